@@ -1,0 +1,109 @@
+package trestle;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Option;
+import trestle.endpoint.Version;
+import trestle.http.PortTaken;
+import trestle.http.Service;
+import trestle.http.Settings;
+
+/** Starts the service from the command line. */
+@Command(
+        name = "trestle",
+        description =
+                "Airframe calculations over HTTP. Every option can be given by the environment"
+                        + " too.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        versionProvider = Main.ServiceVersion.class)
+public final class Main implements Callable<Integer> {
+    private static final int PORT_TAKEN = 2;
+
+    @Option(
+            names = "--host",
+            defaultValue = "${env:TRESTLE_HOST:-127.0.0.1}",
+            description =
+                    "Address to listen on; 0.0.0.0 for all. TRESTLE_HOST. Default"
+                            + " ${DEFAULT-VALUE}.")
+    private String host;
+
+    @Option(
+            names = "--port",
+            defaultValue = "${env:TRESTLE_PORT:-8080}",
+            description =
+                    "Port to listen on; 0 takes a free one. TRESTLE_PORT. Default"
+                            + " ${DEFAULT-VALUE}.")
+    private int port;
+
+    @Option(
+            names = "--max-body-bytes",
+            defaultValue = "${env:TRESTLE_MAX_BODY_BYTES:-1048576}",
+            description = "Largest request body. TRESTLE_MAX_BODY_BYTES. Default ${DEFAULT-VALUE}.")
+    private long maxBodyBytes;
+
+    @Option(
+            names = "--max-concurrent-requests",
+            defaultValue = "${env:TRESTLE_MAX_CONCURRENT_REQUESTS:-64}",
+            description =
+                    "Requests worked on at once; more are told to come back."
+                            + " TRESTLE_MAX_CONCURRENT_REQUESTS. Default ${DEFAULT-VALUE}.")
+    private int maxConcurrentRequests;
+
+    @Option(
+            names = "--allowed-origins",
+            split = ",",
+            defaultValue = "${env:TRESTLE_ALLOWED_ORIGINS:-}",
+            description =
+                    "Origins whose pages may call the service from a browser, with commas between;"
+                            + " * for all. TRESTLE_ALLOWED_ORIGINS. Default none.")
+    private List<String> allowedOrigins = List.of();
+
+    @Option(
+            names = "--demo",
+            description =
+                    "Also post the example aircraft to /v1/build-review and print what comes back.")
+    private boolean demo;
+
+    /**
+     * Starts the service and returns; it runs until it is told to stop.
+     *
+     * @param arguments options, see {@code --help}
+     */
+    public static void main(String[] arguments) {
+        int code = new CommandLine(new Main()).execute(arguments);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    @Override
+    public Integer call() {
+        List<String> origins = allowedOrigins.stream().filter(o -> !o.isBlank()).toList();
+        Settings settings = new Settings(host, port, maxBodyBytes, maxConcurrentRequests, origins);
+        try {
+            Service service = Service.start(settings);
+            Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));
+            String address = "http://" + host + ":" + service.port();
+            System.out.println("Trestle " + Version.current() + " listens on " + address);
+            if (demo) {
+                System.out.println(address);
+            }
+            return 0;
+        } catch (PortTaken taken) {
+            System.err.println("trestle: " + taken.getMessage());
+            return PORT_TAKEN;
+        }
+    }
+
+    /** Tells picocli the version. */
+    static final class ServiceVersion implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"trestle " + Version.current()};
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package trestle.endpoint;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every calculation that the service offers. A new one is one line here. */
+public final class Catalogue {
+    private static final List<Calculation<?, ?>> CALCULATIONS = List.of();
+
+    private static final List<ReferenceTable> TABLES = List.of();
+
+    private Catalogue() {}
+
+    /**
+     * All calculations, in the order of the index.
+     *
+     * @return the calculations
+     */
+    public static List<Calculation<?, ?>> calculations() {
+        return CALCULATIONS;
+    }
+
+    /**
+     * The calculation of a name.
+     *
+     * @param name kebab-case name
+     * @return the calculation, if there is one
+     */
+    public static Optional<Calculation<?, ?>> named(String name) {
+        return CALCULATIONS.stream().filter(c -> c.name().equals(name)).findFirst();
+    }
+
+    /**
+     * All reference tables, in the order of the index.
+     *
+     * @return the tables
+     */
+    public static List<ReferenceTable> tables() {
+        return TABLES;
+    }
+}

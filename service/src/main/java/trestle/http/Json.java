@@ -1,0 +1,83 @@
+package trestle.http;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** The one JSON mapper: strict in, finite and rounded out. */
+final class Json {
+    /** A request nests a handful of levels; a body that nests more is an attack or a mistake. */
+    private static final int DEEPEST_NESTING = 32;
+
+    private static final int LONGEST_NUMBER = 40;
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_TEXT = 20_000;
+
+    /** Nine digits are beyond any input's precision and hide the last bits of a double. */
+    private static final MathContext DIGITS = new MathContext(9);
+
+    static final ObjectMapper MAPPER = mapper();
+
+    private Json() {}
+
+    static byte[] bytes(Object value) {
+        try {
+            return MAPPER.writeValueAsBytes(value);
+        } catch (JsonProcessingException unwritable) {
+            throw new IllegalStateException("an answer could not be written", unwritable);
+        }
+    }
+
+    private static ObjectMapper mapper() {
+        JsonFactory factory =
+                JsonFactory.builder()
+                        .streamReadConstraints(
+                                StreamReadConstraints.builder()
+                                        .maxNestingDepth(DEEPEST_NESTING)
+                                        .maxNumberLength(LONGEST_NUMBER)
+                                        .maxNameLength(LONGEST_NAME)
+                                        .maxStringLength(LONGEST_TEXT)
+                                        .build())
+                        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                        .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                        .build();
+        SimpleModule module = new SimpleModule();
+        module.addSerializer(Double.class, new RoundedDouble());
+        module.addSerializer(double.class, new RoundedDouble());
+        return JsonMapper.builder(factory)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+                .addModule(module)
+                .build();
+    }
+
+    private static final class RoundedDouble extends StdSerializer<Double> {
+        private static final long serialVersionUID = 1L;
+
+        RoundedDouble() {
+            super(Double.class);
+        }
+
+        @Override
+        public void serialize(Double value, JsonGenerator out, SerializerProvider provider)
+                throws IOException {
+            if (!Double.isFinite(value)) {
+                throw new IllegalStateException("an answer holds a number that is not finite");
+            }
+            out.writeNumber(new BigDecimal(value).round(DIGITS).doubleValue());
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package trestle.http;
+
+import io.javalin.http.Context;
+import java.util.List;
+import trestle.api.model.Fault;
+import trestle.api.model.Problem;
+
+/** Writes problem details (RFC 9457). */
+final class Problems {
+    static final String MEDIA_TYPE = "application/problem+json";
+
+    /** The kinds of problem, each with its status and its reference. */
+    enum Kind {
+        MALFORMED_BODY(400, "malformed-body", "The body cannot be read"),
+        INVALID_REQUEST(400, "invalid-request", "The request does not fit the contract"),
+        NOT_FOUND(404, "not-found", "There is no such resource"),
+        METHOD_NOT_ALLOWED(405, "method-not-allowed", "The resource does not take this method"),
+        NOT_ACCEPTABLE(406, "not-acceptable", "No representation fits the Accept header"),
+        TIMEOUT(408, "timeout", "The request took too long to arrive"),
+        TOO_LARGE(413, "too-large", "The body is larger than the service takes"),
+        URI_TOO_LONG(414, "uri-too-long", "The address is longer than the service takes"),
+        UNSUPPORTED_MEDIA_TYPE(
+                415, "unsupported-media-type", "The body is not of a type that is read here"),
+        IMPOSSIBLE_REQUEST(422, "impossible-request", "The request contradicts itself or physics"),
+        HEADERS_TOO_LARGE(
+                431, "headers-too-large", "The headers are larger than the service takes"),
+        INTERNAL(500, "internal", "The service failed"),
+        BUSY(503, "busy", "The service has as much work as it takes");
+
+        private final int status;
+        private final String reference;
+        private final String title;
+
+        Kind(int status, String reference, String title) {
+            this.status = status;
+            this.reference = reference;
+            this.title = title;
+        }
+
+        int status() {
+            return status;
+        }
+
+        static Kind of(int status) {
+            for (Kind kind : values()) {
+                if (kind.status == status) {
+                    return kind;
+                }
+            }
+            return status < 500 ? INVALID_REQUEST : INTERNAL;
+        }
+    }
+
+    private Problems() {}
+
+    static Problem problem(Kind kind, String detail, List<Fault> faults) {
+        return Problem.builder()
+                .type("/problems/" + kind.reference)
+                .title(kind.title)
+                .status(kind.status)
+                .detail(detail)
+                .errors(faults.isEmpty() ? null : faults)
+                .build();
+    }
+
+    static void write(Context context, Kind kind, String detail, List<Fault> faults) {
+        context.status(kind.status)
+                .contentType(MEDIA_TYPE)
+                .result(Json.bytes(problem(kind, detail, faults)));
+    }
+}

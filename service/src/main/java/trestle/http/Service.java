@@ -1,0 +1,132 @@
+package trestle.http;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.nio.ByteBuffer;
+import java.time.Duration;
+import java.util.List;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.server.handler.QoSHandler;
+import org.eclipse.jetty.server.handler.SizeLimitHandler;
+import org.eclipse.jetty.util.Callback;
+
+/** The running service. */
+public final class Service implements AutoCloseable {
+    /** A client that sends nothing for this long holds a thread and is let go. */
+    private static final long IDLE_TIMEOUT_MS = 15_000;
+
+    /** Running requests may take this long to finish when the service is told to stop. */
+    private static final long STOP_TIMEOUT_MS = 10_000;
+
+    /** How long a request waits for a place before it is told that the service is busy. */
+    private static final Duration LONGEST_WAIT = Duration.ofMillis(500);
+
+    private static final int FIRST_JAVA_WITH_VIRTUAL_THREADS = 21;
+
+    private final Javalin javalin;
+
+    private Service(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /**
+     * Starts the service.
+     *
+     * @param settings how it runs
+     * @return the running service
+     * @throws PortTaken when the address is in use
+     */
+    public static Service start(Settings settings) {
+        Routes routes = new Routes();
+        Javalin javalin = Javalin.create(config -> configure(config, settings, routes));
+        try {
+            return new Service(javalin.start());
+        } catch (JavalinBindException taken) {
+            throw new PortTaken(settings.host(), settings.port(), taken);
+        }
+    }
+
+    /**
+     * The port that the service listens on.
+     *
+     * @return the port
+     */
+    public int port() {
+        return javalin.port();
+    }
+
+    /** Stops taking requests, finishes the running ones, and ends. */
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private static void configure(JavalinConfig config, Settings settings, Routes routes) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = settings.maxBodyBytes();
+        config.http.prefer405over404 = true;
+        config.http.defaultContentType = "application/json";
+        config.concurrency.useVirtualThreads =
+                Runtime.version().feature() >= FIRST_JAVA_WITH_VIRTUAL_THREADS;
+        config.router.treatMultipleSlashesAsSingleSlash = true;
+        config.jetty.modifyServer(server -> harden(server, settings));
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        config.jetty.addConnector(
+                (server, http) -> {
+                    ServerConnector connector =
+                            new ServerConnector(
+                                    server,
+                                    new org.eclipse.jetty.server.HttpConnectionFactory(http));
+                    connector.setHost(settings.host());
+                    connector.setPort(settings.port());
+                    connector.setIdleTimeout(IDLE_TIMEOUT_MS);
+                    return connector;
+                });
+        if (!settings.allowedOrigins().isEmpty()) {
+            config.bundledPlugins.enableCors(cors -> cors.addRule(rule -> allow(rule, settings)));
+        }
+        config.requestLogger.http(RequestLog::write);
+        routes.register(config.routes);
+    }
+
+    private static void allow(
+            io.javalin.plugin.bundled.CorsPluginConfig.CorsRule rule, Settings settings) {
+        if (settings.allowedOrigins().contains("*")) {
+            rule.anyHost();
+        } else {
+            settings.allowedOrigins().forEach(rule::allowHost);
+        }
+    }
+
+    private static void harden(Server server, Settings settings) {
+        server.setStopTimeout(STOP_TIMEOUT_MS);
+        server.setErrorHandler(Service::problemOfTheServer);
+        server.insertHandler(new SizeLimitHandler(settings.maxBodyBytes(), -1));
+        server.insertHandler(new GracefulHandler());
+        QoSHandler places = new QoSHandler();
+        places.setMaxRequestCount(settings.maxConcurrentRequests());
+        places.setMaxSuspend(LONGEST_WAIT);
+        server.insertHandler(places);
+    }
+
+    /** Errors that arise before a route is reached: a bad line, a body too large, no free place. */
+    private static boolean problemOfTheServer(
+            Request request, Response response, Callback callback) {
+        Problems.Kind kind = Problems.Kind.of(response.getStatus());
+        response.setStatus(kind.status());
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
+        if (kind == Problems.Kind.BUSY) {
+            response.getHeaders().put(HttpHeader.RETRY_AFTER, "1");
+        }
+        byte[] body = Json.bytes(Problems.problem(kind, null, List.of()));
+        response.write(true, ByteBuffer.wrap(body), callback);
+        return true;
+    }
+}

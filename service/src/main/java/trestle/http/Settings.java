@@ -1,0 +1,34 @@
+package trestle.http;
+
+import java.util.List;
+
+/**
+ * How the service runs.
+ *
+ * @param host address to listen on
+ * @param port port to listen on; 0 takes a free one
+ * @param maxBodyBytes largest request body
+ * @param maxConcurrentRequests requests worked on at once; more wait a moment and are then refused
+ * @param allowedOrigins origins that browsers may call from; empty allows none, {@code *} all
+ */
+public record Settings(
+        String host,
+        int port,
+        long maxBodyBytes,
+        int maxConcurrentRequests,
+        List<String> allowedOrigins) {
+
+    /** Copies the list. */
+    public Settings {
+        allowedOrigins = List.copyOf(allowedOrigins);
+    }
+
+    /**
+     * The defaults on a free local port, for tests.
+     *
+     * @return the settings
+     */
+    public static Settings onAFreePort() {
+        return new Settings("127.0.0.1", 0, 1 << 20, 64, List.of());
+    }
+}
