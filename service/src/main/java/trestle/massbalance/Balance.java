@@ -1,0 +1,44 @@
+package trestle.massbalance;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
+
+/**
+ * Mass and balance of an aircraft.
+ *
+ * @param centre mass and CG of the list of items
+ * @param moments the table of moments, in the order of the items
+ * @param inertia inertia of the items as points
+ * @param planform the wing from above; empty without a wing
+ * @param cgMacFraction CG in the mean chord; empty without a wing
+ * @param wingLoadingKgPerM2 mass over wing area, kg/m²; empty without a wing
+ * @param neutralPoint the neutral point; empty without a wing and a known tail behind it
+ * @param staticMarginFraction (neutral point − CG) / mean chord; empty without a neutral point
+ * @param weighed what the scales say; empty without a weighing or with one that cannot be used
+ * @param aim ways to the target; empty where there is no target, or none that can be placed
+ * @param findings judgements, gravest not necessarily first
+ * @param assumptions model choices that touched a number
+ */
+public record Balance(
+        Centre centre,
+        List<Moment> moments,
+        Inertia inertia,
+        Optional<Planform> planform,
+        OptionalDouble cgMacFraction,
+        OptionalDouble wingLoadingKgPerM2,
+        Optional<NeutralPoint> neutralPoint,
+        OptionalDouble staticMarginFraction,
+        Optional<Weighed> weighed,
+        Optional<Aim> aim,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+    /** Copies the lists. */
+    public Balance {
+        moments = List.copyOf(moments);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+}

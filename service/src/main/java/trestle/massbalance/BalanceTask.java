@@ -1,0 +1,37 @@
+package trestle.massbalance;
+
+import java.util.List;
+import java.util.Optional;
+import trestle.numeric.Guard;
+import trestle.numeric.ImpossibleValue;
+
+/**
+ * What mass and balance is asked.
+ *
+ * @param items what the aircraft is made of, at least one
+ * @param weighing the aircraft on scales
+ * @param wing the wing; needed for anything in shares of the mean chord
+ * @param tail the tail, or that there is none; needed for the neutral point
+ * @param limits what the result is held against
+ * @param target where the CG should be
+ */
+public record BalanceTask(
+        List<Item> items,
+        Optional<Weighing> weighing,
+        Optional<Wing> wing,
+        Optional<TailArrangement> tail,
+        Optional<Limits> limits,
+        Optional<Target> target) {
+    /** Copies the list; there is an item. */
+    public BalanceTask {
+        items = List.copyOf(items);
+        if (items.isEmpty()) {
+            throw new ImpossibleValue("items", "a balance needs at least one item");
+        }
+        Guard.present("weighing", weighing);
+        Guard.present("wing", wing);
+        Guard.present("tail", tail);
+        Guard.present("limits", limits);
+        Guard.present("target", target);
+    }
+}

@@ -1,0 +1,120 @@
+package trestle.massbalance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** What to move, or what to add, to bring the CG to a target. */
+final class Corrections {
+    private Corrections() {}
+
+    /**
+     * All ways to a target.
+     *
+     * @param items the aircraft
+     * @param centre its mass and CG
+     * @param targetArmM the target, m
+     * @return the ways
+     */
+    static Aim towards(List<Item> items, Centre centre, double targetArmM) {
+        List<Integer> movable =
+                IntStream.range(0, items.size())
+                        .filter(index -> items.get(index).travel().isPresent())
+                        .boxed()
+                        .toList();
+        List<Move> alone =
+                movable.stream().map(i -> alone(items.get(i), i, centre, targetArmM)).toList();
+        return new Aim(
+                targetArmM,
+                alone,
+                movable.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(together(items, movable, centre, targetArmM)),
+                ballast(items, centre, targetArmM));
+    }
+
+    private static Move alone(Item item, int index, Centre centre, double targetArmM) {
+        double byM =
+                CgShift.moveForM(item.totalMassKg(), targetArmM - centre.armM(), centre.massKg());
+        double toM = item.armM() + byM;
+        return new Move(index, item.name(), toM, byM, item.travel().orElseThrow().reaches(toM));
+    }
+
+    /**
+     * Least sum of squared moves that gives the wanted moment: each move is proportional to its
+     * mass, {@code di = λ mi}, until its travel ends; the rest of the moment goes to the others.
+     * All moves have one direction and λ only grows as ends are met, so an item at its end stays
+     * there, and there are at most as many rounds as items.
+     */
+    private static JointMove together(
+            List<Item> items, List<Integer> movable, Centre centre, double targetArmM) {
+        double wantedKgM = centre.massKg() * (targetArmM - centre.armM());
+        double[] moveM = new double[movable.size()];
+        boolean[] atEnd = new boolean[movable.size()];
+        double lacking = wantedKgM;
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            double squares = 0;
+            lacking = wantedKgM;
+            for (int k = 0; k < moveM.length; k++) {
+                double massKg = items.get(movable.get(k)).totalMassKg();
+                squares += atEnd[k] ? 0 : massKg * massKg;
+                lacking -= atEnd[k] ? massKg * moveM[k] : 0;
+            }
+            for (int k = 0; k < moveM.length && squares > 0; k++) {
+                if (!atEnd[k]) {
+                    Item item = items.get(movable.get(k));
+                    double free = lacking / squares * item.totalMassKg();
+                    moveM[k] = withinTravel(item, free);
+                    atEnd[k] = Math.abs(moveM[k] - free) > 0;
+                    changed |= atEnd[k];
+                }
+            }
+        }
+        return joint(items, movable, moveM, centre, targetArmM);
+    }
+
+    private static JointMove joint(
+            List<Item> items,
+            List<Integer> movable,
+            double[] moveM,
+            Centre centre,
+            double targetArmM) {
+        List<Move> moves = new ArrayList<>();
+        double armM = centre.armM();
+        for (int k = 0; k < moveM.length; k++) {
+            int index = movable.get(k);
+            Item item = items.get(index);
+            moves.add(new Move(index, item.name(), item.armM() + moveM[k], moveM[k], true));
+            armM += CgShift.byMovingM(item.totalMassKg(), moveM[k], centre.massKg());
+        }
+        return new JointMove(moves, armM, Math.abs(armM - targetArmM) <= MassBalance.ROUNDING_M);
+    }
+
+    /** An item that stands outside its travel may stay there. */
+    private static double withinTravel(Item item, double byM) {
+        Travel travel = item.travel().orElseThrow();
+        double foremost = Math.min(0, travel.fromM() - item.armM());
+        double aftmost = Math.max(0, travel.toM() - item.armM());
+        return Math.max(foremost, Math.min(aftmost, byM));
+    }
+
+    private static List<Ballast> ballast(List<Item> items, Centre centre, double targetArmM) {
+        double foremost = items.stream().mapToDouble(Item::armM).min().orElseThrow();
+        double aftmost = items.stream().mapToDouble(Item::armM).max().orElseThrow();
+        return Stream.of(foremost, aftmost)
+                .distinct()
+                .filter(armM -> Math.abs(armM - targetArmM) > MassBalance.ROUNDING_M)
+                .map(armM -> ballastAt(armM, centre, targetArmM))
+                .filter(ballast -> ballast.massKg() > 0)
+                .toList();
+    }
+
+    private static Ballast ballastAt(double armM, Centre centre, double targetArmM) {
+        double massKg = CgShift.ballastKg(centre.massKg(), centre.armM(), targetArmM, armM);
+        return new Ballast(armM, massKg, centre.massKg() + massKg);
+    }
+}
