@@ -1,0 +1,131 @@
+package trestle.endpoint;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import trestle.api.model.Correction;
+import trestle.api.model.Judgement;
+import trestle.api.model.MassBalanceAnswer;
+import trestle.massbalance.Aim;
+import trestle.massbalance.Balance;
+import trestle.massbalance.Centre;
+import trestle.massbalance.JointMove;
+import trestle.massbalance.Move;
+import trestle.massbalance.Planform;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Share;
+
+/** Writes a balance into its answer. */
+final class BalanceWriting {
+    private static final double G_PER_DM2_OF_KG_PER_M2 = 10;
+
+    private BalanceWriting() {}
+
+    static MassBalanceAnswer write(Balance balance, Function<Balance, Judgement> judge) {
+        MassBalanceAnswer.Builder answer =
+                MassBalanceAnswer.builder().judgement(judge.apply(balance));
+        centre(answer, balance.centre());
+        balance.planform().ifPresent(planform -> planform(answer, planform));
+        return answer.cgPercentMac(in(balance.cgMacFraction(), Share::percentFromFraction))
+                .wingLoadingGPerDm2(
+                        in(
+                                balance.wingLoadingKgPerM2(),
+                                loading -> loading * G_PER_DM2_OF_KG_PER_M2))
+                .neutralPointArmMm(
+                        balance.neutralPoint().map(np -> Length.mmFromM(np.armM())).orElse(null))
+                .staticMarginPercent(in(balance.staticMarginFraction(), Share::percentFromFraction))
+                .inertiaKgM2(
+                        new trestle.api.model.Inertia(
+                                balance.inertia().rollKgM2(),
+                                balance.inertia().pitchKgM2(),
+                                balance.inertia().yawKgM2()))
+                .moments(balance.moments().stream().map(BalanceWriting::moment).toList())
+                .corrections(
+                        balance.aim().map(Aim::alone).orElse(List.of()).stream()
+                                .map(BalanceWriting::correction)
+                                .toList())
+                .leastMovement(
+                        balance.aim()
+                                .flatMap(Aim::together)
+                                .map(BalanceWriting::together)
+                                .orElse(null))
+                .ballast(
+                        balance.aim().map(Aim::ballast).orElse(List.of()).stream()
+                                .map(
+                                        b ->
+                                                new trestle.api.model.Ballast(
+                                                        Length.mmFromM(b.armM()),
+                                                        Mass.gFromKg(b.massKg())))
+                                .toList())
+                .weighed(balance.weighed().map(BalanceWriting::weighed).orElse(null))
+                .build();
+    }
+
+    private static void centre(MassBalanceAnswer.Builder answer, Centre centre) {
+        answer.totalMassG(Mass.gFromKg(centre.massKg()))
+                .cgArmMm(Length.mmFromM(centre.armM()))
+                .cgLateralMm(Length.mmFromM(centre.lateralM()))
+                .cgVerticalMm(Length.mmFromM(centre.verticalM()))
+                .totalMassToleranceG(Mass.gFromKg(centre.massToleranceKg()))
+                .cgArmToleranceMm(Length.mmFromM(centre.armToleranceM()));
+    }
+
+    private static void planform(MassBalanceAnswer.Builder answer, Planform planform) {
+        answer.meanAerodynamicChordMm(Length.mmFromM(planform.meanAerodynamicChordM()))
+                .macLeadingEdgeArmMm(Length.mmFromM(planform.macLeadingEdgeArmM()))
+                .wingAreaDm2(trestle.units.Area.dm2FromM2(planform.areaM2()))
+                .wingSpanMm(Length.mmFromM(planform.spanM()))
+                .aspectRatio(planform.aspectRatio());
+    }
+
+    private static trestle.api.model.Moment moment(trestle.massbalance.Moment moment) {
+        return trestle.api.model.Moment.builder()
+                .name(moment.name())
+                .massG(Mass.gFromKg(moment.massKg()))
+                .armMm(Length.mmFromM(moment.armM()))
+                .momentGMm(Mass.gFromKg(Length.mmFromM(moment.momentKgM())))
+                .sharePercent(Share.percentFromFraction(moment.massFraction()))
+                .build();
+    }
+
+    private static Correction correction(Move move) {
+        return new Correction(
+                move.item(),
+                Length.mmFromM(move.toArmM()),
+                Length.mmFromM(move.byM()),
+                move.reachable());
+    }
+
+    private static List<Correction> together(JointMove joint) {
+        return joint.moves().stream()
+                .map(
+                        move ->
+                                new Correction(
+                                        move.item(),
+                                        Length.mmFromM(move.toArmM()),
+                                        Length.mmFromM(move.byM()),
+                                        joint.reachesTarget()))
+                .toList();
+    }
+
+    private static trestle.api.model.Weighed weighed(trestle.massbalance.Weighed weighed) {
+        return trestle.api.model.Weighed.builder()
+                .totalMassG(Mass.gFromKg(weighed.massKg()))
+                .cgArmMm(in(weighed.armM(), Length::mmFromM))
+                .cgLateralMm(in(weighed.lateralM(), Length::mmFromM))
+                .differenceFromItemsG(Mass.gFromKg(weighed.differenceFromItemsKg()))
+                .differenceFromItemsMm(in(weighed.differenceFromItemsM(), Length::mmFromM))
+                .missingMassG(weighed.missing().map(m -> Mass.gFromKg(m.massKg())).orElse(null))
+                .missingArmMm(weighed.missing().map(m -> Length.mmFromM(m.armM())).orElse(null))
+                .build();
+    }
+
+    /**
+     * An optional number in the unit of the answer; null, which is left out, where there is none.
+     */
+    private static Double in(OptionalDouble value, DoubleUnaryOperator conversion) {
+        return value.isPresent() ? conversion.applyAsDouble(value.getAsDouble()) : null;
+    }
+}
