@@ -17,9 +17,11 @@ final class Faults {
         }
     }
 
-    /** Whether something is already wrong at a pointer, or at what holds it. */
+    /** Whether something is already wrong at a pointer, at what holds it, or within it. */
     boolean cover(String at) {
-        return faults.stream().anyMatch(f -> at.equals(f.at()) || at.startsWith(f.at() + "/"));
+        return faults.stream()
+                .map(Fault::at)
+                .anyMatch(f -> at.equals(f) || at.startsWith(f + "/") || f.startsWith(at + "/"));
     }
 
     boolean any() {

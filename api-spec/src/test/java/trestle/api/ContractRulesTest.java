@@ -1,0 +1,296 @@
+package trestle.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The rules that the bundled contract keeps; a broken rule names the place. */
+class ContractRulesTest {
+    private static final String UNIT_SUFFIX =
+            ".*_(g|mm|dm2|g_per_dm2|in|m|km|m_per_s|s|min|h|percent|percent_mac|ah|wh|w|v|a|milliohm"
+                + "|mm2|c|hpa|deg|rpm|n|n_m|rpm_per_v|ut|wh_per_km|wh_per_kg|w_per_kg|g_mm|kg_m2"
+                + "|kg_per_m3|j|bytes|n_per_m|mm_per_min)";
+
+    /** Numbers without a dimension, counts, and what stands for a number of either kind. */
+    private static final Set<String> DIMENSIONLESS =
+            Set.of(
+                    "value",
+                    "limit",
+                    "status",
+                    "quantity",
+                    "series",
+                    "parallel",
+                    "counted_cells",
+                    "series_count",
+                    "strands_in_parallel",
+                    "bundled_conductors",
+                    "count",
+                    "aspect_ratio",
+                    "efficiency",
+                    "propeller",
+                    "motor",
+                    "controller",
+                    "zero_lift_coefficient",
+                    "oswald_efficiency",
+                    "max_lift_coefficient",
+                    "lift_coefficient",
+                    "c_rate",
+                    "k3",
+                    "k1",
+                    "roll",
+                    "pitch",
+                    "yaw");
+
+    private static JsonNode contract;
+
+    @BeforeAll
+    static void read() throws IOException {
+        try (InputStream in =
+                ContractRulesTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
+            contract = new ObjectMapper().readTree(in);
+        }
+    }
+
+    @Test
+    void everyOperationSaysWhatItDoesAndHowItFails() {
+        List<String> broken = new ArrayList<>();
+        eachOperation(
+                (place, operation) -> {
+                    for (String field : List.of("summary", "description", "operationId", "tags")) {
+                        if (operation.path(field).isMissingNode()) {
+                            broken.add(place + " has no " + field);
+                        }
+                    }
+                    boolean failure =
+                            stream(operation.path("responses")).stream()
+                                    .anyMatch(e -> e.getKey().matches("[45].."));
+                    if (!failure) {
+                        broken.add(place + " documents no failure");
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyFailureIsProblemDetails() {
+        List<String> broken = new ArrayList<>();
+        eachOperation(
+                (place, operation) -> {
+                    for (Map.Entry<String, JsonNode> response :
+                            stream(operation.path("responses"))) {
+                        JsonNode content = resolve(response.getValue()).path("content");
+                        if (response.getKey().matches("[45]..")
+                                && !content.has("application/problem+json")) {
+                            broken.add(place + " " + response.getKey());
+                        }
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyCalculationHasAnExample() {
+        List<String> broken = new ArrayList<>();
+        for (Map.Entry<String, JsonNode> path : stream(contract.path("paths"))) {
+            JsonNode body = path.getValue().path("post").path("requestBody");
+            if (body.isObject()) {
+                JsonNode examples = body.at("/content").path("application/json").path("examples");
+                if (examples.isEmpty()
+                        || !resolve(examples.iterator().next()).path("value").isObject()) {
+                    broken.add(path.getKey());
+                }
+            }
+        }
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyFieldIsDescribedWithAnExample() {
+        List<String> broken = new ArrayList<>();
+        eachProperty(
+                schemas(),
+                (place, property) -> {
+                    if (property.has("$ref")) {
+                        return;
+                    }
+                    if (property.path("description").asText().length() < 5) {
+                        broken.add(place + " has no description");
+                    }
+                    if (!property.has("example")) {
+                        broken.add(place + " has no example");
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyNumberIsADoubleOrACountAndNamesItsUnit() {
+        List<String> broken = new ArrayList<>();
+        eachProperty(
+                schemas(),
+                (place, property) -> {
+                    String name = place.substring(place.lastIndexOf('.') + 1);
+                    String type = property.path("type").asText();
+                    if (type.equals("number")
+                            && !property.path("format").asText().equals("double")) {
+                        broken.add(place + " is a number without format double");
+                    }
+                    boolean numeric = type.equals("number") || type.equals("integer");
+                    if (numeric && !name.matches(UNIT_SUFFIX) && !DIMENSIONLESS.contains(name)) {
+                        broken.add(place + " ends in no unit");
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void requestsAreClosedAndBounded() {
+        List<String> broken = new ArrayList<>();
+        Set<String> requests = reachableFromRequests();
+        for (String name : requests) {
+            JsonNode schema = contract.at("/components/schemas").path(name);
+            if (schema.has("properties") && !schema.path("additionalProperties").isBoolean()) {
+                broken.add(name + " is open");
+            }
+        }
+        eachProperty(
+                requests,
+                (place, property) -> {
+                    switch (property.path("type").asText()) {
+                        case "number", "integer" -> {
+                            if (!property.has("minimum") || !property.has("maximum")) {
+                                broken.add(place + " has no range");
+                            }
+                        }
+                        case "string" -> {
+                            if (!property.has("maxLength") && !property.has("enum")) {
+                                broken.add(place + " has no greatest length");
+                            }
+                        }
+                        case "array" -> {
+                            if (!property.has("maxItems")) {
+                                broken.add(place + " has no greatest size");
+                            }
+                        }
+                        default -> {}
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void namesAreSnakeCase() {
+        List<String> broken = new ArrayList<>();
+        eachProperty(
+                schemas(),
+                (place, property) -> {
+                    String name = place.substring(place.lastIndexOf('.') + 1);
+                    if (!name.matches("[a-z][a-z0-9]*(_[a-z0-9]+)*")) {
+                        broken.add(place);
+                    }
+                });
+        for (String name : schemas()) {
+            JsonNode words = contract.at("/components/schemas").path(name).path("enum");
+            for (JsonNode word : words) {
+                if (!word.asText().matches("[a-z0-9]+([_-][a-z0-9]+)*")) {
+                    broken.add(name + " = " + word.asText());
+                }
+            }
+        }
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void defaultsAndExamplesLieWithinTheirRanges() {
+        List<String> broken = new ArrayList<>();
+        eachProperty(
+                schemas(),
+                (place, property) -> {
+                    for (String field : List.of("default", "example")) {
+                        JsonNode value = property.path(field);
+                        if (value.isNumber()
+                                && (value.asDouble() < property.path("minimum").asDouble(-1e300)
+                                        || value.asDouble()
+                                                > property.path("maximum").asDouble(1e300))) {
+                            broken.add(place + " " + field + " " + value);
+                        }
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void noReferenceDangles() {
+        List<String> broken = new ArrayList<>();
+        for (JsonNode reference : contract.findValues("$ref")) {
+            if (contract.at(reference.asText().substring(1)).isMissingNode()) {
+                broken.add(reference.asText());
+            }
+        }
+        assertThat(broken).isEmpty();
+    }
+
+    private static void eachOperation(BiConsumer<String, JsonNode> visitor) {
+        for (Map.Entry<String, JsonNode> path : stream(contract.path("paths"))) {
+            for (Map.Entry<String, JsonNode> operation : stream(path.getValue())) {
+                visitor.accept(operation.getKey() + " " + path.getKey(), operation.getValue());
+            }
+        }
+    }
+
+    private static void eachProperty(Set<String> schemas, BiConsumer<String, JsonNode> visitor) {
+        for (String name : schemas) {
+            JsonNode schema = contract.at("/components/schemas").path(name);
+            List<JsonNode> parts = new ArrayList<>(List.of(schema));
+            schema.path("allOf").forEach(parts::add);
+            for (JsonNode part : parts) {
+                for (Map.Entry<String, JsonNode> property : stream(part.path("properties"))) {
+                    visitor.accept(name + "." + property.getKey(), property.getValue());
+                }
+            }
+        }
+    }
+
+    private static Set<String> schemas() {
+        Set<String> names = new LinkedHashSet<>();
+        contract.at("/components/schemas").fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private static Set<String> reachableFromRequests() {
+        Deque<String> open = new ArrayDeque<>();
+        schemas().stream().filter(name -> name.endsWith("Request")).forEach(open::add);
+        Set<String> seen = new LinkedHashSet<>();
+        while (!open.isEmpty()) {
+            String name = open.pop();
+            if (seen.add(name)) {
+                for (JsonNode reference :
+                        contract.at("/components/schemas").path(name).findValues("$ref")) {
+                    open.add(reference.asText().replaceFirst(".*/", ""));
+                }
+            }
+        }
+        return seen;
+    }
+
+    private static JsonNode resolve(JsonNode node) {
+        return node.has("$ref") ? contract.at(node.path("$ref").asText().substring(1)) : node;
+    }
+
+    private static Set<Map.Entry<String, JsonNode>> stream(JsonNode object) {
+        return object.properties();
+    }
+}

@@ -1,0 +1,226 @@
+package trestle.http;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.startsWith;
+
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Bad input, each kind once: a problem that points at the field, never a 500. */
+class ProblemHttpTest {
+    private static final String GOOD_ITEM = "{\"name\":\"spar\",\"mass_g\":200,\"arm_mm\":500}";
+
+    private static ValidatableResponse post(String body) {
+        return LiveService.unlawful()
+                .body(body)
+                .post("/v1/mass-balance")
+                .then()
+                .contentType(startsWith("application/problem+json"))
+                .body("title", notNullValue());
+    }
+
+    private static ValidatableResponse postItem(String item) {
+        return post("{\"items\":[" + GOOD_ITEM + "," + item + "]}");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{\"name\":\"a\",\"mass_g\":-40,\"arm_mm\":1}|/items/1/mass_g|below_minimum|mass_g"
+                        + " is -40 g: it must be above 0 g",
+                "{\"name\":\"a\",\"mass_g\":0,\"arm_mm\":1}|/items/1/mass_g|below_minimum|mass_g is"
+                        + " 0 g: it must be above 0 g",
+                "{\"name\":\"a\",\"mass_g\":1e9,\"arm_mm\":1}|/items/1/mass_g|above_maximum|mass_g"
+                        + " is 1000000000 g: it must be at most 100000 g",
+                "{\"name\":\"a\",\"mass_g\":1e400,\"arm_mm\":1}|/items/1/mass_g|not_finite|mass_g"
+                        + " is beyond any number that can be computed with",
+                "{\"name\":\"a\",\"mass_g\":\"NaN\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g"
+                        + " is the text \"NaN\": it must be a number, in g",
+                "{\"name\":\"a\",\"mass_g\":\"12\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g"
+                        + " is the text \"12\": it must be a number, in g",
+                "{\"name\":\"a\",\"mass_g\":true,\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
+                        + " true: it must be a number, in g",
+                "{\"name\":\"a\",\"mass_g\":[1],\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
+                        + " a list: it must be a number, in g",
+                "{\"name\":\"a\",\"mass_g\":{},\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
+                        + " an object: it must be a number, in g",
+                "{\"name\":7,\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_type|name is 7: it must"
+                        + " be text",
+                "{\"name\":\"\",\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_size|name has 0"
+                        + " characters: it must have 1 to 80",
+                "{\"name\":\"a\",\"mass_g\":1}|/items/1/arm_mm|missing|arm_mm is missing",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":null}|/items/1/arm_mm|missing|arm_mm is"
+                        + " missing",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":1.5}|/items/1/quantity|wrong_type|quantity"
+                    + " is 1.5: it must be a whole number",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":9999999999}|/items/1/quantity|wrong_type|quantity"
+                    + " is 9999999999: it must be a whole number",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"mas_tolerance_g\":1}|/items/1/mas_tolerance_g|unknown_field|mas_tolerance_g"
+                    + " is not a field here; did you mean mass_tolerance_g?",
+                "null|/items/1|wrong_type|items[1] is null: it must be a value",
+                "5|/items/1|wrong_type|items[1] is 5: it must be an object",
+            })
+    void aWrongFieldIsNamedWithWhatWouldBeRight(
+            String item, String at, String code, String message) {
+        postItem(item)
+                .statusCode(400)
+                .body("type", equalTo("/problems/invalid-request"))
+                .body("errors", hasSize(1))
+                .body("errors[0].at", equalTo(at))
+                .body("errors[0].code", equalTo(code))
+                .body("errors[0].message", equalTo(message));
+    }
+
+    @Test
+    void allFaultsComeAtOnce() {
+        post("{\"items\":[{\"name\":\"a\",\"mass_g\":-1,\"arm_mm\":\"x\",\"colour\":3}],\"wing\":{\"panels\":[]}}")
+                .statusCode(400)
+                .body(
+                        "errors.at",
+                        hasItems(
+                                "/items/0/mass_g",
+                                "/items/0/arm_mm",
+                                "/items/0/colour",
+                                "/wing/panels",
+                                "/wing/root_leading_edge_arm_mm"))
+                .body("errors", hasSize(5));
+    }
+
+    @Test
+    void anEmptyListIsRefused() {
+        post("{\"items\":[]}")
+                .statusCode(400)
+                .body("errors[0].at", equalTo("/items"))
+                .body("errors[0].message", equalTo("items has 0 entries: it must have 1 to 500"));
+    }
+
+    @Test
+    void fieldsThatExcludeEachOtherAreBothNamed() {
+        post("{\"items\":[" + GOOD_ITEM + "],\"target_arm_mm\":500,\"target_percent_mac\":30}")
+                .statusCode(422)
+                .body("type", equalTo("/problems/impossible-request"))
+                .body("errors.at", hasItems("/target_arm_mm", "/target_percent_mac", "/wing"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                " ",
+                "{",
+                "{\"items\":[}",
+                "nul",
+                "{\"items\":[],\"items\":[]}",
+                "{} {}",
+                "{\"items\":NaN}",
+                "\u0000",
+                "{'items':[]}"
+            })
+    void aBodyThatIsNoJsonIsRefused(String body) {
+        post(body)
+                .statusCode(400)
+                .body("type", equalTo("/problems/malformed-body"))
+                .body("detail", not(containsString("com.fasterxml")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"null", "[]", "3", "\"x\"", "true"})
+    void aBodyThatIsNoObjectIsRefused(String body) {
+        post(body).statusCode(400).body("errors[0].at", equalTo(""));
+    }
+
+    @Test
+    void deepNestingIsRefused() {
+        post("{\"items\":" + "[".repeat(5000) + "]".repeat(5000) + "}").statusCode(400);
+    }
+
+    @Test
+    void aHugeBodyIsRefused() {
+        post("{\"items\":[" + " ".repeat(2_000_000) + "]}")
+                .statusCode(413)
+                .body("type", equalTo("/problems/too-large"));
+    }
+
+    @Test
+    void bytesThatAreNoTextAreRefused() {
+        LiveService.unchecked()
+                .body(new byte[] {'{', '"', (byte) 0xff, (byte) 0xfe, '"', ':', '1', '}'})
+                .post("/v1/mass-balance")
+                .then()
+                .statusCode(400)
+                .contentType(startsWith("application/problem+json"));
+    }
+
+    @Test
+    void anotherMediaTypeIsRefusedWithAHint() {
+        LiveService.unlawful()
+                .contentType("application/x-www-form-urlencoded")
+                .body("{}")
+                .post("/v1/mass-balance")
+                .then()
+                .statusCode(415)
+                .body("detail", containsString("Content-Type: application/json"));
+    }
+
+    @Test
+    void anAnswerThatNobodyTakesIsNotMade() {
+        LiveService.unlawful()
+                .accept("image/png")
+                .body("{\"items\":[" + GOOD_ITEM + "]}")
+                .post("/v1/mass-balance")
+                .then()
+                .statusCode(406);
+    }
+
+    @Test
+    void anUnknownPathIsAProblem() {
+        LiveService.unchecked()
+                .get("/v1/no-such-thing")
+                .then()
+                .statusCode(404)
+                .contentType(startsWith("application/problem+json"))
+                .body("type", equalTo("/problems/not-found"));
+    }
+
+    @Test
+    void anotherMethodNamesTheOnesThatAreAllowed() {
+        LiveService.unchecked()
+                .delete("/v1/mass-balance")
+                .then()
+                .statusCode(405)
+                .contentType(startsWith("application/problem+json"))
+                .header("Allow", containsString("POST"));
+    }
+
+    @Test
+    void explicitNullMeansAbsent() {
+        LiveService.unlawful()
+                .body(
+                        "{\"items\":[{\"name\":\"a\",\"mass_g\":5,\"arm_mm\":1,\"lateral_mm\":null}],\"wing\":null}")
+                .post("/v1/mass-balance")
+                .then()
+                .statusCode(200);
+    }
+
+    @Test
+    void anUnknownWordIsToldTheKnownOnes() {
+        LiveService.unlawful()
+                .body(
+                        "{\"current_a\":1,\"length_mm\":1,\"supply_voltage_v\":1,\"gauge_system\":\"swg\"}")
+                .post("/v1/wire-sizing")
+                .then()
+                .statusCode(400)
+                .body(
+                        "errors[0].message",
+                        equalTo("gauge_system is the text \"swg\": it must be one of awg, metric"));
+    }
+}
