@@ -1,0 +1,113 @@
+package trestle.wiring;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import trestle.numeric.Guard;
+import trestle.numeric.ImpossibleValue;
+
+/**
+ * A pair of leads from a supply to a load.
+ *
+ * @param name the builder's name for it
+ * @param currentA continuous current of the load, A, not negative
+ * @param lengthM one way, m, above 0; the return is counted by the calculation
+ * @param supplyVoltageV voltage at the supply, V, above 0
+ * @param peak a short peak, not below the continuous current
+ * @param strandsInParallel wires that share the current in each direction, at least 1
+ * @param connectors connectors on the run
+ * @param feedsController whether it runs from the battery to a motor controller, whose input
+ *     capacitors mind the inductance of a long lead
+ */
+public record WireRun(
+        String name,
+        double currentA,
+        double lengthM,
+        double supplyVoltageV,
+        Optional<CurrentPeak> peak,
+        int strandsInParallel,
+        List<Connector> connectors,
+        boolean feedsController) {
+    /** Out and back. */
+    public static final int WAYS = 2;
+
+    /** Checks the physics and copies the list. */
+    public WireRun {
+        Guard.present("name", name);
+        Guard.notNegative("currentA", currentA);
+        Guard.positive("lengthM", lengthM);
+        Guard.positive("supplyVoltageV", supplyVoltageV);
+        if (Guard.present("peak", peak).isPresent() && peak.get().currentA() < currentA) {
+            throw new ImpossibleValue(
+                    "peakCurrentA",
+                    String.format(
+                            Locale.ROOT,
+                            "a peak of %.4g A is below the continuous current of %.4g A",
+                            peak.get().currentA(),
+                            currentA));
+        }
+        if (strandsInParallel < 1) {
+            throw new ImpossibleValue(
+                    "strandsInParallel",
+                    "strandsInParallel is " + strandsInParallel + ", and must be at least 1");
+        }
+        connectors = List.copyOf(connectors);
+    }
+
+    /**
+     * A plain run: one wire each way, no peak, no connectors.
+     *
+     * @param name the builder's name for it
+     * @param currentA continuous current, A
+     * @param lengthM one way, m
+     * @param supplyVoltageV voltage at the supply, V
+     * @return the run
+     */
+    public static WireRun plain(
+            String name, double currentA, double lengthM, double supplyVoltageV) {
+        return new WireRun(
+                name, currentA, lengthM, supplyVoltageV, Optional.empty(), 1, List.of(), false);
+    }
+
+    /**
+     * Continuous current in each of the parallel wires.
+     *
+     * @return current, A
+     */
+    public double wireCurrentA() {
+        return currentA / strandsInParallel;
+    }
+
+    /**
+     * Wire that the run takes in all: both ways, every strand.
+     *
+     * @return length, m
+     */
+    public double wireLengthM() {
+        return WAYS * strandsInParallel * lengthM;
+    }
+
+    /**
+     * Resistance of the connectors in the loop.
+     *
+     * @return resistance, Ω
+     */
+    public double connectorResistanceOhm() {
+        double sum = 0;
+        for (Connector connector : connectors) {
+            sum += connector.loopResistanceOhm();
+        }
+        return sum;
+    }
+
+    /**
+     * Resistance of the wires in the loop, out and back, strands in parallel.
+     *
+     * @param wire the wire it is made of
+     * @param conductorK temperature of the copper, K
+     * @return resistance, Ω
+     */
+    public double wireResistanceOhm(Wire wire, double conductorK) {
+        return wire.resistancePerMOhm(conductorK) * WAYS * lengthM / strandsInParallel;
+    }
+}

@@ -1,0 +1,100 @@
+package trestle.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
+
+/**
+ * The choice of a gauge for a run.
+ *
+ * @param candidates every size on offer, thinnest first
+ * @param lightest the thinnest that meets the task; empty when none does
+ * @param enduranceOptimal of those that meet it, the one with the least energy cost; empty when
+ *     none does or without flight data
+ * @param recommended the endurance-optimal one, without flight data the lightest; empty when none
+ *     meets the task
+ * @param checked the gauge that was asked about, when there was one
+ * @param connectorDropV drop in the connectors, V
+ * @param connectorLossW heat made in the connectors, W
+ * @param findings the judgement
+ * @param assumptions model choices that touched a number
+ */
+public record WireSizing(
+        List<GaugeAnswer> candidates,
+        Optional<GaugeAnswer> lightest,
+        Optional<GaugeAnswer> enduranceOptimal,
+        Optional<GaugeAnswer> recommended,
+        Optional<GaugeAnswer> checked,
+        double connectorDropV,
+        double connectorLossW,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+    /** How far under its rating the insulation is kept, K. Common practice, no source. */
+    public static final double TEMPERATURE_MARGIN_K = 10;
+
+    /** Copies the lists. */
+    public WireSizing {
+        candidates = List.copyOf(candidates);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Judges every size on offer, and the one asked about, and chooses.
+     *
+     * @param task what the wire is for
+     * @return the choice; without a recommendation, and with a finding that says why, when no size
+     *     meets the task
+     */
+    public static WireSizing of(WireTask task) {
+        List<GaugeAnswer> candidates = new ArrayList<>();
+        for (Gauge gauge : WireGauges.offered(task.system())) {
+            candidates.add(GaugeAnswer.of(task, gauge));
+        }
+        Optional<GaugeAnswer> lightest = candidates.stream().filter(GaugeAnswer::meets).findFirst();
+        Optional<GaugeAnswer> enduranceOptimal =
+                task.flight().isEmpty() ? Optional.empty() : leastEnergy(candidates);
+        Optional<GaugeAnswer> recommended = enduranceOptimal.or(() -> lightest);
+        Optional<GaugeAnswer> checked = task.checked().map(gauge -> GaugeAnswer.of(task, gauge));
+        double connectorDropV = task.run().currentA() * task.run().connectorResistanceOhm();
+        return new WireSizing(
+                candidates,
+                lightest,
+                enduranceOptimal,
+                recommended,
+                checked,
+                connectorDropV,
+                task.run().currentA() * connectorDropV,
+                WireFindings.of(task, candidates, recommended, checked),
+                WireAssumptions.of(task, checked.or(() -> recommended)));
+    }
+
+    /** The first of equals is the thinnest. */
+    private static Optional<GaugeAnswer> leastEnergy(List<GaugeAnswer> candidates) {
+        return candidates.stream()
+                .filter(GaugeAnswer::meets)
+                .min(Comparator.comparingDouble(a -> a.energyCostJ().orElseThrow()));
+    }
+
+    /**
+     * The answer that the run will be built with: the gauge asked about, else the recommended one.
+     *
+     * @return empty when none was asked about and none meets the task
+     */
+    public Optional<GaugeAnswer> chosen() {
+        return checked.or(() -> recommended);
+    }
+
+    /**
+     * Drop of the whole run, connectors included, with the chosen gauge.
+     *
+     * @return drop, V; empty when there is no chosen gauge
+     */
+    public OptionalDouble totalDropV() {
+        return chosen().stream().mapToDouble(GaugeAnswer::totalDropV).findFirst();
+    }
+}

@@ -1,0 +1,43 @@
+package trestle.wiring;
+
+/** What a finding or an assumption of this package can be about. */
+public enum WiringPart {
+    /** The run as a whole. */
+    RUN,
+    /** Continuous current. */
+    CURRENT,
+    /** One-way length. */
+    LENGTH,
+    /** Supply voltage. */
+    SUPPLY_VOLTAGE,
+    /** Peak current. */
+    PEAK_CURRENT,
+    /** Duration of the peak. */
+    PEAK_DURATION,
+    /** Greatest drop allowed. */
+    MAX_DROP,
+    /** American or metric sizes. */
+    GAUGE_SYSTEM,
+    /** The one gauge that was asked about. */
+    GAUGE,
+    /** Wires in parallel for each of the two directions. */
+    STRANDS_IN_PARALLEL,
+    /** Kind of insulation. */
+    INSULATION,
+    /** Wall of the insulation. */
+    INSULATION_THICKNESS,
+    /** Ambient temperature. */
+    AMBIENT,
+    /** Altitude. */
+    ALTITUDE,
+    /** Conductors that lie together. */
+    BUNDLED_CONDUCTORS,
+    /** What surrounds the wire. */
+    ENCLOSURE,
+    /** Wall of the foam around a channel. */
+    FOAM_WALL,
+    /** A connector; one index. */
+    CONNECTOR,
+    /** Flight data for the endurance trade. */
+    FLIGHT
+}
