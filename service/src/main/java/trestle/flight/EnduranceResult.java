@@ -1,0 +1,69 @@
+package trestle.flight;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
+
+/**
+ * What {@link Endurance} answers.
+ *
+ * @param stallSpeedMPerS stall speed in level flight, m/s
+ * @param leastRecommendedAirspeedMPerS 1.2 times that, m/s
+ * @param densityKgPerM3 density, kg/m³
+ * @param densityAltitudeM density altitude, m
+ * @param bestEndurance flight at least pack power; empty where no airspeed can be flown, with a
+ *     finding that says why
+ * @param bestRange flight that gets furthest over the ground; empty where no airspeed beats the
+ *     wind, with a finding
+ * @param atAirspeed flight at the airspeed asked for; empty where none was asked for or it cannot
+ *     be flown, with a finding
+ * @param radiusOfActionM greatest distance out against the wind and back with it, above the
+ *     reserve, m; empty where no airspeed beats the wind
+ * @param energy where the energy goes
+ * @param curve curves over airspeed, from the stall speed up; empty where no airspeed can be flown
+ * @param batteryOptimum the battery that flies longest; empty where not asked for or where there is
+ *     none
+ * @param findings judgements
+ * @param assumptions model choices
+ */
+public record EnduranceResult(
+        double stallSpeedMPerS,
+        double leastRecommendedAirspeedMPerS,
+        double densityKgPerM3,
+        double densityAltitudeM,
+        Optional<SpeedPoint> bestEndurance,
+        Optional<SpeedPoint> bestRange,
+        Optional<SpeedPoint> atAirspeed,
+        OptionalDouble radiusOfActionM,
+        EnergyBudget energy,
+        List<CurvePoint> curve,
+        Optional<BatteryOptimum> batteryOptimum,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+    /** Copies the lists. */
+    public EnduranceResult {
+        curve = List.copyOf(curve);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** The same numbers with what there is to say about them. */
+    EnduranceResult judged(List<Finding> itsFindings, List<Assumption> itsAssumptions) {
+        return new EnduranceResult(
+                stallSpeedMPerS,
+                leastRecommendedAirspeedMPerS,
+                densityKgPerM3,
+                densityAltitudeM,
+                bestEndurance,
+                bestRange,
+                atAirspeed,
+                radiusOfActionM,
+                energy,
+                curve,
+                batteryOptimum,
+                itsFindings,
+                itsAssumptions);
+    }
+}

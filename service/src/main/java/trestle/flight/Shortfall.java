@@ -1,0 +1,11 @@
+package trestle.flight;
+
+/**
+ * Where a plan asks for more than there is above the reserve.
+ *
+ * @param legIndex the leg, from 0
+ * @param atS when, s from the start of the flight
+ * @param missingJ energy missing for the whole plan and the reserve, J
+ * @param intoReserveOnly true where the plan can be flown to its end on the reserve
+ */
+public record Shortfall(int legIndex, double atS, double missingJ, boolean intoReserveOnly) {}
