@@ -1,0 +1,130 @@
+package trestle.battery;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import trestle.numeric.Guard;
+import trestle.numeric.ImpossibleValue;
+
+/**
+ * One cell, new, as its user knows it.
+ *
+ * @param chemistry kind of cell
+ * @param capacityC rated charge, C, above 0
+ * @param resistance what is known of its resistance
+ * @param massKg mass of the bare cell, kg; empty: worked out from the chemistry
+ * @param limits limits on its data sheet
+ * @param openCircuitCurve measured open-circuit curve, in rising order of charge; empty: the
+ *     chemistry's own, which {@link Chemistry#CUSTOM} does not have
+ */
+public record Cell(
+        Chemistry chemistry,
+        double capacityC,
+        InternalResistance resistance,
+        OptionalDouble massKg,
+        CellLimits limits,
+        List<OpenCircuitPoint> openCircuitCurve) {
+
+    /** Checks the physics and copies the list. */
+    public Cell {
+        Guard.present("chemistry", chemistry);
+        Guard.positive("capacityC", capacityC);
+        massKg.ifPresent(it -> Guard.positive("massKg", it));
+        openCircuitCurve = List.copyOf(openCircuitCurve);
+        OpenCircuitPoint.check(openCircuitCurve);
+        if (chemistry == Chemistry.CUSTOM && openCircuitCurve.isEmpty()) {
+            throw new ImpossibleValue(
+                    "openCircuitCurve", "a custom cell needs its own open-circuit curve");
+        }
+    }
+
+    /**
+     * A cell of which only the chemistry and the capacity are known.
+     *
+     * @param chemistry kind of cell
+     * @param capacityC rated charge, C
+     * @return the cell
+     */
+    public static Cell typical(Chemistry chemistry, double capacityC) {
+        return new Cell(
+                chemistry,
+                capacityC,
+                new InternalResistance.Typical(),
+                OptionalDouble.empty(),
+                CellLimits.UNKNOWN,
+                List.of());
+    }
+
+    /**
+     * Least voltage in use: the data sheet's, the empty end of the cell's own curve for a custom
+     * cell, or the chemistry's.
+     *
+     * @return minimum voltage, V
+     */
+    public double minimumVoltageV() {
+        return limits.minimumVoltageV()
+                .orElseGet(() -> isCustom() ? curveV(0) : chemistry.minimumVoltageV());
+    }
+
+    /**
+     * Voltage at which charging ends, found as the minimum is.
+     *
+     * @return full voltage, V
+     */
+    public double fullVoltageV() {
+        return limits.fullVoltageV()
+                .orElseGet(() -> isCustom() ? curveV(1) : chemistry.fullVoltageV());
+    }
+
+    /**
+     * Below this the cell is harmed: the chemistry's limit; a custom cell's minimum voltage.
+     *
+     * @return over-discharge voltage, V
+     */
+    public double overDischargeV() {
+        return isCustom() ? minimumVoltageV() : chemistry.overDischargeV();
+    }
+
+    /**
+     * Mean open-circuit voltage of a custom cell; otherwise the chemistry's label voltage.
+     *
+     * @return nominal voltage, V
+     */
+    public double nominalVoltageV() {
+        return isCustom() ? meanCurveV() : chemistry.nominalVoltageV();
+    }
+
+    /**
+     * Rated charge times nominal voltage.
+     *
+     * @return nominal energy, J
+     */
+    public double nominalEnergyJ() {
+        return capacityC * nominalVoltageV();
+    }
+
+    /**
+     * The mass given, or the one typical of the chemistry for this energy.
+     *
+     * @return mass of the bare cell, kg
+     */
+    public double massOrTypicalKg() {
+        return massKg.orElseGet(() -> nominalEnergyJ() / chemistry.specificEnergyJPerKg());
+    }
+
+    private boolean isCustom() {
+        return chemistry == Chemistry.CUSTOM;
+    }
+
+    private double curveV(double fraction) {
+        return OpenCircuitPoint.line(openCircuitCurve).at(fraction);
+    }
+
+    private double meanCurveV() {
+        int slices = 100;
+        double sumV = 0;
+        for (int i = 0; i < slices; i++) {
+            sumV += curveV((i + 0.5) / slices);
+        }
+        return sumV / slices;
+    }
+}

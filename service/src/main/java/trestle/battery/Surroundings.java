@@ -1,0 +1,33 @@
+package trestle.battery;
+
+import trestle.numeric.Guard;
+
+/**
+ * What the pack is in.
+ *
+ * @param ambientK temperature of the air around it, K, 223.15 to 343.15 (−50 to 70 °C)
+ * @param startK temperature of the cells at take-off, K, same range
+ * @param insulation how it is wrapped
+ */
+public record Surroundings(double ambientK, double startK, Insulation insulation) {
+    private static final double COLDEST_K = 223.15;
+    private static final double HOTTEST_K = 343.15;
+
+    /** Checks the physics. */
+    public Surroundings {
+        Guard.within("ambientK", ambientK, COLDEST_K, HOTTEST_K);
+        Guard.within("startK", startK, COLDEST_K, HOTTEST_K);
+        Guard.present("insulation", insulation);
+    }
+
+    /**
+     * A pack that starts as cold or warm as the air.
+     *
+     * @param ambientK temperature of air and cells, K
+     * @param insulation how it is wrapped
+     * @return the surroundings
+     */
+    public static Surroundings of(double ambientK, Insulation insulation) {
+        return new Surroundings(ambientK, ambientK, insulation);
+    }
+}

@@ -1,0 +1,120 @@
+package trestle.battery;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A discharge as samples of time, voltage and energy; ours or a published one. */
+final class SampledCurve {
+    private final List<double[]> rows;
+
+    SampledCurve(List<double[]> rows) {
+        this.rows = rows;
+    }
+
+    /** Reads time_s, voltage_v, energy_wh and what follows, to SI. */
+    static SampledCurve read(String resource) {
+        List<double[]> rows = new ArrayList<>();
+        try (BufferedReader in =
+                new BufferedReader(
+                        new InputStreamReader(
+                                SampledCurve.class.getResourceAsStream(resource),
+                                StandardCharsets.UTF_8))) {
+            in.readLine();
+            for (String line = in.readLine(); line != null; line = in.readLine()) {
+                double[] row =
+                        java.util.Arrays.stream(line.split(","))
+                                .mapToDouble(Double::parseDouble)
+                                .toArray();
+                row[2] *= 3600;
+                rows.add(row);
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        return new SampledCurve(rows);
+    }
+
+    /** Runs the model and keeps every step. */
+    static SampledCurve of(PackState start, Load load, double lastCellV) {
+        return of(start, load, lastCellV, Trace.NONE);
+    }
+
+    static SampledCurve of(PackState start, Load load, double lastCellV, Trace first) {
+        List<double[]> rows = new ArrayList<>();
+        Limits limits = Limits.unguarded(start.pack(), Double.NEGATIVE_INFINITY, lastCellV);
+        Discharge.of(
+                start,
+                load,
+                limits,
+                now -> {
+                    first.point(now);
+                    rows.add(
+                            new double[] {
+                                now.tally().timeS,
+                                now.circuit().voltageV(),
+                                now.tally().energyJ,
+                                now.circuit().highestK()
+                            });
+                });
+        return new SampledCurve(rows);
+    }
+
+    List<double[]> rows() {
+        return rows;
+    }
+
+    double durationS() {
+        return rows.get(rows.size() - 1)[0];
+    }
+
+    double energyJ() {
+        return rows.get(rows.size() - 1)[2];
+    }
+
+    double lastV() {
+        return rows.get(rows.size() - 1)[1];
+    }
+
+    /** Value of a column at a time, between samples by a straight line. */
+    double at(double timeS, int column) {
+        int i = 1;
+        while (i < rows.size() - 1 && rows.get(i)[0] < timeS) {
+            i++;
+        }
+        double[] from = rows.get(i - 1);
+        double[] to = rows.get(i);
+        return from[column] + (to[column] - from[column]) * (timeS - from[0]) / (to[0] - from[0]);
+    }
+
+    /** Energy when the voltage first falls to a cutoff, J; 0 where it starts below it. */
+    double energyAtJ(double cutoffV) {
+        if (rows.get(0)[1] <= cutoffV) {
+            return 0;
+        }
+        for (int i = 1; i < rows.size(); i++) {
+            double[] from = rows.get(i - 1);
+            double[] to = rows.get(i);
+            if (to[1] <= cutoffV) {
+                return from[2] + (to[2] - from[2]) * (from[1] - cutoffV) / (from[1] - to[1]);
+            }
+        }
+        throw new AssertionError("the curve does not reach " + cutoffV + " V");
+    }
+
+    /** Root mean square difference of voltage over 0.5 to 95 % of this curve's time, V. */
+    double rmsAgainstV(SampledCurve other) {
+        int samples = 400;
+        double sum = 0;
+        for (int i = 0; i <= samples; i++) {
+            double timeS = durationS() * (0.005 + 0.945 * i / samples);
+            double difference = at(timeS, 1) - other.at(Math.min(timeS, other.durationS()), 1);
+            sum += difference * difference;
+        }
+        return Math.sqrt(sum / (samples + 1));
+    }
+}
