@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import trestle.finding.Assumption;
 import trestle.finding.Subject;
+import trestle.units.Share;
 
 /** What was assumed on the way. */
 final class BalanceAssumptions {
@@ -32,7 +33,7 @@ final class BalanceAssumptions {
                             "area, span and mean chord are those seen from above",
                             "dihedral shortens a panel's span by its cosine"));
         }
-        neutralPoint.ifPresent(point -> stability(point, assumptions));
+        neutralPoint.ifPresent(point -> stability(point, task.tail().orElseThrow(), assumptions));
         return assumptions;
     }
 
@@ -69,14 +70,15 @@ final class BalanceAssumptions {
         return wing.panels().stream().anyMatch(panel -> panel.dihedralRad() != 0);
     }
 
-    private static void stability(NeutralPoint point, List<Assumption> assumptions) {
+    private static void stability(
+            NeutralPoint point, TailArrangement tail, List<Assumption> assumptions) {
         assumptions.add(
                 new Assumption(
                         Subject.of(BalancePart.WING),
                         String.format(
                                 Locale.ROOT,
                                 "sections have %.0f %% of the ideal lift slope",
-                                100 * LiftSlope.SECTION_SLOPE_RATIO),
+                                Share.percentFromFraction(LiftSlope.SECTION_SLOPE_RATIO)),
                         "no section data are given; common practice, no source"));
         assumptions.add(
                 new Assumption(
@@ -85,6 +87,15 @@ final class BalanceAssumptions {
                                 + " controls fixed",
                         "fuselage, propeller and wake are not computed; common practice, no"
                                 + " source"));
+        assumptions.add(
+                new Assumption(
+                        Subject.of(BalancePart.FUSELAGE_SHIFT),
+                        String.format(
+                                Locale.ROOT,
+                                "fuselage and propeller move the neutral point by %.1f %% of the"
+                                        + " mean chord",
+                                Share.percentFromFraction(tail.fuselageShiftFraction())),
+                        "they are not computed from their shapes"));
         if (point.tailVolumeRatio() > 0) {
             assumptions.add(
                     new Assumption(

@@ -109,7 +109,7 @@ final class Corrections {
                 .distinct()
                 .filter(armM -> Math.abs(armM - targetArmM) > MassBalance.ROUNDING_M)
                 .map(armM -> ballastAt(armM, centre, targetArmM))
-                .filter(ballast -> ballast.massKg() > 0)
+                .filter(ballast -> ballast.massKg() > MassBalance.ROUNDING_KG)
                 .toList();
     }
 

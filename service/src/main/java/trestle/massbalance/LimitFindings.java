@@ -26,6 +26,10 @@ final class LimitFindings {
                 && forwardM.getAsDouble() > aftM.getAsDouble()) {
             findings.add(crossed(forwardM.getAsDouble(), aftM.getAsDouble()));
         }
+        if (limits.lateralM().isPresent()
+                && standings.stream().allMatch(standing -> standing.lateral().isEmpty())) {
+            findings.add(lateralUnknown());
+        }
         for (Standing standing : standings) {
             limits.maximumTakeoffMassKg()
                     .ifPresent(limit -> mass(standing, limit).ifPresent(findings::add));
@@ -63,6 +67,15 @@ final class LimitFindings {
                                 + " wing: give the wing, or the limit as an arm."));
     }
 
+    private static Finding lateralUnknown() {
+        return Finding.of(
+                Severity.ATTENTION,
+                "lateral-limit-unchecked",
+                Subject.of(BalancePart.LATERAL_LIMIT),
+                "The lateral limit was not checked, as no item has a lateral place and no weighing"
+                        + " on three supports tells one.");
+    }
+
     private static Finding crossed(double forwardM, double aftM) {
         return Finding.of(
                 Severity.STOP,
@@ -93,7 +106,7 @@ final class LimitFindings {
                                             + " mass of %.0f g.",
                                     standing.called(), massG, massG - limitG, limitG)));
         }
-        if (spareKg < standing.massToleranceKg()) {
+        if (spareKg < standing.massToleranceKg() - MassBalance.ROUNDING_KG) {
             return Optional.of(
                     Finding.of(
                             Severity.ATTENTION,
@@ -113,92 +126,110 @@ final class LimitFindings {
     }
 
     private static Optional<Finding> forward(Standing standing, double limitM) {
-        if (standing.armM().isEmpty()) {
-            return Optional.empty();
-        }
-        double armM = standing.armM().getAsDouble();
-        return judged(
-                standing,
-                BalancePart.FORWARD_LIMIT,
-                armM - limitM,
-                standing.armToleranceM(),
-                armM,
-                limitM,
-                "cg-ahead-of-limit",
-                "cg-near-forward-limit",
-                "%s CG at %.1f mm is %.1f mm ahead of the forward limit at %.1f mm.",
-                "%s CG at %.1f mm is behind the forward limit at %.1f mm by less than its"
-                        + " tolerance of %.1f mm.");
+        return standing.arm()
+                .flatMap(
+                        armM ->
+                                judged(
+                                        standing,
+                                        Edge.FORWARD,
+                                        armM - limitM,
+                                        standing.armToleranceM(),
+                                        armM,
+                                        limitM));
     }
 
     private static Optional<Finding> aft(Standing standing, double limitM) {
-        if (standing.armM().isEmpty()) {
-            return Optional.empty();
-        }
-        double armM = standing.armM().getAsDouble();
-        return judged(
-                standing,
-                BalancePart.AFT_LIMIT,
-                limitM - armM,
-                standing.armToleranceM(),
-                armM,
-                limitM,
-                "cg-behind-limit",
-                "cg-near-aft-limit",
-                "%s CG at %.1f mm is %.1f mm behind the aft limit at %.1f mm.",
-                "%s CG at %.1f mm is ahead of the aft limit at %.1f mm by less than its"
-                        + " tolerance of %.1f mm.");
+        return standing.arm()
+                .flatMap(
+                        armM ->
+                                judged(
+                                        standing,
+                                        Edge.AFT,
+                                        limitM - armM,
+                                        standing.armToleranceM(),
+                                        armM,
+                                        limitM));
     }
 
     private static Optional<Finding> lateral(Standing standing, double limitM) {
-        if (standing.lateralM().isEmpty()) {
-            return Optional.empty();
-        }
-        double lateralM = standing.lateralM().getAsDouble();
-        return judged(
-                standing,
-                BalancePart.LATERAL_LIMIT,
-                limitM - Math.abs(lateralM),
-                standing.lateralToleranceM(),
-                lateralM,
-                limitM,
-                "cg-lateral-over-limit",
-                "cg-near-lateral-limit",
-                "%s CG at %.1f mm from the centre plane is %.1f mm outside the lateral limit of"
-                        + " %.1f mm.",
-                "%s CG at %.1f mm from the centre plane is inside the lateral limit of %.1f mm by"
-                        + " less than its tolerance of %.1f mm.");
+        return standing.lateral()
+                .flatMap(
+                        lateralM ->
+                                judged(
+                                        standing,
+                                        Edge.LATERAL,
+                                        limitM - Math.abs(lateralM),
+                                        standing.lateralToleranceM(),
+                                        lateralM,
+                                        limitM));
     }
 
     private static Optional<Finding> judged(
             Standing standing,
-            BalancePart part,
+            Edge edge,
             double insideM,
             double toleranceM,
             double atM,
-            double limitM,
-            String overCode,
-            String nearCode,
-            String over,
-            String near) {
+            double limitM) {
         double atMm = Length.mmFromM(atM);
         double limitMm = Length.mmFromM(limitM);
-        Subject subject = standing.about(part);
+        Subject subject = standing.about(edge.part);
         if (insideM < -MassBalance.ROUNDING_M) {
-            String message = text(over, standing.called(), atMm, Length.mmFromM(-insideM), limitMm);
-            return Optional.of(
-                    Finding.of(Severity.STOP, overCode, subject, atMm, limitMm, message));
-        }
-        if (insideM < toleranceM) {
             String message =
-                    text(near, standing.called(), atMm, limitMm, Length.mmFromM(toleranceM));
+                    text(edge.over, standing.called(), atMm, Length.mmFromM(-insideM), limitMm);
             return Optional.of(
-                    Finding.of(Severity.ATTENTION, nearCode, subject, atMm, limitMm, message));
+                    Finding.of(Severity.STOP, edge.overCode, subject, atMm, limitMm, message));
+        }
+        if (insideM < toleranceM - MassBalance.ROUNDING_M) {
+            String message =
+                    text(edge.near, standing.called(), atMm, limitMm, Length.mmFromM(toleranceM));
+            return Optional.of(
+                    Finding.of(Severity.ATTENTION, edge.nearCode, subject, atMm, limitMm, message));
         }
         return Optional.empty();
     }
 
     private static String text(String format, Object... values) {
         return String.format(Locale.ROOT, format, values);
+    }
+
+    /** The sides a CG can leave its range by, and how to say so. */
+    private enum Edge {
+        FORWARD(
+                BalancePart.FORWARD_LIMIT,
+                "cg-ahead-of-limit",
+                "%s CG at %.1f mm is %.1f mm ahead of the forward limit at %.1f mm.",
+                "cg-near-forward-limit",
+                "%s CG at %.1f mm is behind the forward limit at %.1f mm by less than its tolerance"
+                        + " of %.1f mm."),
+        AFT(
+                BalancePart.AFT_LIMIT,
+                "cg-behind-limit",
+                "%s CG at %.1f mm is %.1f mm behind the aft limit at %.1f mm.",
+                "cg-near-aft-limit",
+                "%s CG at %.1f mm is ahead of the aft limit at %.1f mm by less than its tolerance"
+                        + " of %.1f mm."),
+        LATERAL(
+                BalancePart.LATERAL_LIMIT,
+                "cg-lateral-over-limit",
+                "%s CG at %.1f mm from the centre plane is %.1f mm outside the lateral limit of"
+                        + " %.1f mm.",
+                "cg-near-lateral-limit",
+                "%s CG at %.1f mm from the centre plane is inside the lateral limit of %.1f mm by"
+                        + " less than its tolerance of %.1f mm.");
+
+        private final BalancePart part;
+        private final String overCode;
+        private final String over;
+        private final String nearCode;
+        private final String near;
+
+        Edge(BalancePart part, String overCode, String over, String nearCode, String near) {
+            this.part = part;
+            this.overCode = overCode;
+            this.over = over;
+            this.nearCode = nearCode;
+            this.near = near;
+        }
     }
 }

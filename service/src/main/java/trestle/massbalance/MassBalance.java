@@ -30,7 +30,7 @@ public final class MassBalance {
         Optional<NeutralPoint> neutralPoint =
                 planform.flatMap(wing -> task.tail().flatMap(t -> NeutralPoint.of(wing, t)));
         Optional<Weighed> weighed = task.weighing().flatMap(w -> Scales.read(w, centre));
-        List<Standing> standings = standings(centre, weighed);
+        List<Standing> standings = standings(task.items(), centre, weighed);
 
         List<Finding> findings = new ArrayList<>();
         List<Assumption> assumptions = new ArrayList<>(BalanceAssumptions.of(task, neutralPoint));
@@ -67,9 +67,10 @@ public final class MassBalance {
                 assumptions);
     }
 
-    private static List<Standing> standings(Centre centre, Optional<Weighed> weighed) {
+    private static List<Standing> standings(
+            List<Item> items, Centre centre, Optional<Weighed> weighed) {
         List<Standing> standings = new ArrayList<>();
-        standings.add(Standing.of(centre));
+        standings.add(Standing.of(centre, items.stream().anyMatch(i -> i.lateralM().isPresent())));
         weighed.ifPresent(scales -> standings.add(Standing.of(scales)));
         return standings;
     }

@@ -46,7 +46,7 @@ final class StabilityFindings {
         }
         if (planform.isPresent() && neutralPoint.isPresent()) {
             for (Standing standing : standings) {
-                standing.armM()
+                standing.arm()
                         .ifPresent(
                                 armM ->
                                         margin(standing, planform.get(), neutralPoint.get(), armM)

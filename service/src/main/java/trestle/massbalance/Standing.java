@@ -10,9 +10,9 @@ import trestle.finding.Subject;
  * @param called how a message names it
  * @param massKg mass, kg
  * @param massToleranceKg its tolerance, kg
- * @param armM CG, m; empty where not known
+ * @param arm CG, m; empty where not known
  * @param armToleranceM its tolerance, m
- * @param lateralM lateral CG, m; empty where not known
+ * @param lateral lateral CG, m; empty where not known
  * @param lateralToleranceM its tolerance, m
  * @param source what a finding is about, in place of the limit; empty for the limit itself
  */
@@ -20,20 +20,20 @@ record Standing(
         String called,
         double massKg,
         double massToleranceKg,
-        OptionalDouble armM,
+        Optional<Double> arm,
         double armToleranceM,
-        OptionalDouble lateralM,
+        Optional<Double> lateral,
         double lateralToleranceM,
         Optional<Subject> source) {
 
-    static Standing of(Centre list) {
+    static Standing of(Centre list, boolean lateralKnown) {
         return new Standing(
                 "The",
                 list.massKg(),
                 list.massToleranceKg(),
-                OptionalDouble.of(list.armM()),
+                Optional.of(list.armM()),
                 list.armToleranceM(),
-                OptionalDouble.of(list.lateralM()),
+                lateralKnown ? Optional.of(list.lateralM()) : Optional.empty(),
                 list.lateralToleranceM(),
                 Optional.empty());
     }
@@ -43,14 +43,18 @@ record Standing(
                 "The weighed",
                 weighed.massKg(),
                 weighed.massToleranceKg(),
-                weighed.armM(),
+                boxed(weighed.armM()),
                 weighed.armToleranceM(),
-                weighed.lateralM(),
+                boxed(weighed.lateralM()),
                 weighed.lateralToleranceM(),
                 Optional.of(Subject.of(BalancePart.WEIGHING)));
     }
 
     Subject about(BalancePart limit) {
         return source.orElseGet(() -> Subject.of(limit));
+    }
+
+    private static Optional<Double> boxed(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 }
