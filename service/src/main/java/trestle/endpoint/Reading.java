@@ -92,6 +92,11 @@ final class Reading {
         return List.copyOf(assumptions);
     }
 
+    /** The value given, or a default that goes without saying. */
+    static <T> T or(T given, T fallback) {
+        return given == null ? fallback : given;
+    }
+
     /** An optional number of a request. */
     static OptionalDouble optional(Double value) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);

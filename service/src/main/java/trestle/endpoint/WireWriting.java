@@ -1,0 +1,61 @@
+package trestle.endpoint;
+
+import java.util.Optional;
+import trestle.api.model.GaugeFailure;
+import trestle.api.model.GaugeResult;
+import trestle.api.model.Judgement;
+import trestle.api.model.WireSizingAnswer;
+import trestle.units.Area;
+import trestle.units.Energy;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Resistance;
+import trestle.units.Share;
+import trestle.units.Temperature;
+import trestle.wiring.GaugeAnswer;
+import trestle.wiring.Shortfall;
+import trestle.wiring.WireSizing;
+
+/** Writes a choice of wire into its answer. */
+final class WireWriting {
+    private WireWriting() {}
+
+    static WireSizingAnswer write(WireSizing sizing, Judgement judgement) {
+        Optional<GaugeAnswer> reported = sizing.recommended().or(sizing::checked);
+        return WireSizingAnswer.builder()
+                .judgement(judgement)
+                .recommended(sizing.recommended().map(WireWriting::gauge).orElse(null))
+                .checked(sizing.checked().map(WireWriting::gauge).orElse(null))
+                .candidates(sizing.candidates().stream().map(WireWriting::gauge).toList())
+                .lightestGauge(sizing.lightest().map(a -> a.gauge().name()).orElse(null))
+                .enduranceOptimalGauge(
+                        sizing.enduranceOptimal().map(a -> a.gauge().name()).orElse(null))
+                .totalDropV(reported.map(GaugeAnswer::totalDropV).orElse(null))
+                .connectorDropV(sizing.connectorDropV())
+                .build();
+    }
+
+    private static GaugeResult gauge(GaugeAnswer gauge) {
+        return GaugeResult.builder()
+                .gauge(gauge.gauge().name())
+                .areaMm2(Area.mm2FromM2(gauge.gauge().areaM2()))
+                .conductorDiameterMm(Length.mmFromM(gauge.gauge().conductorDiameterM()))
+                .resistanceMilliohm(Resistance.milliohmFromOhm(gauge.resistanceOhm()))
+                .dropV(gauge.dropV())
+                .dropPercent(Share.percentFromFraction(gauge.totalDropFraction()))
+                .lossW(gauge.lossW())
+                .conductorTemperatureC(
+                        Writing.in(gauge.conductorTemperatureK(), Temperature::cFromK))
+                .peakTemperatureC(Writing.in(gauge.peakTemperatureK(), Temperature::cFromK))
+                .ampacityA(gauge.ampacityA())
+                .massG(Mass.gFromKg(gauge.massKg()))
+                .energyCostWh(Writing.in(gauge.energyCostJ(), Energy::whFromJ))
+                .meets(gauge.meets())
+                .fails(gauge.fails().stream().map(WireWriting::failure).toList())
+                .build();
+    }
+
+    private static GaugeFailure failure(Shortfall shortfall) {
+        return GaugeFailure.valueOf(shortfall.name());
+    }
+}
