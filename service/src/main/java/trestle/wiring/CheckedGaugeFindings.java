@@ -88,7 +88,6 @@ final class CheckedGaugeFindings {
         }
         double reachedC = celsius(answer.peakTemperatureK().orElse(Copper.MELTING_POINT_K));
         double ratingC = celsius(task.insulation().ratingTemperatureK());
-        String reaches = answer.meltsInPeak() ? "melts in the peak, at" : "reaches in the peak";
         add(
                 Severity.STOP,
                 "wire-too-hot-in-peak",
@@ -96,8 +95,14 @@ final class CheckedGaugeFindings {
                 reachedC,
                 ratingC,
                 text(
-                        "%s %s %.0f °C; its insulation is rated for %.0f °C.",
-                        label, reaches, reachedC, ratingC));
+                        answer.meltsInPeak()
+                                ? "%s melts in the peak, at %.0f °C; its insulation is rated for"
+                                        + " %.0f °C."
+                                : "%s reaches %.0f °C in the peak; its insulation is rated for"
+                                        + " %.0f °C.",
+                        label,
+                        reachedC,
+                        ratingC));
     }
 
     private void drop() {

@@ -10,9 +10,9 @@ import trestle.numeric.ImpossibleValue;
  * A pair of leads from a supply to a load.
  *
  * @param name the builder's name for it
- * @param currentA continuous current of the load, A, not negative
- * @param lengthM one way, m, above 0; the return is counted by the calculation
- * @param supplyVoltageV voltage at the supply, V, above 0
+ * @param currentA continuous current of the load, A, 0 to 100 000
+ * @param lengthM one way, m, 0.001 to 1000; the return is counted by the calculation
+ * @param supplyVoltageV voltage at the supply, V, 0.1 to 1500
  * @param peak a short peak, not below the continuous current
  * @param strandsInParallel wires that share the current in each direction, at least 1
  * @param connectors connectors on the run
@@ -31,12 +31,22 @@ public record WireRun(
     /** Out and back. */
     public static final int WAYS = 2;
 
+    /** Far beyond any wire on board; keeps the arithmetic finite. */
+    private static final double MOST_CURRENT_A = 1e5;
+
+    private static final double SHORTEST_M = 1e-3;
+    private static final double LONGEST_M = 1000;
+    private static final double LEAST_SUPPLY_V = 0.1;
+
+    /** Low voltage ends here; so does this package. */
+    private static final double MOST_SUPPLY_V = 1500;
+
     /** Checks the physics and copies the list. */
     public WireRun {
         Guard.present("name", name);
-        Guard.notNegative("currentA", currentA);
-        Guard.positive("lengthM", lengthM);
-        Guard.positive("supplyVoltageV", supplyVoltageV);
+        Guard.within("currentA", currentA, 0, MOST_CURRENT_A);
+        Guard.within("lengthM", lengthM, SHORTEST_M, LONGEST_M);
+        Guard.within("supplyVoltageV", supplyVoltageV, LEAST_SUPPLY_V, MOST_SUPPLY_V);
         if (Guard.present("peak", peak).isPresent() && peak.get().currentA() < currentA) {
             throw new ImpossibleValue(
                     "peakCurrentA",
