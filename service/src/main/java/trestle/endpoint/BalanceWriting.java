@@ -1,8 +1,6 @@
 package trestle.endpoint;
 
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import trestle.api.model.Correction;
 import trestle.api.model.Judgement;
@@ -28,14 +26,15 @@ final class BalanceWriting {
                 MassBalanceAnswer.builder().judgement(judge.apply(balance));
         centre(answer, balance.centre());
         balance.planform().ifPresent(planform -> planform(answer, planform));
-        return answer.cgPercentMac(in(balance.cgMacFraction(), Share::percentFromFraction))
+        return answer.cgPercentMac(Writing.in(balance.cgMacFraction(), Share::percentFromFraction))
                 .wingLoadingGPerDm2(
-                        in(
+                        Writing.in(
                                 balance.wingLoadingKgPerM2(),
                                 loading -> loading * G_PER_DM2_OF_KG_PER_M2))
                 .neutralPointArmMm(
                         balance.neutralPoint().map(np -> Length.mmFromM(np.armM())).orElse(null))
-                .staticMarginPercent(in(balance.staticMarginFraction(), Share::percentFromFraction))
+                .staticMarginPercent(
+                        Writing.in(balance.staticMarginFraction(), Share::percentFromFraction))
                 .inertiaKgM2(
                         new trestle.api.model.Inertia(
                                 balance.inertia().rollKgM2(),
@@ -113,19 +112,12 @@ final class BalanceWriting {
     private static trestle.api.model.Weighed weighed(trestle.massbalance.Weighed weighed) {
         return trestle.api.model.Weighed.builder()
                 .totalMassG(Mass.gFromKg(weighed.massKg()))
-                .cgArmMm(in(weighed.armM(), Length::mmFromM))
-                .cgLateralMm(in(weighed.lateralM(), Length::mmFromM))
+                .cgArmMm(Writing.in(weighed.armM(), Length::mmFromM))
+                .cgLateralMm(Writing.in(weighed.lateralM(), Length::mmFromM))
                 .differenceFromItemsG(Mass.gFromKg(weighed.differenceFromItemsKg()))
-                .differenceFromItemsMm(in(weighed.differenceFromItemsM(), Length::mmFromM))
+                .differenceFromItemsMm(Writing.in(weighed.differenceFromItemsM(), Length::mmFromM))
                 .missingMassG(weighed.missing().map(m -> Mass.gFromKg(m.massKg())).orElse(null))
                 .missingArmMm(weighed.missing().map(m -> Length.mmFromM(m.armM())).orElse(null))
                 .build();
-    }
-
-    /**
-     * An optional number in the unit of the answer; null, which is left out, where there is none.
-     */
-    private static Double in(OptionalDouble value, DoubleUnaryOperator conversion) {
-        return value.isPresent() ? conversion.applyAsDouble(value.getAsDouble()) : null;
     }
 }

@@ -3,7 +3,6 @@ package trestle.endpoint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import trestle.api.model.Assumption;
 import trestle.api.model.ComputedBy;
 import trestle.api.model.Finding;
@@ -84,13 +83,8 @@ final class Judge {
                 .code(finding.code())
                 .message(finding.message())
                 .at(pointers.to(finding.subject()))
-                .value(boxed(finding.value()))
-                .limit(boxed(finding.limit()))
+                .value(Writing.boxed(finding.value()))
+                .limit(Writing.boxed(finding.limit()))
                 .build();
-    }
-
-    /** A number for the answer; null, which is left out, where there is none. */
-    static Double boxed(OptionalDouble value) {
-        return value.isPresent() ? value.getAsDouble() : null;
     }
 }

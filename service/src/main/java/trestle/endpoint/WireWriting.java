@@ -27,9 +27,9 @@ final class WireWriting {
                 .recommended(sizing.recommended().map(WireWriting::gauge).orElse(null))
                 .checked(sizing.checked().map(WireWriting::gauge).orElse(null))
                 .candidates(sizing.candidates().stream().map(WireWriting::gauge).toList())
-                .lightestGauge(sizing.lightest().map(a -> a.gauge().name()).orElse(null))
+                .lightestGauge(sizing.lightest().map(a -> a.gauge().designation()).orElse(null))
                 .enduranceOptimalGauge(
-                        sizing.enduranceOptimal().map(a -> a.gauge().name()).orElse(null))
+                        sizing.enduranceOptimal().map(a -> a.gauge().designation()).orElse(null))
                 .totalDropV(reported.map(GaugeAnswer::totalDropV).orElse(null))
                 .connectorDropV(sizing.connectorDropV())
                 .build();
@@ -37,7 +37,7 @@ final class WireWriting {
 
     private static GaugeResult gauge(GaugeAnswer gauge) {
         return GaugeResult.builder()
-                .gauge(gauge.gauge().name())
+                .gauge(gauge.gauge().designation())
                 .areaMm2(Area.mm2FromM2(gauge.gauge().areaM2()))
                 .conductorDiameterMm(Length.mmFromM(gauge.gauge().conductorDiameterM()))
                 .resistanceMilliohm(Resistance.milliohmFromOhm(gauge.resistanceOhm()))

@@ -1,0 +1,113 @@
+package trestle.endpoint;
+
+import trestle.api.model.CurvePoint;
+import trestle.api.model.EnduranceAnswer;
+import trestle.api.model.EnergyUse;
+import trestle.api.model.FlightPoint;
+import trestle.api.model.Judgement;
+import trestle.api.model.LegKind;
+import trestle.api.model.LegUse;
+import trestle.flight.EnduranceResult;
+import trestle.flight.EnergyBudget;
+import trestle.flight.Leg;
+import trestle.flight.LegResult;
+import trestle.flight.LegStatus;
+import trestle.flight.SpeedPoint;
+import trestle.units.Energy;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Time;
+
+/** Writes an endurance into its answer. */
+final class EnduranceWriting {
+    private EnduranceWriting() {}
+
+    static EnduranceAnswer write(EnduranceResult result, Judgement judgement) {
+        return EnduranceAnswer.builder()
+                .judgement(judgement)
+                .stallSpeedMPerS(result.stallSpeedMPerS())
+                .airDensityKgPerM3(result.densityKgPerM3())
+                .densityAltitudeM(result.densityAltitudeM())
+                .bestEndurance(result.bestEndurance().map(EnduranceWriting::point).orElse(null))
+                .bestRange(result.bestRange().map(EnduranceWriting::point).orElse(null))
+                .atAirspeed(result.atAirspeed().map(EnduranceWriting::point).orElse(null))
+                .radiusOfActionKm(Writing.in(result.radiusOfActionM(), Length::kmFromM))
+                .energy(energy(result.energy()))
+                .curve(result.curve().stream().map(EnduranceWriting::point).toList())
+                .batteryMassForLongestEnduranceG(
+                        result.batteryOptimum()
+                                .map(optimum -> Mass.gFromKg(optimum.batteryMassKg()))
+                                .orElse(null))
+                .longestEnduranceH(
+                        result.batteryOptimum()
+                                .map(optimum -> Time.hFromS(optimum.enduranceS()))
+                                .orElse(null))
+                .build();
+    }
+
+    private static FlightPoint point(SpeedPoint point) {
+        boolean overGround = point.energyPerGroundMJ().isPresent();
+        return FlightPoint.builder()
+                .airspeedMPerS(point.airspeedMPerS())
+                .powerW(point.powerW())
+                .currentA(Writing.boxed(point.currentA()))
+                .liftCoefficient(point.liftCoefficient())
+                .enduranceH(Time.hFromS(point.enduranceS()))
+                .stillAirRangeKm(Length.kmFromM(point.stillAirRangeM()))
+                .groundRangeKm(overGround ? Length.kmFromM(point.groundRangeM()) : null)
+                .energyWhPerKm(
+                        Writing.in(
+                                point.energyPerGroundMJ(),
+                                perM -> Energy.whFromJ(perM * Length.mFromKm(1))))
+                .build();
+    }
+
+    private static CurvePoint point(trestle.flight.CurvePoint point) {
+        return CurvePoint.builder()
+                .airspeedMPerS(point.airspeedMPerS())
+                .powerW(point.powerW())
+                .enduranceH(Time.hFromS(point.enduranceS()))
+                .groundRangeKm(
+                        point.groundRangeM() > 0 ? Length.kmFromM(point.groundRangeM()) : null)
+                .build();
+    }
+
+    private static EnergyUse energy(EnergyBudget budget) {
+        boolean legs = !budget.legs().isEmpty();
+        return EnergyUse.builder()
+                .availableWh(Energy.whFromJ(budget.availableJ()))
+                .reserveWh(Energy.whFromJ(budget.reserveJ()))
+                .legsWh(legs ? Energy.whFromJ(budget.plannedJ()) : null)
+                .remainingWh(
+                        legs
+                                ? Energy.whFromJ(
+                                        budget.availableJ() - budget.reserveJ() - budget.plannedJ())
+                                : null)
+                .legs(budget.legs().stream().map(EnduranceWriting::leg).toList())
+                .build();
+    }
+
+    private static LegUse leg(LegResult leg) {
+        return LegUse.builder()
+                .kind(kind(leg.leg()))
+                .startS(leg.startS())
+                .durationS(leg.plannedDurationS())
+                .airspeedMPerS(leg.airspeedMPerS())
+                .powerW(leg.powerW())
+                .energyWh(Energy.whFromJ(leg.energyJ()))
+                .distanceKm(Length.kmFromM(leg.groundDistanceM()))
+                .lowestVoltageV(Writing.boxed(leg.lowestVoltageV()))
+                .completed(leg.status() == LegStatus.FLOWN)
+                .build();
+    }
+
+    private static LegKind kind(Leg leg) {
+        if (leg instanceof Leg.Climb) {
+            return LegKind.CLIMB;
+        }
+        if (leg instanceof Leg.Cruise) {
+            return LegKind.CRUISE;
+        }
+        return leg instanceof Leg.Loiter ? LegKind.LOITER : LegKind.DESCENT;
+    }
+}

@@ -1,0 +1,191 @@
+package trestle.endpoint;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import trestle.api.model.EnduranceRequest;
+import trestle.api.model.FlightLeg;
+import trestle.flight.Conditions;
+import trestle.flight.Extent;
+import trestle.flight.Leg;
+import trestle.units.Length;
+import trestle.units.Pressure;
+import trestle.units.Share;
+import trestle.units.Temperature;
+import trestle.units.Time;
+
+/** Reads the day and the flight, which several requests share. */
+final class FlightReading {
+    private FlightReading() {}
+
+    /**
+     * The air.
+     *
+     * @param conditions of the request, or null
+     * @param at JSON Pointer of the conditions
+     * @param reading notes defaults
+     * @return the conditions
+     */
+    static Conditions conditions(
+            trestle.api.model.Conditions conditions, String at, Reading reading) {
+        Double altitudeM = conditions == null ? null : conditions.altitudeM();
+        Double temperatureC = conditions == null ? null : conditions.temperatureC();
+        Double pressureHpa = conditions == null ? null : conditions.pressureHpa();
+        double heightM =
+                reading.orDefault(
+                        altitudeM,
+                        trestle.api.model.Conditions.DEFAULT_ALTITUDE_M,
+                        at + "/altitude_m",
+                        "the request gives none");
+        if (temperatureC == null) {
+            reading.assume(
+                    at + "/temperature_c",
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f °C",
+                            Temperature.cFromK(
+                                    trestle.atmosphere.StandardAtmosphere.temperatureK(heightM))),
+                    "the standard atmosphere at that altitude");
+        }
+        return new Conditions(
+                heightM,
+                temperatureC == null
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(Temperature.kFromC(temperatureC)),
+                pressureHpa == null
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(Pressure.paFromHpa(pressureHpa)));
+    }
+
+    /**
+     * The legs of a flight.
+     *
+     * @param legs of the request, or null
+     * @param airspeedMPerS airspeed of legs that give none, or null
+     * @param headwindMPerS wind on legs that give none
+     * @param at JSON Pointer of the list
+     * @param reading notes contradictions
+     * @return the legs that are whole
+     */
+    static List<Leg> legs(
+            List<FlightLeg> legs,
+            Double airspeedMPerS,
+            double headwindMPerS,
+            String at,
+            Reading reading) {
+        List<FlightLeg> given = Reading.listed(legs);
+        return IntStream.range(0, given.size())
+                .mapToObj(
+                        i ->
+                                new LegReading(given.get(i), at + "/" + i, reading)
+                                        .leg(airspeedMPerS, headwindMPerS))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Reads one leg: which fields it takes depends on its kind. */
+    private record LegReading(FlightLeg leg, String at, Reading reading) {
+
+        Optional<Leg> leg(Double airspeedMPerS, double headwindMPerS) {
+            OptionalDouble airspeed =
+                    Reading.optional(Reading.or(leg.airspeedMPerS(), airspeedMPerS));
+            return switch (leg.kind()) {
+                case CLIMB -> climb(Reading.optional(leg.airspeedMPerS()));
+                case CRUISE -> cruise(airspeed, Reading.or(leg.headwindMPerS(), headwindMPerS));
+                case LOITER -> loiter(Reading.optional(leg.airspeedMPerS()));
+                case DESCENT -> descent(airspeed);
+            };
+        }
+
+        private Optional<Leg> climb(OptionalDouble airspeed) {
+            if (!needs("height_m", leg.heightM())
+                    | !needs("climb_rate_m_per_s", leg.climbRateMPerS())
+                    | !takesNo("distance_km", leg.distanceKm())
+                    | !takesNo("duration_min", leg.durationMin())
+                    | !takesNo("descent_rate_m_per_s", leg.descentRateMPerS())) {
+                return Optional.empty();
+            }
+            return Optional.of(new Leg.Climb(leg.heightM(), leg.climbRateMPerS(), airspeed));
+        }
+
+        private Optional<Leg> cruise(OptionalDouble airspeed, double headwindMPerS) {
+            reading.exactlyOne(
+                    at,
+                    List.of("distance_km", "duration_min"),
+                    leg.distanceKm(),
+                    leg.durationMin());
+            boolean one = (leg.distanceKm() == null) != (leg.durationMin() == null);
+            if (!one
+                    | !takesNo("height_m", leg.heightM())
+                    | !takesNo("climb_rate_m_per_s", leg.climbRateMPerS())
+                    | !takesNo("descent_rate_m_per_s", leg.descentRateMPerS())) {
+                return Optional.empty();
+            }
+            Extent extent =
+                    leg.distanceKm() != null
+                            ? new Extent.Distance(Length.mFromKm(leg.distanceKm()))
+                            : new Extent.Duration(Time.sFromMin(leg.durationMin()));
+            return Optional.of(new Leg.Cruise(extent, headwindMPerS, airspeed));
+        }
+
+        private Optional<Leg> loiter(OptionalDouble airspeed) {
+            if (!needs("duration_min", leg.durationMin())
+                    | !takesNo("height_m", leg.heightM())
+                    | !takesNo("distance_km", leg.distanceKm())) {
+                return Optional.empty();
+            }
+            return Optional.of(new Leg.Loiter(Time.sFromMin(leg.durationMin()), airspeed));
+        }
+
+        private Optional<Leg> descent(OptionalDouble airspeed) {
+            if (!needs("height_m", leg.heightM())
+                    | !needs("descent_rate_m_per_s", leg.descentRateMPerS())
+                    | !takesNo("distance_km", leg.distanceKm())
+                    | !takesNo("duration_min", leg.durationMin())
+                    | !takesNo("climb_rate_m_per_s", leg.climbRateMPerS())) {
+                return Optional.empty();
+            }
+            double percent =
+                    reading.orDefault(
+                            leg.powerPercent(),
+                            FlightLeg.DEFAULT_POWER_PERCENT,
+                            at + "/power_percent",
+                            "the request gives none");
+            return Optional.of(
+                    new Leg.Descent(
+                            leg.heightM(),
+                            leg.descentRateMPerS(),
+                            Share.fractionFromPercent(percent),
+                            airspeed));
+        }
+
+        private boolean needs(String field, Object value) {
+            if (value == null) {
+                reading.fault(at + "/" + field, "missing", "a " + leg.kind() + " needs " + field);
+            }
+            return value != null;
+        }
+
+        private boolean takesNo(String field, Object value) {
+            if (value != null) {
+                reading.fault(
+                        at + "/" + field,
+                        "contradiction",
+                        "a " + leg.kind() + " takes no " + field);
+            }
+            return value == null;
+        }
+    }
+
+    /** The reserve of a request, as a share. */
+    static double reserveFraction(Double reservePercent, String at, Reading reading) {
+        return Share.fractionFromPercent(
+                reading.orDefault(
+                        reservePercent,
+                        EnduranceRequest.DEFAULT_RESERVE_PERCENT,
+                        at + "/reserve_percent",
+                        "the request gives none; common practice, no source"));
+    }
+}

@@ -1,0 +1,139 @@
+package trestle.endpoint;
+
+import java.util.List;
+import java.util.Optional;
+import trestle.api.model.Calibration;
+import trestle.api.model.Efficiency;
+import trestle.api.model.EnduranceRequest;
+import trestle.api.model.PowerPoint;
+import trestle.flight.Airframe;
+import trestle.flight.AirspeedRange;
+import trestle.flight.CalibratedPower;
+import trestle.flight.DragPolar;
+import trestle.flight.MeasuredPoint;
+import trestle.flight.MeasuredPower;
+import trestle.flight.PolarPower;
+import trestle.flight.PowerSource;
+import trestle.flight.PropulsiveEfficiency;
+import trestle.units.Mass;
+
+/**
+ * Reads where the power of flight comes from: a drag polar, a measured curve or a calibration.
+ *
+ * @param request the request
+ * @param reading notes defaults and contradictions
+ */
+record PowerReading(EnduranceRequest request, Reading reading) {
+    /** From pack to thrust, for climbs on power data that cannot tell it. */
+    private static final double USUAL_CLIMB_EFFICIENCY = 0.5;
+
+    /**
+     * The source.
+     *
+     * @param airframe the aircraft
+     * @param densityKgPerM3 density of the air, kg/m³
+     * @return the source; empty where a contradiction was noted
+     */
+    Optional<PowerSource> source(Airframe airframe, double densityKgPerM3) {
+        List<String> fields = List.of("drag", "power_curve", "calibration");
+        reading.exactlyOne("", fields, request.drag(), request.powerCurve(), request.calibration());
+        if (request.calibration() != null) {
+            return calibrated(request.calibration());
+        }
+        double systemsW =
+                reading.orDefault(
+                        request.systemsPowerW(),
+                        EnduranceRequest.DEFAULT_SYSTEMS_POWER_W,
+                        "/systems_power_w",
+                        "the request gives none");
+        if (request.powerCurve() != null) {
+            return measured(airframe, densityKgPerM3, systemsW);
+        }
+        return request.drag() == null ? Optional.empty() : polar(airframe, systemsW);
+    }
+
+    private Optional<PowerSource> polar(Airframe airframe, double systemsW) {
+        if (request.efficiency() == null) {
+            reading.fault("/efficiency", "missing", "a drag polar needs the efficiencies");
+            return Optional.empty();
+        }
+        DragPolar polar =
+                DragPolar.of(
+                        request.drag().zeroLiftCoefficient(),
+                        request.drag().oswaldEfficiency(),
+                        airframe.aspectRatio());
+        return Optional.of(new PolarPower(polar, efficiency(request.efficiency()), systemsW));
+    }
+
+    private Optional<PowerSource> measured(
+            Airframe airframe, double densityKgPerM3, double systemsW) {
+        List<PowerPoint> points = request.powerCurve();
+        boolean rising = true;
+        for (int i = 0; i < points.size(); i++) {
+            String at = "/power_curve/" + i;
+            PowerPoint point = points.get(i);
+            if (i > 0 && point.airspeedMPerS() <= points.get(i - 1).airspeedMPerS()) {
+                reading.fault(
+                        at + "/airspeed_m_per_s",
+                        "contradiction",
+                        "airspeeds must rise from point to point");
+                rising = false;
+            }
+            if (point.powerW() <= systemsW) {
+                reading.fault(
+                        at + "/power_w",
+                        "contradiction",
+                        FieldUnit.withUnit(point.powerW(), "_w")
+                                + " is not above systems_power_w, which it includes");
+                rising = false;
+            }
+        }
+        return rising
+                ? Optional.of(
+                        new MeasuredPower(
+                                points.stream()
+                                        .map(p -> new MeasuredPoint(p.airspeedMPerS(), p.powerW()))
+                                        .toList(),
+                                airframe.massKg(),
+                                densityKgPerM3,
+                                systemsW,
+                                climbEfficiency()))
+                : Optional.empty();
+    }
+
+    private Optional<PowerSource> calibrated(Calibration calibration) {
+        if (request.systemsPowerW() != null) {
+            reading.fault(
+                    "/systems_power_w",
+                    "contradiction",
+                    "systems_power_w is part of the calibration: give only one");
+            return Optional.empty();
+        }
+        return Optional.of(
+                new CalibratedPower(
+                        calibration.systemsPowerW(),
+                        calibration.k3(),
+                        calibration.k1(),
+                        Mass.kgFromG(calibration.massG()),
+                        AirspeedRange.ALL,
+                        climbEfficiency()));
+    }
+
+    private double climbEfficiency() {
+        Efficiency given = request.efficiency();
+        if (given != null) {
+            return given.propeller() * given.motor() * given.controller();
+        }
+        reading.assume(
+                "/efficiency",
+                "0.5 from pack to thrust, for climbs alone",
+                "the request gives none and level flight cannot tell it; common practice, no"
+                        + " source");
+        return USUAL_CLIMB_EFFICIENCY;
+    }
+
+    static PropulsiveEfficiency efficiency(Efficiency efficiency) {
+        return PropulsiveEfficiency.constant(
+                efficiency.propeller(), efficiency.motor(), efficiency.controller());
+    }
+}
