@@ -42,8 +42,8 @@ class StabilityReferenceTest {
     /**
      * "Basic Aircraft Design Rules", MIT Unified Engineering notes (from memory): xn/c = 1/4 + (1 +
      * 2/A)/(1 + 2/Ah) (1 − 4/(A + 2)) Vh, with lifting-line slopes, ideal sections and a tail in
-     * the free stream. Helmbold's slopes and a section slope of 95 % move it by less than 2 % of
-     * the chord.
+     * the free stream. Helmbold's slopes and a section slope of 95 % move it by at most 0.74 % of
+     * the chord, at A = 6.
      */
     @ParameterizedTest
     @CsvSource({"6, 4, 0.4", "8, 4, 0.5", "10, 5, 0.5", "12, 5, 0.6", "16, 6, 0.5"})
@@ -73,6 +73,6 @@ class StabilityReferenceTest {
                                 * (1 - 4 / (aspectRatio + 2))
                                 * tailVolume;
         assertThat(point.tailVolumeRatio()).isCloseTo(tailVolume, within(1e-12));
-        assertThat(wing.macFraction(point.armM())).isCloseTo(rule, within(0.02));
+        assertThat(wing.macFraction(point.armM())).isCloseTo(rule, within(0.008));
     }
 }

@@ -1,0 +1,88 @@
+package trestle.magnetics;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import trestle.numeric.Guard;
+import trestle.numeric.ImpossibleValue;
+import trestle.units.Length;
+
+/**
+ * A pair of power leads, out and return, that passes the compass.
+ *
+ * @param name what it is called
+ * @param currentA steady current, A, 0 or more
+ * @param separationM distance between the axes of the two leads, m, above 0
+ * @param twisted whether they are twisted about each other
+ * @param distanceM from the compass to the middle between them, m, above half the separation
+ * @param lengthM straight length beside the compass, m; empty for endless, which is nearly always
+ *     the safe side
+ */
+public record LeadRun(
+        String name,
+        double currentA,
+        double separationM,
+        boolean twisted,
+        double distanceM,
+        OptionalDouble lengthM) {
+    /** A twisted pair against one laid parallel; common practice, no source. */
+    static final double TWISTED_SHARE = 1.0 / 20;
+
+    /** Checks the physics. */
+    public LeadRun {
+        Guard.present("name", name);
+        Guard.notNegative("currentA", currentA);
+        Guard.positive("separationM", separationM);
+        Guard.positive("distanceM", distanceM);
+        lengthM.ifPresent(value -> Guard.positive("lengthM", value));
+        if (distanceM <= separationM / 2) {
+            throw new ImpossibleValue(
+                    "distanceM",
+                    String.format(
+                            Locale.ROOT,
+                            "a compass %.0f mm from the middle of leads %.0f mm apart may lie on"
+                                    + " one of them: lay them together, or set it further off",
+                            Length.mmFromM(distanceM),
+                            Length.mmFromM(separationM)));
+        }
+    }
+
+    /**
+     * The separation that counts.
+     *
+     * @return separation, or a twentieth of it where twisted, m
+     */
+    public double effectiveSeparationM() {
+        return twisted ? TWISTED_SHARE * separationM : separationM;
+    }
+
+    /**
+     * Field at the compass, in the plane of the leads.
+     *
+     * @return flux density, T
+     */
+    public double fieldT() {
+        return fieldT(distanceM);
+    }
+
+    /**
+     * Field at another distance, in the plane of the leads.
+     *
+     * @param otherDistanceM from the middle between them, m, above half the separation that counts
+     * @return flux density, T
+     */
+    public double fieldT(double otherDistanceM) {
+        return lengthM.isPresent()
+                ? Conductor.pairFieldT(
+                        currentA, effectiveSeparationM(), otherDistanceM, lengthM.getAsDouble())
+                : Conductor.pairFieldT(currentA, effectiveSeparationM(), otherDistanceM);
+    }
+
+    /**
+     * The same run with its leads twisted.
+     *
+     * @return the twisted run
+     */
+    public LeadRun asTwisted() {
+        return new LeadRun(name, currentA, separationM, true, distanceM, lengthM);
+    }
+}

@@ -1,0 +1,21 @@
+package trestle.rails;
+
+/** What findings and assumptions on rails are about; indices in brackets. */
+public enum RailPart {
+    /** The pack. */
+    SUPPLY,
+    /** All rails. */
+    RAILS,
+    /** The regulator of a rail (rail). */
+    REGULATOR,
+    /** Its continuous rating (rail). */
+    MAX_CURRENT,
+    /** Its peak rating (rail). */
+    PEAK_CURRENT,
+    /** Lowest input it regulates from (rail). */
+    INPUT_MIN,
+    /** Highest input it bears (rail). */
+    INPUT_MAX,
+    /** The loads of a rail (rail). */
+    LOADS
+}
