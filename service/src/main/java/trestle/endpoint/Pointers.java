@@ -27,6 +27,8 @@ record Pointers(Map<Enum<?>, String> templates) {
         for (Integer index : subject.indices()) {
             pointer = pointer.replaceFirst("\\{}", index.toString());
         }
-        return pointer;
+        // A subject without its index speaks of the list.
+        int unfilled = pointer.indexOf("/{}");
+        return unfilled < 0 ? pointer : pointer.substring(0, unfilled);
     }
 }
