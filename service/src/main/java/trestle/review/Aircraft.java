@@ -1,0 +1,65 @@
+package trestle.review;
+
+import java.util.List;
+import java.util.Optional;
+import trestle.battery.Cutoff;
+import trestle.battery.Insulation;
+import trestle.battery.Segment;
+import trestle.massbalance.Item;
+import trestle.massbalance.Limits;
+import trestle.massbalance.TailArrangement;
+import trestle.massbalance.Target;
+import trestle.massbalance.Weighing;
+import trestle.massbalance.Wing;
+import trestle.numeric.Guard;
+
+/**
+ * One aircraft, whole.
+ *
+ * @param items everything on board except packs and wires, at least one
+ * @param packs the packs, joined in series in this order, at least one
+ * @param cutoff where the packs count as empty
+ * @param insulation how the packs are wrapped
+ * @param wing the wing
+ * @param tail the tail, or that there is none; needed for the neutral point
+ * @param limits what the balance is held against
+ * @param target where the centre of gravity should be
+ * @param weighing the aircraft on scales
+ * @param aerodynamics drag and lift
+ * @param propulsion what turns pack power into thrust
+ * @param systemsPowerW power for everything but the motors, W, not negative
+ * @param runs runs of wire
+ * @param mission the day and the flight
+ */
+public record Aircraft(
+        List<Item> items,
+        List<InstalledPack> packs,
+        Cutoff cutoff,
+        Insulation insulation,
+        Wing wing,
+        Optional<TailArrangement> tail,
+        Optional<Limits> limits,
+        Optional<Target> target,
+        Optional<Weighing> weighing,
+        Aerodynamics aerodynamics,
+        Propulsion propulsion,
+        double systemsPowerW,
+        List<InstalledRun> runs,
+        Mission mission) {
+    /** Checks the physics and copies the lists. */
+    public Aircraft {
+        items = List.copyOf(items);
+        packs = List.copyOf(packs);
+        runs = List.copyOf(runs);
+        Guard.notNegative("systemsPowerW", systemsPowerW);
+    }
+
+    /**
+     * The segments of the packs in series.
+     *
+     * @return the segments, in the order of the packs
+     */
+    public List<Segment> segments() {
+        return packs.stream().map(InstalledPack::segment).toList();
+    }
+}

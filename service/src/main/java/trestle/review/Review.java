@@ -1,0 +1,39 @@
+package trestle.review;
+
+import java.util.List;
+import java.util.Optional;
+import trestle.battery.PackEnergy;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
+import trestle.flight.EnduranceResult;
+import trestle.flight.SpeedPoint;
+import trestle.massbalance.Balance;
+
+/**
+ * What the review of an aircraft found.
+ *
+ * @param balance mass and balance with packs and wires
+ * @param endurance endurance at that mass, on these packs
+ * @param cruise the flight that packs and wires are judged at; empty where none can be flown
+ * @param pack the packs at cruise power
+ * @param fullThrottle the packs at full throttle; empty where no power is given for it
+ * @param runs the runs of wire, in their order
+ * @param findings judgements of the review itself; those of each part are in the part
+ * @param assumptions choices of the review itself
+ */
+public record Review(
+        Balance balance,
+        EnduranceResult endurance,
+        Optional<SpeedPoint> cruise,
+        PackEnergy pack,
+        Optional<FullThrottle> fullThrottle,
+        List<RunReview> runs,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+    /** Copies the lists. */
+    public Review {
+        runs = List.copyOf(runs);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+}

@@ -1,0 +1,17 @@
+package trestle.review;
+
+/** What a finding or an assumption of the review itself is about. */
+public enum ReviewPart {
+    /** The cruising airspeed. */
+    CRUISE_AIRSPEED,
+    /** Power at full throttle. */
+    FULL_THROTTLE,
+    /** A run of wire; index of the run. */
+    RUN,
+    /** Where a run of wire lies; index of the run. */
+    RUN_ARM,
+    /** Temperature of the packs at take-off. */
+    PACK_TEMPERATURE,
+    /** The greatest continuous current of the cells. */
+    CELL_RATING
+}
