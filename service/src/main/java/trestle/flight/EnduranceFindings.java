@@ -10,7 +10,6 @@ import java.util.Locale;
 import trestle.finding.Finding;
 import trestle.finding.Severity;
 import trestle.finding.Subject;
-import trestle.units.Energy;
 
 /** What {@link Endurance} has to say about a flight. */
 final class EnduranceFindings {
@@ -39,7 +38,7 @@ final class EnduranceFindings {
         all.flyable();
         all.askedAirspeed();
         all.wind();
-        all.legs();
+        all.findings.addAll(LegFindings.of(flight, result.energy()));
         all.energy();
         all.source();
         all.air();
@@ -74,76 +73,20 @@ final class EnduranceFindings {
     }
 
     private void askedAirspeed() {
-        task.airspeedMPerS()
-                .ifPresent(
-                        airspeed -> {
-                            stall(airspeed, Subject.of(FlightPart.AIRSPEED), "The airspeed");
-                            extrapolation(airspeed, "the airspeed");
-                            unavailable(airspeed, Subject.of(FlightPart.AIRSPEED), "the airspeed");
-                            if (airspeed <= task.headwindMPerS()) {
-                                headwind(STOP, airspeed, "The airspeed asked for,");
-                            }
-                        });
-        result.atAirspeed().ifPresent(point -> powerLimit(point, FlightPart.AIRSPEED));
-    }
-
-    private void stall(double airspeed, Subject subject, String what) {
-        if (airspeed < flight.stallSpeedMPerS()) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "stall-above-airspeed",
-                            subject,
-                            airspeed,
-                            flight.stallSpeedMPerS(),
-                            text(
-                                    "%s of %.1f m/s is below the stall speed of %.1f m/s",
-                                    what, airspeed, flight.stallSpeedMPerS())));
-        } else if (airspeed < flight.floorMPerS()) {
-            findings.add(
-                    Finding.of(
-                            ATTENTION,
-                            "stall-margin-thin",
-                            subject,
-                            airspeed,
-                            flight.floorMPerS(),
-                            text(
-                                    "%s of %.1f m/s leaves less than the usual margin over the"
-                                            + " stall: fly %.1f m/s or more, 1.2 times the stall"
-                                            + " speed",
-                                    what, airspeed, flight.floorMPerS())));
-        }
-    }
-
-    private void unavailable(double airspeed, Subject subject, String what) {
-        if (Double.isInfinite(flight.powerW(airspeed))) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "thrust-not-available",
-                            subject,
-                            text(
-                                    "The propulsion does not hold level flight at %s of %.1f m/s",
-                                    what, airspeed)));
-        }
-    }
-
-    private void extrapolation(double airspeed, String what) {
-        AirspeedRange valid = flight.validAirspeeds();
-        if (valid.contains(airspeed)) {
+        if (task.airspeedMPerS().isEmpty()) {
             return;
         }
-        double end = airspeed < valid.leastMPerS() ? valid.leastMPerS() : valid.greatestMPerS();
-        add(
-                ATTENTION,
-                "power-curve-extrapolated",
-                sourcePart(),
-                airspeed,
-                end,
-                "At "
-                        + what
-                        + " of %.1f m/s the power is extrapolated beyond the %.1f m/s where the"
-                        + " data end, and may be too low");
+        double airspeed = task.airspeedMPerS().getAsDouble();
+        findings.addAll(
+                new AirspeedFindings(flight)
+                        .about(
+                                airspeed,
+                                Subject.of(FlightPart.AIRSPEED),
+                                "the airspeed asked for"));
+        if (airspeed <= task.headwindMPerS()) {
+            headwind(STOP, airspeed, "The airspeed asked for,");
+        }
+        result.atAirspeed().ifPresent(point -> powerLimit(point, FlightPart.AIRSPEED));
     }
 
     private FlightPart sourcePart() {
@@ -155,7 +98,8 @@ final class EnduranceFindings {
 
     private void wind() {
         double headwind = task.headwindMPerS();
-        if (result.bestEndurance().isEmpty()) {
+        boolean flies = result.bestEndurance().filter(p -> p.enduranceS() > 0).isPresent();
+        if (!flies) {
             return;
         }
         if (result.bestRange().isEmpty() || result.radiusOfActionM().isEmpty()) {
@@ -183,79 +127,6 @@ final class EnduranceFindings {
                 airspeed,
                 task.headwindMPerS(),
                 what + " %.1f m/s, does not beat the headwind of %.1f m/s: no ground is made");
-    }
-
-    private void legs() {
-        List<LegResult> legs = result.energy().legs();
-        for (int i = 0; i < legs.size(); i++) {
-            leg(i, legs.get(i));
-        }
-        result.energy().shortfall().ifPresent(this::shortfall);
-    }
-
-    private void leg(int index, LegResult leg) {
-        Subject subject = Subject.of(FlightPart.LEG, index);
-        String what = text("Leg %d: its airspeed", index + 1);
-        stall(leg.airspeedMPerS(), subject, what);
-        extrapolation(leg.airspeedMPerS(), text("leg %d's airspeed", index + 1));
-        if (leg.leg() instanceof Leg.Cruise cruise
-                && leg.airspeedMPerS() <= cruise.headwindMPerS()) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "headwind-not-overcome",
-                            subject,
-                            leg.airspeedMPerS(),
-                            cruise.headwindMPerS(),
-                            text(
-                                    "Leg %d: %.1f m/s does not beat its headwind of %.1f m/s",
-                                    index + 1, leg.airspeedMPerS(), cruise.headwindMPerS())));
-        }
-        if (leg.status() == LegStatus.NOT_FLYABLE) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "leg-not-flyable",
-                            subject,
-                            text(
-                                    "Leg %d cannot be flown as asked at %.1f m/s; the legs after"
-                                            + " it are left out",
-                                    index + 1, leg.airspeedMPerS())));
-        }
-    }
-
-    private void shortfall(Shortfall shortfall) {
-        int number = shortfall.legIndex() + 1;
-        double atMin = shortfall.atS() / 60;
-        double missingWh = Energy.whFromJ(shortfall.missingJ());
-        Subject subject = Subject.of(FlightPart.LEG, shortfall.legIndex());
-        EnergyBudget energy = result.energy();
-        double plannedWh = Energy.whFromJ(energy.plannedJ());
-        double spendableWh = Energy.whFromJ(energy.availableJ() - energy.reserveJ());
-        findings.add(
-                shortfall.intoReserveOnly()
-                        ? Finding.of(
-                                ATTENTION,
-                                "leg-uses-reserve",
-                                subject,
-                                plannedWh,
-                                spendableWh,
-                                text(
-                                        "Leg %d runs into the reserve %.1f min after the start:"
-                                                + " the plan takes %.0f Wh, %.0f Wh above what the"
-                                                + " reserve leaves",
-                                        number, atMin, plannedWh, missingWh))
-                        : Finding.of(
-                                STOP,
-                                "leg-runs-out",
-                                subject,
-                                plannedWh,
-                                spendableWh,
-                                text(
-                                        "The energy does not last through the plan: in leg %d,"
-                                                + " %.1f min after the start, the reserve is"
-                                                + " reached, and %.0f Wh are missing",
-                                        number, atMin, missingWh)));
     }
 
     private void energy() {

@@ -101,6 +101,6 @@ final class FlightPlan {
                         i,
                         startS + (spendableJ - beforeJ) / planned.get(i).powerW(),
                         neededJ - spendableJ,
-                        plan.steps().size() > flyable));
+                        plan.steps().size() > flyable ? Optional.empty() : plan.end()));
     }
 }

@@ -16,8 +16,8 @@ import trestle.flight.LevelFlight;
  * @param task the question
  */
 record GroundRun(LaunchStallTask task) {
-    /** A run that has not ended by then never will. */
-    private static final double LONGEST_S = 60;
+    /** A run that has not ended by then is longer than any field. */
+    private static final double LONGEST_S = 30;
 
     /** Share of a spring's mass that moves with its end, [2]. */
     private static final double MOVING_SHARE_OF_CORD = 1.0 / 3;
@@ -91,11 +91,12 @@ record GroundRun(LaunchStallTask task) {
         double weightN = massKg * GRAVITY_M_PER_S2;
         double sine = Math.sin(bungee.rampAngleRad());
         double cosine = Math.cos(bungee.rampAngleRad());
+        // Ends at the slack cord, so the pull needs no bound there: a kink would cost accuracy.
         DoubleBinaryOperator forceN =
                 (s, v) ->
                         bungee.energyReturnFraction()
                                         * bungee.stiffnessNPerM()
-                                        * Math.max(0, bungee.stretchM() - s)
+                                        * (bungee.stretchM() - s)
                                 - weightN * sine
                                 - resistanceN(
                                         Math.max(0, v + task.headwindMPerS()),

@@ -133,6 +133,7 @@ class EnduranceTest {
         EnduranceResult result = MAPPER.with(new SaggingStore(6)).result();
         assertThat(result.bestEndurance().orElseThrow().enduranceS()).isZero();
         assertThat(finding(result, "pack-power-limit").severity()).isEqualTo(Severity.STOP);
+        assertThat(codes(result)).doesNotContain("headwind-not-overcome");
     }
 
     @Test
@@ -149,7 +150,7 @@ class EnduranceTest {
         Finding finding = finding(result, "stall-above-airspeed");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.message())
-                .isEqualTo("The airspeed of 9.0 m/s is below the stall speed of 10.5 m/s");
+                .isEqualTo("9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s");
     }
 
     @Test
@@ -320,6 +321,22 @@ class EnduranceTest {
         assertThat(over.energy().legs().get(0).status()).isEqualTo(LegStatus.FLOWN);
         assertThat(over.energy().shortfall().orElseThrow().atS())
                 .isCloseTo(allS, withPercentage(1e-6));
+    }
+
+    @Test
+    void aClimbBeyondThePackNamesTheLegAndThePower() {
+        EnduranceResult result =
+                MAPPER.with(new SaggingStore(1.2))
+                        .flying(
+                                new Leg.Loiter(60, ITS_OWN),
+                                new Leg.Climb(200, 6, OptionalDouble.of(16)))
+                        .result();
+        assertThat(result.bestEndurance().orElseThrow().enduranceS()).isPositive();
+        Finding finding = finding(result, "pack-power-limit");
+        assertThat(finding.subject().indices()).containsExactly(1);
+        assertThat(finding.message())
+                .startsWith("In leg 2, 1.0 min after the start, the pack can no longer give the");
+        assertThat(codes(result)).doesNotContain("leg-runs-out");
     }
 
     @Test
