@@ -77,4 +77,23 @@ final class AirframeReading {
                         efficiency,
                         shift));
     }
+
+    /** Notes a tail beside a flying wing, and a static margin that has neither to rest on. */
+    static void marginNeedsTail(
+            Double marginPercent,
+            trestle.api.model.Tail tail,
+            boolean tailless,
+            String at,
+            Reading reading) {
+        if (tail != null && tailless) {
+            reading.fault(
+                    at + "/tailless", "contradiction", "tailless is true, but a tail is given");
+        }
+        if (marginPercent != null && tail == null && !tailless) {
+            reading.fault(
+                    at + "/tail",
+                    "missing",
+                    "target_static_margin_percent needs the tail, or tailless");
+        }
+    }
 }

@@ -1,7 +1,6 @@
 package trestle.endpoint;
 
 import java.util.List;
-import java.util.function.Function;
 import trestle.api.model.Correction;
 import trestle.api.model.Judgement;
 import trestle.api.model.MassBalanceAnswer;
@@ -21,16 +20,16 @@ final class BalanceWriting {
 
     private BalanceWriting() {}
 
-    static MassBalanceAnswer write(Balance balance, Function<Balance, Judgement> judge) {
+    static MassBalanceAnswer write(Balance balance, Judgement judgement) {
         MassBalanceAnswer.Builder answer =
-                MassBalanceAnswer.builder().judgement(judge.apply(balance));
+                MassBalanceAnswer.builder().judgement(judgement);
         centre(answer, balance.centre());
         balance.planform().ifPresent(planform -> planform(answer, planform));
         return answer.cgPercentMac(Writing.in(balance.cgMacFraction(), Share::percentFromFraction))
                 .wingLoadingGPerDm2(
                         Writing.in(
                                 balance.wingLoadingKgPerM2(),
-                                loading -> loading * G_PER_DM2_OF_KG_PER_M2))
+                                BalanceWriting::gPerDm2FromKgPerM2))
                 .neutralPointArmMm(
                         balance.neutralPoint().map(np -> Length.mmFromM(np.armM())).orElse(null))
                 .staticMarginPercent(
@@ -119,5 +118,10 @@ final class BalanceWriting {
                 .missingMassG(weighed.missing().map(m -> Mass.gFromKg(m.massKg())).orElse(null))
                 .missingArmMm(weighed.missing().map(m -> Length.mmFromM(m.armM())).orElse(null))
                 .build();
+    }
+
+    /** Wing loading as builders quote it. */
+    static double gPerDm2FromKgPerM2(double loadingKgPerM2) {
+        return loadingKgPerM2 * G_PER_DM2_OF_KG_PER_M2;
     }
 }

@@ -4,12 +4,14 @@ import static java.util.Map.entry;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.Judgement;
 import trestle.api.model.Pack;
+import trestle.finding.Subject;
 import trestle.flight.Airframe;
 import trestle.flight.Battery;
 import trestle.flight.Endurance;
@@ -76,12 +78,12 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
         Reading reading = new Reading();
         EnduranceTask task = read(request, reading);
         EnduranceResult result = Endurance.of(task);
-        return EnduranceWriting.write(result, judgement(result, POINTERS, reading));
+        return EnduranceWriting.write(result, judgement(result, POINTERS::to, reading));
     }
 
-    static Judgement judgement(EnduranceResult result, Pointers pointers, Reading reading) {
+    static Judgement judgement(EnduranceResult result, Function<Subject, String> place, Reading reading) {
         return Judge.of(
-                result.findings(), result.assumptions(), pointers, reading, CAUTIONS, MODELS);
+                result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static EnduranceTask read(EnduranceRequest request, Reading reading) {

@@ -3,12 +3,14 @@ package trestle.endpoint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import trestle.api.model.Assumption;
 import trestle.api.model.ComputedBy;
 import trestle.api.model.Finding;
 import trestle.api.model.Judgement;
 import trestle.api.model.Severity;
 import trestle.api.model.Verdict;
+import trestle.finding.Subject;
 
 /** Writes what a discipline thinks of its numbers into the part that every answer carries. */
 final class Judge {
@@ -19,7 +21,7 @@ final class Judge {
      *
      * @param findings of the discipline
      * @param choices model choices of the discipline
-     * @param pointers where the discipline's parts stand in the request
+     * @param place where the discipline's parts stand in the request
      * @param reading the defaults noted while reading the request
      * @param cautions safety sentences
      * @param models the models behind the numbers
@@ -28,17 +30,17 @@ final class Judge {
     static Judgement of(
             List<trestle.finding.Finding> findings,
             List<trestle.finding.Assumption> choices,
-            Pointers pointers,
+            Function<Subject, String> place,
             Reading reading,
             List<String> cautions,
             List<String> models) {
-        List<Finding> written = findings.stream().map(f -> write(f, pointers)).toList();
+        List<Finding> written = findings.stream().map(f -> write(f, place)).toList();
         List<Assumption> assumptions = new ArrayList<>(reading.assumptions());
         choices.forEach(
                 c ->
                         assumptions.add(
                                 new Assumption(
-                                        pointers.to(c.subject()), c.assumed(), c.because())));
+                                        place.apply(c.subject()), c.assumed(), c.because())));
         return of(written, assumptions, cautions, models);
     }
 
@@ -77,12 +79,12 @@ final class Judge {
         };
     }
 
-    private static Finding write(trestle.finding.Finding finding, Pointers pointers) {
+    private static Finding write(trestle.finding.Finding finding, Function<Subject, String> place) {
         return Finding.builder()
                 .severity(Severity.valueOf(finding.severity().name()))
                 .code(finding.code())
                 .message(finding.message())
-                .at(pointers.to(finding.subject()))
+                .at(place.apply(finding.subject()))
                 .value(Writing.boxed(finding.value()))
                 .limit(Writing.boxed(finding.limit()))
                 .build();

@@ -4,9 +4,11 @@ import static java.util.Map.entry;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.WireSizingAnswer;
 import trestle.api.model.WireSizingRequest;
+import trestle.finding.Subject;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
 import trestle.wiring.WiringPart;
@@ -44,12 +46,12 @@ final class WireSizingEndpoint implements Calculation<WireSizingRequest, WireSiz
         WireTask task = WireReading.task(request, "the run", "", reading).orElse(null);
         reading.refuseContradictions();
         WireSizing sizing = WireSizing.of(task);
-        return WireWriting.write(sizing, judgement(sizing, pointers(""), reading));
+        return WireWriting.write(sizing, judgement(sizing, pointers("")::to, reading));
     }
 
-    static Judgement judgement(WireSizing sizing, Pointers pointers, Reading reading) {
+    static Judgement judgement(WireSizing sizing, Function<Subject, String> place, Reading reading) {
         return Judge.of(
-                sizing.findings(), sizing.assumptions(), pointers, reading, CAUTIONS, MODELS);
+                sizing.findings(), sizing.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a run stand below a place in a request. */

@@ -1,0 +1,316 @@
+package trestle.endpoint;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import trestle.api.model.Airframe;
+import trestle.api.model.BuildReviewRequest;
+import trestle.api.model.InstalledPack;
+import trestle.api.model.InstalledRun;
+import trestle.api.model.PackInsulation;
+import trestle.api.model.PackSegment;
+import trestle.api.model.PropulsionSummary;
+import trestle.api.model.RunCurrent;
+import trestle.api.model.WireSizingRequest;
+import trestle.battery.Cutoff;
+import trestle.battery.Insulation;
+import trestle.battery.Pack;
+import trestle.massbalance.Item;
+import trestle.review.Aerodynamics;
+import trestle.review.Aircraft;
+import trestle.review.Mission;
+import trestle.review.Propulsion;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Share;
+import trestle.units.Temperature;
+import trestle.wiring.WireTask;
+
+/**
+ * Reads the document of an aircraft.
+ *
+ * @param aircraft the aircraft
+ * @param reading the defaults noted on the way
+ */
+record ReviewReading(Aircraft aircraft, Reading reading) {
+    private static final String NOT_GIVEN = "the document gives none";
+    private static final String USUAL = "the document gives none; common practice, no source";
+
+    static ReviewReading of(BuildReviewRequest request) {
+        Reading reading = new Reading();
+        return new ReviewReading(new Document(request, reading).aircraft(), reading);
+    }
+
+    /** The document while it is being read. */
+    private record Document(BuildReviewRequest request, Reading reading) {
+
+        Aircraft aircraft() {
+            Airframe airframe = request.airframe();
+            BalanceReading parts = new BalanceReading(reading);
+            boolean tailless = Boolean.TRUE.equals(airframe.tailless());
+            AirframeReading.marginNeedsTail(
+                    airframe.targetStaticMarginPercent(),
+                    airframe.tail(),
+                    tailless,
+                    "/airframe",
+                    reading);
+            var tail =
+                    AirframeReading.tail(
+                            airframe.tail(),
+                            tailless,
+                            airframe.fuselageShiftPercentMac(),
+                            "/airframe",
+                            reading);
+            var limits =
+                    Optional.ofNullable(airframe.limits())
+                            .map(l -> parts.limits(l, true, "/airframe/limits"));
+            var target =
+                    parts.target(
+                            airframe.targetArmMm(),
+                            airframe.targetPercentMac(),
+                            airframe.targetStaticMarginPercent(),
+                            "/airframe");
+            Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
+            List<Optional<trestle.review.InstalledRun>> runs = runs();
+            var items = parts.items(request.items(), "/items");
+            Aerodynamics aerodynamics = aerodynamics(airframe);
+            Optional<Cutoff> cutoff = pack.map(this::cutoff);
+            Mission mission = mission();
+            List<Item> packItems = packItems(parts, pack);
+            reading.refuseContradictions();
+            return new Aircraft(
+                    items,
+                    packs(packItems, pack.orElseThrow()),
+                    cutoff.orElseThrow(),
+                    insulation(),
+                    AirframeReading.wing(airframe.wing()),
+                    tail,
+                    limits,
+                    target,
+                    Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
+                    aerodynamics,
+                    propulsion(),
+                    systemsPowerW(),
+                    runs.stream().map(Optional::orElseThrow).toList(),
+                    mission);
+        }
+
+        private Aerodynamics aerodynamics(Airframe airframe) {
+            return new Aerodynamics(
+                    airframe.drag().zeroLiftCoefficient(),
+                    airframe.drag().oswaldEfficiency(),
+                    reading.orDefault(
+                            airframe.maxLiftCoefficient(),
+                            Airframe.DEFAULT_MAX_LIFT_COEFFICIENT,
+                            "/airframe/max_lift_coefficient",
+                            USUAL));
+        }
+
+        private Propulsion propulsion() {
+            PropulsionSummary summary = request.propulsion();
+            return new Propulsion(
+                    PowerReading.efficiency(summary.efficiency()),
+                    Reading.optional(summary.fullThrottlePowerW()),
+                    Reading.or(
+                            summary.fullThrottleDurationS(),
+                            PropulsionSummary.DEFAULT_FULL_THROTTLE_DURATION_S));
+        }
+
+        private double systemsPowerW() {
+            return reading.orDefault(
+                    request.systemsPowerW(),
+                    BuildReviewRequest.DEFAULT_SYSTEMS_POWER_W,
+                    "/systems_power_w",
+                    NOT_GIVEN);
+        }
+
+        private List<PackSegment> segments() {
+            return request.packs().stream()
+                    .map(
+                            pack ->
+                                    PackSegment.builder()
+                                            .name(pack.name())
+                                            .series(pack.series())
+                                            .parallel(pack.parallel())
+                                            .cell(pack.cell())
+                                            .healthPercent(pack.healthPercent())
+                                            .stateOfChargePercent(pack.stateOfChargePercent())
+                                            .build())
+                    .toList();
+        }
+
+        private Cutoff cutoff(Pack pack) {
+            return PackReading.cutoff(
+                    request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
+        }
+
+        private Insulation insulation() {
+            return Insulation.valueOf(
+                    reading.orDefault(
+                                    request.insulation(),
+                                    PackInsulation.WRAPPED,
+                                    "/insulation",
+                                    NOT_GIVEN)
+                            .name());
+        }
+
+        private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {
+            return IntStream.range(0, request.packs().size())
+                    .mapToObj(i -> packItem(request.packs().get(i), i, parts, pack))
+                    .toList();
+        }
+
+        private Item packItem(
+                InstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
+            String at = "/packs/" + index;
+            double massKg =
+                    installed.massG() != null
+                            ? Mass.kgFromG(installed.massG())
+                            : pack.map(p -> builtMassKg(installed, p, index)).orElse(1.0);
+            return new Item(
+                    installed.name(),
+                    1,
+                    massKg,
+                    Length.mFromMm(installed.armMm()),
+                    OptionalDouble.of(
+                            Length.mFromMm(
+                                    Reading.or(
+                                            installed.lateralMm(),
+                                            InstalledPack.DEFAULT_LATERAL_MM))),
+                    OptionalDouble.of(
+                            Length.mFromMm(
+                                    Reading.or(
+                                            installed.verticalMm(),
+                                            InstalledPack.DEFAULT_VERTICAL_MM))),
+                    Mass.kgFromG(
+                            Reading.or(
+                                    installed.massToleranceG(),
+                                    InstalledPack.DEFAULT_MASS_TOLERANCE_G)),
+                    0,
+                    parts.travel(installed.movableFromMm(), installed.movableToMm(), at));
+        }
+
+        /** Mass of the cells and what holds them together. */
+        private double builtMassKg(InstalledPack installed, Pack pack, int index) {
+            String at = "/packs/" + index;
+            var segment = pack.segments().get(index);
+            if (installed.cell().massG() == null) {
+                reading.assume(
+                        at + "/cell/mass_g",
+                        FieldUnit.withUnit(
+                                Math.round(Mass.gFromKg(segment.cell().massOrTypicalKg())), "_g"),
+                        "typical of the chemistry; from memory");
+            }
+            double overhead =
+                    Share.fractionFromPercent(
+                            reading.orDefault(
+                                    installed.overheadPercent(),
+                                    InstalledPack.DEFAULT_OVERHEAD_PERCENT,
+                                    at + "/overhead_percent",
+                                    USUAL));
+            return installed.series()
+                    * installed.parallel()
+                    * segment.cell().massOrTypicalKg()
+                    * (1 + overhead);
+        }
+
+        private List<trestle.review.InstalledPack> packs(List<Item> items, Pack pack) {
+            return IntStream.range(0, items.size())
+                    .mapToObj(
+                            i ->
+                                    new trestle.review.InstalledPack(
+                                            items.get(i), pack.segments().get(i)))
+                    .toList();
+        }
+
+        private List<Optional<trestle.review.InstalledRun>> runs() {
+            List<InstalledRun> given = Reading.listed(request.wiring());
+            return IntStream.range(0, given.size())
+                    .mapToObj(i -> run(given.get(i), "/wiring/" + i))
+                    .toList();
+        }
+
+        private Optional<trestle.review.InstalledRun> run(InstalledRun run, String at) {
+            boolean pack = run.carries() == RunCurrent.PACK_CURRENT;
+            if (pack) {
+                takesNoCurrent(run, at);
+            } else if (run.currentA() == null) {
+                reading.fault(at + "/current_a", "missing", "a run of given_current needs it");
+                return Optional.empty();
+            }
+            return WireReading.task(pattern(run, pack), run.name(), at, reading)
+                    .map(task -> installed(run, pack, task));
+        }
+
+        private void takesNoCurrent(InstalledRun run, String at) {
+            String because = "a run of pack_current takes its current from the aircraft";
+            if (run.currentA() != null) {
+                reading.fault(at + "/current_a", "contradiction", because);
+            }
+            if (run.peakCurrentA() != null) {
+                reading.fault(at + "/peak_current_a", "contradiction", because);
+            }
+        }
+
+        private static trestle.review.InstalledRun installed(
+                InstalledRun run, boolean pack, WireTask task) {
+            return new trestle.review.InstalledRun(
+                    pack
+                            ? trestle.review.InstalledRun.RunCurrent.PACK
+                            : trestle.review.InstalledRun.RunCurrent.GIVEN,
+                    task,
+                    run.supplyVoltageV() != null,
+                    run.armMm() == null
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Length.mFromMm(run.armMm())));
+        }
+
+        /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
+        private static WireSizingRequest pattern(InstalledRun run, boolean pack) {
+            return WireSizingRequest.builder()
+                    .currentA(pack ? 1.0 : run.currentA())
+                    .peakCurrentA(pack ? null : run.peakCurrentA())
+                    .peakDurationS(run.peakDurationS())
+                    .ambientC(WireSizingRequest.DEFAULT_AMBIENT_C)
+                    .altitudeM(WireSizingRequest.DEFAULT_ALTITUDE_M)
+                    .lengthMm(run.lengthMm())
+                    .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
+                    .maxDropPercent(run.maxDropPercent())
+                    .gaugeSystem(run.gaugeSystem())
+                    .gauge(run.gauge())
+                    .strandsInParallel(run.strandsInParallel())
+                    .insulation(run.insulation())
+                    .insulationThicknessMm(run.insulationThicknessMm())
+                    .bundledConductors(run.bundledConductors())
+                    .enclosure(run.enclosure())
+                    .bayTemperatureC(run.bayTemperatureC())
+                    .foamWallMm(run.foamWallMm())
+                    .connectors(run.connectors())
+                    .build();
+        }
+
+        private Mission mission() {
+            trestle.api.model.Mission mission = request.mission();
+            double headwindMPerS =
+                    Reading.or(
+                            mission.headwindMPerS(),
+                            trestle.api.model.Mission.DEFAULT_HEADWIND_M_PER_S);
+            Double packC = mission.packTemperatureC();
+            return new Mission(
+                    FlightReading.conditions(mission.conditions(), "/mission/conditions", reading),
+                    packC == null
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Temperature.kFromC(packC)),
+                    headwindMPerS,
+                    FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
+                    Reading.optional(mission.airspeedMPerS()),
+                    FlightReading.legs(
+                            mission.legs(),
+                            mission.airspeedMPerS(),
+                            headwindMPerS,
+                            "/mission/legs",
+                            reading));
+        }
+    }
+}

@@ -1,0 +1,157 @@
+package trestle.endpoint;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import trestle.api.model.Assumption;
+import trestle.api.model.BuildReviewAnswer;
+import trestle.api.model.EnduranceAnswer;
+import trestle.api.model.Finding;
+import trestle.api.model.Judgement;
+import trestle.api.model.KeyFigures;
+import trestle.api.model.MassBalanceAnswer;
+import trestle.api.model.PackEnergyAnswer;
+import trestle.api.model.RunReview;
+import trestle.api.model.WireSizingAnswer;
+import trestle.finding.Subject;
+import trestle.flight.SpeedPoint;
+import trestle.review.FullThrottle;
+import trestle.review.Review;
+import trestle.units.Energy;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Share;
+import trestle.units.Time;
+import trestle.wiring.GaugeAnswer;
+
+/** Writes a review: each part under its own name, and what all parts say together. */
+final class ReviewWriting {
+    private final Review review;
+    private final ReviewReading read;
+    private final List<String> packNames;
+    private final ReviewPlaces places;
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<Assumption> assumptions = new ArrayList<>();
+    private final Set<String> cautions = new LinkedHashSet<>();
+    private final Set<String> models = new LinkedHashSet<>();
+
+    ReviewWriting(Review review, ReviewReading read, List<String> packNames) {
+        this.review = review;
+        this.read = read;
+        this.packNames = packNames;
+        this.places = new ReviewPlaces(read.aircraft());
+    }
+
+    BuildReviewAnswer answer() {
+        Judgement own =
+                Judge.of(
+                        review.findings(),
+                        review.assumptions(),
+                        places::ofReview,
+                        read.reading(),
+                        List.of(),
+                        List.of());
+        merge(own);
+        MassBalanceAnswer balance =
+                BalanceWriting.write(
+                        review.balance(),
+                        merged(
+                                MassBalanceEndpoint.judgement(
+                                        review.balance(), places::ofBalance, new Reading())));
+        PackEnergyAnswer pack =
+                PackWriting.write(
+                        review.pack(),
+                        packNames,
+                        merged(
+                                PackEnergyEndpoint.judgement(
+                                        review.pack(), places::ofPack, new Reading())));
+        List<RunReview> runs =
+                IntStream.range(0, review.runs().size()).mapToObj(this::run).toList();
+        EnduranceAnswer endurance =
+                EnduranceWriting.write(
+                        review.endurance(),
+                        merged(
+                                EnduranceEndpoint.judgement(
+                                        review.endurance(), places::ofFlight, new Reading())));
+        return BuildReviewAnswer.builder()
+                .judgement(
+                        Judge.of(
+                                findings,
+                                assumptions,
+                                List.copyOf(cautions),
+                                List.copyOf(models)))
+                .keyFigures(keyFigures())
+                .massBalance(balance)
+                .packEnergy(pack)
+                .wireSizing(runs)
+                .endurance(endurance)
+                .build();
+    }
+
+    private RunReview run(int index) {
+        trestle.review.RunReview run = review.runs().get(index);
+        Function<Subject, String> place = places.ofRun(index);
+        WireSizingAnswer answer =
+                WireWriting.write(
+                        run.sizing(),
+                        merged(WireSizingEndpoint.judgement(run.sizing(), place, new Reading())));
+        return RunReview.builder()
+                .name(run.task().run().name())
+                .currentA(run.task().run().currentA())
+                .peakCurrentA(run.task().run().peak().map(p -> p.currentA()).orElse(null))
+                .gaugeFitted(
+                        run.fitted().map(GaugeAnswer::gauge).map(g -> g.designation()).orElse(""))
+                .answer(answer)
+                .build();
+    }
+
+    private KeyFigures keyFigures() {
+        return KeyFigures.builder()
+                .totalMassG(Mass.gFromKg(review.balance().centre().massKg()))
+                .cgArmMm(Length.mmFromM(review.balance().centre().armM()))
+                .staticMarginPercent(
+                        Writing.in(
+                                review.balance().staticMarginFraction(),
+                                Share::percentFromFraction))
+                .wingLoadingGPerDm2(
+                        Writing.in(
+                                review.balance().wingLoadingKgPerM2(),
+                                BalanceWriting::gPerDm2FromKgPerM2))
+                .usableEnergyWh(Energy.whFromJ(review.pack().budget().usableEnergyJ()))
+                .stallSpeedMPerS(review.endurance().stallSpeedMPerS())
+                .cruiseAirspeedMPerS(review.cruise().map(SpeedPoint::airspeedMPerS).orElse(null))
+                .cruisePowerW(review.cruise().map(SpeedPoint::powerW).orElse(null))
+                .cruiseCurrentA(
+                        review.cruise().map(c -> Writing.boxed(c.currentA())).orElse(null))
+                .fullThrottleCurrentA(
+                        review.fullThrottle().map(FullThrottle::currentA).orElse(null))
+                .bestEnduranceH(
+                        review.endurance()
+                                .bestEndurance()
+                                .map(p -> Time.hFromS(p.enduranceS()))
+                                .orElse(null))
+                .bestGroundRangeKm(
+                        review.endurance()
+                                .bestRange()
+                                .map(p -> Length.kmFromM(p.groundRangeM()))
+                                .orElse(null))
+                .radiusOfActionKm(
+                        Writing.in(review.endurance().radiusOfActionM(), Length::kmFromM))
+                .build();
+    }
+
+    private Judgement merged(Judgement part) {
+        merge(part);
+        return part;
+    }
+
+    private void merge(Judgement part) {
+        findings.addAll(part.findings());
+        assumptions.addAll(part.assumptions());
+        cautions.addAll(part.cautions());
+        models.addAll(part.computedBy().models());
+    }
+}

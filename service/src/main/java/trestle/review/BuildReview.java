@@ -1,0 +1,212 @@
+package trestle.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.atmosphere.AirState;
+import trestle.battery.Load;
+import trestle.battery.Pack;
+import trestle.battery.PackEnergy;
+import trestle.battery.PackTask;
+import trestle.battery.Surroundings;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
+import trestle.flight.Airframe;
+import trestle.flight.Battery;
+import trestle.flight.DragPolar;
+import trestle.flight.Endurance;
+import trestle.flight.EnduranceResult;
+import trestle.flight.EnduranceTask;
+import trestle.flight.PolarPower;
+import trestle.flight.SpeedPoint;
+import trestle.massbalance.Balance;
+import trestle.massbalance.BalanceTask;
+import trestle.massbalance.Item;
+import trestle.massbalance.Limits;
+import trestle.massbalance.MassBalance;
+import trestle.massbalance.Planform;
+import trestle.wiring.GaugeAnswer;
+
+/**
+ * Reviews a whole aircraft: masses of packs and wires go into the balance, the mass into endurance, the
+ * current into packs and wires, the resistance of the wires into the drop.
+ *
+ * <p>Wires feed back: a thicker wire weighs more, which takes more power, which asks for a thicker wire.
+ * The review begins without wires and repeats until the gauges stay as they are.
+ */
+public final class BuildReview {
+    /** A few grams of copper move the current by parts per thousand: two or three rounds settle. */
+    private static final int MOST_ROUNDS = 8;
+
+    private final Aircraft aircraft;
+    private final Planform planform;
+    private final AirState air;
+
+    private BuildReview(Aircraft aircraft) {
+        this.aircraft = aircraft;
+        this.planform = Planform.of(aircraft.wing());
+        this.air = aircraft.mission().conditions().air();
+    }
+
+    /**
+     * Reviews an aircraft.
+     *
+     * @param aircraft the aircraft
+     * @return what was found
+     */
+    public static Review of(Aircraft aircraft) {
+        return new BuildReview(aircraft).review();
+    }
+
+    private Review review() {
+        List<RunReview> runs = List.of();
+        Round round = new Round(runs);
+        for (int i = 0; i < MOST_ROUNDS; i++) {
+            List<RunReview> next = round.runs();
+            boolean settled = gauges(next).equals(gauges(runs)) && i > 0;
+            runs = next;
+            if (settled) {
+                break;
+            }
+            round = new Round(runs);
+        }
+        return round.review(runs);
+    }
+
+    private static List<Optional<String>> gauges(List<RunReview> runs) {
+        return runs.stream().map(run -> run.fitted().map(a -> a.gauge().designation())).toList();
+    }
+
+    /** One pass with wires of known gauge. */
+    private final class Round {
+        private final Balance balance;
+        private final PackStore store;
+        private final EnduranceResult endurance;
+        private final Optional<SpeedPoint> cruise;
+        private final Optional<FullThrottle> fullThrottle;
+
+        Round(List<RunReview> wires) {
+            balance = MassBalance.of(balanceTask(wires));
+            store =
+                    new PackStore(
+                            new Pack(aircraft.segments(), leadResistanceOhm(wires)),
+                            aircraft.cutoff(),
+                            surroundings());
+            endurance = Endurance.of(enduranceTask());
+            cruise = endurance.atAirspeed().or(endurance::bestRange).or(endurance::bestEndurance);
+            fullThrottle =
+                    aircraft.propulsion().fullThrottlePowerW().stream()
+                            .mapToObj(this::atFullThrottle)
+                            .findFirst();
+        }
+
+        List<RunReview> runs() {
+            RunCurrents currents =
+                    new RunCurrents(
+                            cruise,
+                            fullThrottle,
+                            aircraft.propulsion().fullThrottleDurationS(),
+                            balance.centre().massKg(),
+                            store.pack().nominalVoltageV(),
+                            air,
+                            aircraft.mission().conditions().altitudeM());
+            return aircraft.runs().stream().map(currents::review).toList();
+        }
+
+        Review review(List<RunReview> runs) {
+            PackEnergy pack = PackEnergy.of(packTask());
+            List<Finding> findings =
+                    ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
+            List<Assumption> assumptions = ReviewAssumptions.of(aircraft, cruise, fullThrottle);
+            return new Review(
+                    balance, endurance, cruise, pack, fullThrottle, runs, findings, assumptions);
+        }
+
+        private BalanceTask balanceTask(List<RunReview> wires) {
+            List<Item> items = new ArrayList<>(aircraft.items());
+            aircraft.packs().forEach(pack -> items.add(pack.item()));
+            items.addAll(WireItems.of(aircraft.runs(), wires));
+            return new BalanceTask(
+                    items,
+                    aircraft.weighing(),
+                    Optional.of(aircraft.wing()),
+                    aircraft.tail(),
+                    aircraft.limits(),
+                    aircraft.target());
+        }
+
+        private EnduranceTask enduranceTask() {
+            Aerodynamics aerodynamics = aircraft.aerodynamics();
+            double massKg = balance.centre().massKg();
+            Airframe airframe =
+                    new Airframe(
+                            massKg,
+                            planform.areaM2(),
+                            planform.spanM(),
+                            aerodynamics.maxLiftCoefficient());
+            DragPolar polar =
+                    DragPolar.of(
+                            aerodynamics.zeroLiftCoefficient(),
+                            aerodynamics.oswaldEfficiency(),
+                            airframe.aspectRatio());
+            return new EnduranceTask(
+                    airframe,
+                    new PolarPower(
+                            polar,
+                            aircraft.propulsion().efficiency(),
+                            aircraft.systemsPowerW()),
+                    store,
+                    air,
+                    aircraft.mission().headwindMPerS(),
+                    aircraft.mission().reserveFraction(),
+                    aircraft.mission().cruiseAirspeedMPerS(),
+                    aircraft.mission().legs(),
+                    battery());
+        }
+
+        private Optional<Battery> battery() {
+            double packsKg =
+                    aircraft.packs().stream().mapToDouble(p -> p.item().totalMassKg()).sum();
+            OptionalDouble limit =
+                    aircraft.limits()
+                            .map(Limits::maximumTakeoffMassKg)
+                            .orElse(OptionalDouble.empty());
+            return Optional.of(new Battery(packsKg, limit));
+        }
+
+        private PackTask packTask() {
+            double powerW =
+                    cruise.map(SpeedPoint::powerW).orElse(Math.max(1, aircraft.systemsPowerW()));
+            return new PackTask(
+                    store.pack(),
+                    new Load.Power(powerW),
+                    aircraft.cutoff(),
+                    store.surroundings(),
+                    aircraft.mission().reserveFraction());
+        }
+
+        private FullThrottle atFullThrottle(double powerW) {
+            return FullThrottle.from(
+                    store, powerW, aircraft.propulsion().fullThrottleDurationS());
+        }
+    }
+
+    private Surroundings surroundings() {
+        double airK = air.temperatureK();
+        return new Surroundings(
+                airK, aircraft.mission().packTemperatureK().orElse(airK), aircraft.insulation());
+    }
+
+    private static double leadResistanceOhm(List<RunReview> wires) {
+        double sum = 0;
+        for (RunReview run : wires) {
+            if (run.carriesPackCurrent()) {
+                sum +=
+                        run.fitted().map(GaugeAnswer::resistanceOhm).orElse(0.0)
+                                + run.task().run().connectorResistanceOhm();
+            }
+        }
+        return sum;
+    }
+}
