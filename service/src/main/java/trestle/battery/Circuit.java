@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
  * one call.
  */
 final class Circuit {
-    /** Newton's error squares at each step: a last step this small leaves none. */
-    private static final double ACCURACY = 1e-7;
+    /** Newton's error squares at each step: what this last step leaves is below 1e-10. */
+    private static final double ACCURACY = 1e-5;
 
     /** Near the greatest power Newton only halves its error; 60 halvings exhaust a double. */
     private static final int MOST_ITERATIONS = 60;
@@ -23,10 +23,10 @@ final class Circuit {
     private final double leadOhm;
 
     private double currentA;
+    private double growthA;
     private double voltageV;
     private double slopeOhm;
     private double openV;
-    private int weakest;
     private boolean harmful;
 
     Circuit(PackState state) {
@@ -55,6 +55,7 @@ final class Circuit {
             cells[k].take(other.cells[k]);
         }
         currentA = other.currentA;
+        growthA = other.growthA;
         voltageV = other.voltageV;
     }
 
@@ -83,7 +84,8 @@ final class Circuit {
             return false;
         }
         double leastA = powerW / openV;
-        double guessA = Math.max(currentA, leastA);
+        double beforeA = currentA;
+        double guessA = Math.max(currentA + growthA, leastA);
         for (int n = 0; n < MOST_ITERATIONS; n++) {
             at(guessA);
             double slopeV = voltageV - guessA * slopeOhm;
@@ -92,6 +94,7 @@ final class Circuit {
                 guessA -= stepA;
                 if (Math.abs(stepA) <= ACCURACY * guessA) {
                     currentA = guessA;
+                    growthA = guessA - beforeA;
                     voltageV = powerW / guessA;
                     return true;
                 }
@@ -140,17 +143,11 @@ final class Circuit {
     double marginV(Limits limits) {
         double leastV = limits.packMarginV(voltageV);
         harmful = false;
-        double weakestV = Double.POSITIVE_INFINITY;
         for (int k = 0; k < count; k++) {
             double marginV = limits.cellMarginV(k, cellV[k]);
             if (marginV < leastV) {
                 leastV = marginV;
                 harmful = limits.isHarmful(k);
-            }
-            double aboveMinimumV = cellV[k] - pack.segments().get(k).cell().overDischargeV();
-            if (aboveMinimumV < weakestV) {
-                weakestV = aboveMinimumV;
-                weakest = k;
             }
         }
         return leastV;
@@ -199,6 +196,12 @@ final class Circuit {
         return voltageV - currentA * slopeOhm;
     }
 
+    List<SegmentOutcome> outcomes() {
+        return IntStream.range(0, count)
+                .mapToObj(k -> new SegmentOutcome(cellV[k], cells[k].charge, cells[k].temperatureK))
+                .toList();
+    }
+
     CellState cell(int segment) {
         return cells[segment];
     }
@@ -209,6 +212,15 @@ final class Circuit {
 
     /** Segment whose cells are nearest to harm, from 0. */
     int weakest() {
+        int weakest = 0;
+        double weakestV = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < count; k++) {
+            double aboveV = cellV[k] - pack.segments().get(k).cell().overDischargeV();
+            if (aboveV < weakestV) {
+                weakestV = aboveV;
+                weakest = k;
+            }
+        }
         return weakest;
     }
 

@@ -42,6 +42,27 @@ public sealed interface Cutoff {
         }
     }
 
+    /**
+     * The voltage of the pack that it comes to when all cells are alike.
+     *
+     * @param pack the pack
+     * @return voltage, V
+     */
+    default double packVoltageV(Pack pack) {
+        if (this instanceof PackVoltage atPack) {
+            return atPack.voltageV;
+        }
+        if (this instanceof CellVoltage atCell) {
+            return atCell.voltageV * pack.seriesCount();
+        }
+        if (this instanceof CountedCells counted) {
+            return counted.voltageV * counted.cellCount;
+        }
+        return pack.segments().stream()
+                .mapToDouble(it -> it.seriesCount() * it.cell().minimumVoltageV())
+                .sum();
+    }
+
     /** Each cell's own minimum voltage, whichever cell gets there first. */
     record CellMinimum() implements Cutoff {}
 }

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param highestCurrentA greatest current, A
  * @param highestTemperatureK temperature of the hottest segment at its hottest, K
  * @param firstDipS when the voltage was first below the cutoff, s; in a profile it may recover
+ * @param segments each segment at the end, under load
  * @param steps what happened in each step that was begun; one step for a constant load
  * @param end the state it ended in
  */
@@ -36,11 +37,13 @@ public record Discharge(
         double highestCurrentA,
         double highestTemperatureK,
         OptionalDouble firstDipS,
+        List<SegmentOutcome> segments,
         List<StepOutcome> steps,
         PackState end) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Discharge {
+        segments = List.copyOf(segments);
         steps = List.copyOf(steps);
     }
 
@@ -71,6 +74,11 @@ public record Discharge(
     }
 
     static Discharge of(PackState start, Load load, Limits limits, Trace trace) {
-        return new DischargeRun(start, limits, trace).at(load);
+        return new DischargeRun(start, limits, trace, Double.POSITIVE_INFINITY).at(load);
+    }
+
+    /** The same, cut short after a time. */
+    static Discharge during(double mostS, PackState start, Load load, Limits limits) {
+        return new DischargeRun(start, limits, Trace.NONE, mostS).at(load);
     }
 }

@@ -11,13 +11,15 @@ final class DischargeRun {
     private final Stepper stepper;
     private final Limits limits;
     private final Trace trace;
+    private final double mostS;
     private final List<StepOutcome> steps = new ArrayList<>();
     private final Extremes extremes = new Extremes();
 
-    DischargeRun(PackState start, Limits limits, Trace trace) {
+    DischargeRun(PackState start, Limits limits, Trace trace, double mostS) {
         this.stepper = new Stepper(start);
         this.limits = limits;
         this.trace = trace;
+        this.mostS = mostS;
     }
 
     Discharge at(Load load) {
@@ -30,7 +32,7 @@ final class DischargeRun {
             stepper.feedCurrent(current.currentA());
         }
         Debounce debounce = Debounce.none();
-        return result(step(Double.POSITIVE_INFINITY, debounce), debounce);
+        return result(step(mostS, debounce), debounce);
     }
 
     private Discharge through(Load.Profile profile) {
@@ -38,10 +40,10 @@ final class DischargeRun {
         DischargeEnd ending = DischargeEnd.PROFILE_END;
         double untilS = 0;
         for (PowerStep next : profile.steps()) {
-            untilS += next.durationS();
+            untilS = Math.min(untilS + next.durationS(), mostS);
             stepper.feedPower(next.powerW());
             ending = step(untilS, debounce);
-            if (ending != DischargeEnd.PROFILE_END) {
+            if (ending != DischargeEnd.PROFILE_END || untilS == mostS) {
                 break;
             }
         }
@@ -86,6 +88,7 @@ final class DischargeRun {
                 extremes.highestA,
                 extremes.highestK,
                 debounce.firstDipS(),
+                circuit.outcomes(),
                 steps,
                 circuit.state());
     }

@@ -1,5 +1,6 @@
 package trestle.battery;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -32,12 +33,23 @@ final class Limits {
         return guarded(pack, Double.NEGATIVE_INFINITY, Cell::minimumVoltageV);
     }
 
-    /** A pack voltage and nothing else, to see how far a weak segment would be driven. */
+    /** Fixed limits that let a weak segment be driven as far as it goes. */
     static Limits unguarded(Pack pack, double packV, double cellV) {
         int count = pack.segments().size();
         double[] floors = new double[count];
-        java.util.Arrays.fill(floors, cellV);
+        Arrays.fill(floors, cellV);
         return new Limits(packV, floors, new boolean[count], pack.seriesCount());
+    }
+
+    /** Each cell's share of a pack voltage, by its label voltage, and nothing else. */
+    static Limits sharedOut(Pack pack, double packV) {
+        double[] floors =
+                pack.segments().stream()
+                        .mapToDouble(
+                                it -> packV * it.cell().nominalVoltageV() / pack.nominalVoltageV())
+                        .toArray();
+        return new Limits(
+                Double.NEGATIVE_INFINITY, floors, new boolean[floors.length], pack.seriesCount());
     }
 
     private static Limits guarded(Pack pack, double packV, ToDoubleFunction<Cell> ofCell) {

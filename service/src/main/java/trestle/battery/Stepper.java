@@ -24,6 +24,9 @@ final class Stepper {
 
     private static final double TOO_SHORT_RATIO = 0.8;
 
+    /** Charge below which the tables say nothing of a real cell: it collapses through 0 V. */
+    private static final double LEAST_CHARGE = -0.02;
+
     /** Where no current is found after a step, it is halved down to this. */
     private static final double LEAST_STEP_S = 0.05;
 
@@ -101,6 +104,10 @@ final class Stepper {
                 continue;
             }
             double nextV = circuit.marginV(limits);
+            if (circuit.leastCharge() < LEAST_CHARGE) {
+                accept(trace);
+                return DischargeEnd.OVER_DISCHARGE;
+            }
             if (nextV < 0 && marginV >= 0) {
                 double share = marginV / (marginV - nextV);
                 if (debounce.isNone()) {

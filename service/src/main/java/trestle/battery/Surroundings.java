@@ -5,13 +5,15 @@ import trestle.numeric.Guard;
 /**
  * What the pack is in.
  *
- * @param ambientK temperature of the air around it, K, 223.15 to 343.15 (−50 to 70 °C)
+ * @param ambientK temperature of the air around it, K, −50 to 70 °C
  * @param startK temperature of the cells at take-off, K, same range
  * @param insulation how it is wrapped
  */
 public record Surroundings(double ambientK, double startK, Insulation insulation) {
-    private static final double COLDEST_K = 223.15;
-    private static final double HOTTEST_K = 343.15;
+    /** −50 and 70 °C, with room for the rounding of the conversion. */
+    private static final double COLDEST_K = 223.149;
+
+    private static final double HOTTEST_K = 343.151;
 
     /** Checks the physics. */
     public Surroundings {

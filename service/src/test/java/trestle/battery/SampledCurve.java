@@ -1,11 +1,11 @@
 package trestle.battery;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A discharge as samples of time, voltage and energy; ours or a published one. */
@@ -16,27 +16,25 @@ final class SampledCurve {
         this.rows = rows;
     }
 
-    /** Reads time_s, voltage_v, energy_wh and what follows, to SI. */
+    /** Reads time_s, voltage_v, energy_wh and what follows, energy to joules. */
     static SampledCurve read(String resource) {
-        List<double[]> rows = new ArrayList<>();
-        try (BufferedReader in =
-                new BufferedReader(
-                        new InputStreamReader(
-                                SampledCurve.class.getResourceAsStream(resource),
-                                StandardCharsets.UTF_8))) {
-            in.readLine();
-            for (String line = in.readLine(); line != null; line = in.readLine()) {
-                double[] row =
-                        java.util.Arrays.stream(line.split(","))
-                                .mapToDouble(Double::parseDouble)
-                                .toArray();
-                row[2] *= 3600;
-                rows.add(row);
-            }
+        List<double[]> rows = rowsOf(resource);
+        rows.forEach(row -> row[2] *= 3600);
+        return new SampledCurve(rows);
+    }
+
+    /** Rows of numbers under one heading. */
+    static List<double[]> rowsOf(String resource) {
+        try (InputStream in = SampledCurve.class.getResourceAsStream(resource)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .map(line -> line.split(","))
+                    .map(row -> Arrays.stream(row).mapToDouble(Double::parseDouble).toArray())
+                    .toList();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
-        return new SampledCurve(rows);
     }
 
     /** Runs the model and keeps every step. */
@@ -104,6 +102,11 @@ final class SampledCurve {
             }
         }
         throw new AssertionError("the curve does not reach " + cutoffV + " V");
+    }
+
+    /** Error of the other's energy at a cutoff, % of this curve's energy. */
+    double energyErrorPercent(SampledCurve other, double cutoffV) {
+        return 100 * (other.energyAtJ(cutoffV) - energyAtJ(cutoffV)) / energyJ();
     }
 
     /** Root mean square difference of voltage over 0.5 to 95 % of this curve's time, V. */

@@ -1,0 +1,110 @@
+package trestle.battery;
+
+import java.util.ArrayList;
+import java.util.List;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
+import trestle.units.Time;
+
+/**
+ * What a pack gives at a load: the energy above the cutoff, what is stranded below it, the curve,
+ * and what is to be said about it.
+ *
+ * @param ratings what the pack is
+ * @param cutoffVoltageV voltage of the pack at the cutoff when all cells are alike, V
+ * @param discharge the discharge to the cutoff
+ * @param budget where the energy goes
+ * @param allowed greatest power for a moment
+ * @param times when the cutoff is reached, by the pack and by the weakest cell
+ * @param cRatePerH mean current over capacity, 1/h
+ * @param chargeTimeS time to put back the usable charge, s
+ * @param curve the discharge in points, ends and knees kept
+ * @param findings judgements
+ * @param assumptions model choices that touched a number
+ */
+public record PackEnergy(
+        PackRatings ratings,
+        double cutoffVoltageV,
+        Discharge discharge,
+        EnergyBudget budget,
+        PowerAllowed allowed,
+        CutoffTimes times,
+        double cRatePerH,
+        double chargeTimeS,
+        List<CurvePoint> curve,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+    /** Points of the curve that is returned. */
+    static final int MOST_POINTS = 200;
+
+    /** Copies the lists. */
+    public PackEnergy {
+        curve = List.copyOf(curve);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Works out what a pack gives.
+     *
+     * @param task pack, load, cutoff, surroundings and reserve
+     * @return the answer
+     */
+    public static PackEnergy of(PackTask task) {
+        PackState start = PackState.of(task.pack(), task.surroundings());
+        Limits limits = Limits.of(task.cutoff(), task.pack());
+        List<CurvePoint> points = new ArrayList<>();
+        Discharge discharge =
+                Discharge.of(start, task.load(), limits, now -> points.add(CurvePoint.of(now)));
+        PackRatings ratings = PackRatings.of(task.pack());
+        EnergyBudget budget = BudgetDraft.of(task, discharge, points);
+        PackEnergy plain =
+                new PackEnergy(
+                        ratings,
+                        task.cutoff().packVoltageV(task.pack()),
+                        discharge,
+                        budget,
+                        allowed(start, task.load(), limits, discharge, ratings),
+                        CutoffTimes.of(start, task.load(), task.cutoff()),
+                        rate(task, discharge, ratings),
+                        ratings.chargeTimeS(budget.usableChargeC()),
+                        CurveThinning.thin(points, MOST_POINTS),
+                        List.of(),
+                        PackAssumptions.of(task));
+        return plain.with(PackFindings.of(task, start, plain));
+    }
+
+    private PackEnergy with(List<Finding> found) {
+        return new PackEnergy(
+                ratings,
+                cutoffVoltageV,
+                discharge,
+                budget,
+                allowed,
+                times,
+                cRatePerH,
+                chargeTimeS,
+                curve,
+                found,
+                assumptions);
+    }
+
+    private static PowerAllowed allowed(
+            PackState start, Load load, Limits limits, Discharge discharge, PackRatings ratings) {
+        double ratedA = ratings.maxContinuousCurrentA().orElse(Double.POSITIVE_INFINITY);
+        Discharge half = Discharge.during(discharge.durationS() / 2, start, load, limits);
+        return new PowerAllowed(
+                PowerLimit.largestW(start, limits, ratedA),
+                PowerLimit.largestW(half.end(), limits, ratedA),
+                PowerLimit.largestW(discharge.end(), limits, ratedA));
+    }
+
+    /** Mean current over capacity; at the nominal voltage where the load cannot be fed at all. */
+    private static double rate(PackTask task, Discharge discharge, PackRatings ratings) {
+        double meanA =
+                discharge.durationS() > 0
+                        ? discharge.chargeC() / discharge.durationS()
+                        : BudgetDraft.meanPowerW(task) / ratings.nominalVoltageV();
+        return meanA * Time.sFromH(1) / ratings.capacityC();
+    }
+}

@@ -1,0 +1,79 @@
+package trestle.battery;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import trestle.units.Time;
+
+/**
+ * What a pack is, before any load.
+ *
+ * @param seriesCount cells in series
+ * @param nominalVoltageV sum of the label voltages, V
+ * @param fullVoltageV sum of the full voltages, V
+ * @param capacityC charge of the smallest segment as it is now, C
+ * @param nominalEnergyJ rated charge times label voltage of all cells, as new, J
+ * @param massKg mass, kg
+ * @param specificEnergyJPerKg nominal energy over mass, J/kg
+ * @param maxContinuousCurrentA current that all cells stand for long, A; empty where no cell's is
+ *     known
+ * @param chargeCurrentA charging current, the least over the segments, A
+ */
+public record PackRatings(
+        int seriesCount,
+        double nominalVoltageV,
+        double fullVoltageV,
+        double capacityC,
+        double nominalEnergyJ,
+        double massKg,
+        double specificEnergyJPerKg,
+        OptionalDouble maxContinuousCurrentA,
+        double chargeCurrentA) {
+    /** The tapering current near full adds this much; common practice, no source. */
+    static final double CHARGE_TAPER_RATIO = 1.2;
+
+    /**
+     * The ratings of a pack.
+     *
+     * @param pack the pack
+     * @return its ratings
+     */
+    public static PackRatings of(Pack pack) {
+        double nominalJ = pack.nominalEnergyJ();
+        return new PackRatings(
+                pack.seriesCount(),
+                pack.nominalVoltageV(),
+                pack.fullVoltageV(),
+                pack.capacityC(),
+                nominalJ,
+                pack.massKg(),
+                nominalJ / pack.massKg(),
+                continuousA(pack.segments()),
+                pack.segments().stream().mapToDouble(PackRatings::chargeA).min().orElseThrow());
+    }
+
+    /**
+     * Time to put a charge back: at the charging current, and a fifth more for the taper.
+     *
+     * @param chargeC charge taken out, C
+     * @return time, s
+     */
+    public double chargeTimeS(double chargeC) {
+        return chargeC / chargeCurrentA * CHARGE_TAPER_RATIO;
+    }
+
+    private static OptionalDouble continuousA(List<Segment> segments) {
+        return segments.stream()
+                .filter(it -> it.cell().limits().maxContinuousCurrentA().isPresent())
+                .mapToDouble(
+                        it ->
+                                it.parallelCount()
+                                        * it.cell().limits().maxContinuousCurrentA().getAsDouble())
+                .min();
+    }
+
+    private static double chargeA(Segment segment) {
+        Cell cell = segment.cell();
+        double typicalA = cell.capacityC() * cell.chemistry().chargeRatePerH() / Time.sFromH(1);
+        return segment.parallelCount() * cell.limits().maxChargeCurrentA().orElse(typicalA);
+    }
+}

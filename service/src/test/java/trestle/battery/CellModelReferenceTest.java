@@ -1,0 +1,76 @@
+package trestle.battery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/**
+ * The cell model against isothermal porous-electrode discharges at constant power; sources in the
+ * README of each folder. Errors of energy are in percent of the total energy of the curve, at each
+ * cutoff from 3.5 V down in steps of 0.1 V.
+ */
+class CellModelReferenceTest {
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/battery-curves/curves.csv", numLinesToSkip = 1)
+    void isothermalDischargesAreFollowed(
+            String source,
+            String file,
+            String kind,
+            double powerW,
+            double ratePerH,
+            double ambientC) {
+        if (!kind.equals("isothermal")) {
+            return;
+        }
+        SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
+        PackState full = Cells.one(Cells.setOf(source), Bath.keepingAt(ambientC + 273.15), 1);
+        SampledCurve ours = SampledCurve.of(full, new Load.Power(powerW), reference.lastV() - 0.1);
+        Limit limit = Limit.of(source, ratePerH, ambientC);
+        assertThat(reference.rmsAgainstV(ours)).isLessThan(limit.rmsV);
+        IntStream.rangeClosed(20, limit.highestCutoffTenths)
+                .mapToDouble(tenths -> tenths / 10.0)
+                .filter(cutoffV -> cutoffV >= reference.lastV())
+                .forEach(
+                        cutoffV ->
+                                assertThat(reference.energyErrorPercent(ours, cutoffV))
+                                        .as("energy to %s V", cutoffV)
+                                        .isBetween(-limit.energyPercent, limit.energyPercent));
+    }
+
+    /**
+     * What is asked of a curve.
+     *
+     * @param rmsV root mean square error of voltage, V
+     * @param energyPercent error of energy at a cutoff, % of the curve's energy
+     * @param highestCutoffTenths highest cutoff, tenths of a volt
+     */
+    private record Limit(double rmsV, double energyPercent, int highestCutoffTenths) {
+        static Limit of(String source, double ratePerH, double ambientC) {
+            return switch (source) {
+                case "ai2020" -> new Limit(0.009, 2, 35);
+                // The plateau lies at 3.2 to 3.3 V: 2 mV move the crossing of 3.2 V by a tenth of
+                // the energy. There the voltage is held instead.
+                case "prada2013" -> new Limit(0.0065, 2, 31);
+                default -> nmc(ratePerH, ambientC);
+            };
+        }
+
+        private static Limit nmc(double ratePerH, double ambientC) {
+            if (ratePerH <= 0.5) {
+                return new Limit(0.015, 2, 35);
+            }
+            if (ratePerH == 1 && ambientC >= 10) {
+                return new Limit(0.030, 3.5, 35);
+            }
+            // Outside the validated range, at the honest residual: surfaces of the grains starve,
+            // which three modes do not follow. Without heating such rates are not met in practice.
+            if (ratePerH == 1) {
+                return new Limit(0.024, 9.8, 35);
+            }
+            return ambientC >= 40 ? new Limit(0.026, 2.5, 35) : new Limit(0.036, 15.5, 35);
+        }
+    }
+}
