@@ -40,11 +40,9 @@ record BalanceReading(Reading reading) {
                 metres(item.lateralMm()),
                 metres(item.verticalMm()),
                 Mass.kgFromG(
-                        Reading.or(
-                                item.massToleranceG(), BalanceItem.DEFAULT_MASS_TOLERANCE_G)),
+                        Reading.or(item.massToleranceG(), BalanceItem.DEFAULT_MASS_TOLERANCE_G)),
                 Length.mFromMm(
-                        Reading.or(
-                                item.armToleranceMm(), BalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
+                        Reading.or(item.armToleranceMm(), BalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
                 travel(item.movableFromMm(), item.movableToMm(), at));
     }
 
@@ -70,16 +68,14 @@ record BalanceReading(Reading reading) {
 
     /** The aircraft on scales. */
     static Weighing weighing(trestle.api.model.Weighing weighing) {
-        return new Weighing(
-                weighing.supports().stream().map(BalanceReading::support).toList());
+        return new Weighing(weighing.supports().stream().map(BalanceReading::support).toList());
     }
 
     private static Support support(trestle.api.model.Support support) {
         return new Support(
                 support.name(),
                 Mass.kgFromG(support.readingG()),
-                Mass.kgFromG(
-                        Reading.or(support.tareG(), trestle.api.model.Support.DEFAULT_TARE_G)),
+                Mass.kgFromG(Reading.or(support.tareG(), trestle.api.model.Support.DEFAULT_TARE_G)),
                 Length.mFromMm(support.armMm()),
                 metres(support.lateralMm()),
                 Support.USUAL_READING_TOLERANCE_KG,

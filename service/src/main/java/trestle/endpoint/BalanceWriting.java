@@ -21,15 +21,13 @@ final class BalanceWriting {
     private BalanceWriting() {}
 
     static MassBalanceAnswer write(Balance balance, Judgement judgement) {
-        MassBalanceAnswer.Builder answer =
-                MassBalanceAnswer.builder().judgement(judgement);
+        MassBalanceAnswer.Builder answer = MassBalanceAnswer.builder().judgement(judgement);
         centre(answer, balance.centre());
         balance.planform().ifPresent(planform -> planform(answer, planform));
         return answer.cgPercentMac(Writing.in(balance.cgMacFraction(), Share::percentFromFraction))
                 .wingLoadingGPerDm2(
                         Writing.in(
-                                balance.wingLoadingKgPerM2(),
-                                BalanceWriting::gPerDm2FromKgPerM2))
+                                balance.wingLoadingKgPerM2(), BalanceWriting::gPerDm2FromKgPerM2))
                 .neutralPointArmMm(
                         balance.neutralPoint().map(np -> Length.mmFromM(np.armM())).orElse(null))
                 .staticMarginPercent(

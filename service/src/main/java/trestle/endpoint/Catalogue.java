@@ -6,7 +6,12 @@ import java.util.Optional;
 /** Every calculation that the service offers. A new one is one line here. */
 public final class Catalogue {
     private static final List<Calculation<?, ?>> CALCULATIONS =
-            List.of(new MassBalanceEndpoint(), new WireSizingEndpoint(), new EnduranceEndpoint());
+            List.of(
+                    new BuildReviewEndpoint(),
+                    new MassBalanceEndpoint(),
+                    new PackEnergyEndpoint(),
+                    new WireSizingEndpoint(),
+                    new EnduranceEndpoint());
 
     private static final List<ReferenceTable> TABLES = List.of();
 

@@ -4,9 +4,9 @@ import static java.util.Map.entry;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.Judgement;
@@ -81,9 +81,9 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
         return EnduranceWriting.write(result, judgement(result, POINTERS::to, reading));
     }
 
-    static Judgement judgement(EnduranceResult result, Function<Subject, String> place, Reading reading) {
-        return Judge.of(
-                result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
+    static Judgement judgement(
+            EnduranceResult result, Function<Subject, String> place, Reading reading) {
+        return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static EnduranceTask read(EnduranceRequest request, Reading reading) {

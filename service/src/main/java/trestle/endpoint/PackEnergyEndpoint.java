@@ -22,10 +22,12 @@ import trestle.units.Share;
 final class PackEnergyEndpoint implements Calculation<PackEnergyRequest, PackEnergyAnswer> {
     private static final List<String> MODELS =
             List.of(
-                    "cell of two electrodes with diffusion, kinetic and ohmic losses and self-heating,"
-                            + " fitted to published parameter sets (O'Kane et al. 2022; Prada et al. 2013)"
-                            + " and to a measured pouch cell (Rieger et al. 2016; Ai et al. 2020)",
-                    "segments in series share one current; each keeps its own charge and temperature");
+                    "cell of two electrodes with diffusion, kinetic and ohmic losses and"
+                        + " self-heating, fitted to published parameter sets (O'Kane et al. 2022;"
+                        + " Prada et al. 2013) and to a measured pouch cell (Rieger et al. 2016; Ai"
+                        + " et al. 2020)",
+                    "segments in series share one current; each keeps its own charge and"
+                            + " temperature");
 
     private static final List<String> CAUTIONS =
             List.of(
@@ -56,9 +58,9 @@ final class PackEnergyEndpoint implements Calculation<PackEnergyRequest, PackEne
         return PackWriting.write(result, names(request), judgement(result, pointers::to, reading));
     }
 
-    static Judgement judgement(PackEnergy result, Function<Subject, String> place, Reading reading) {
-        return Judge.of(
-                result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
+    static Judgement judgement(
+            PackEnergy result, Function<Subject, String> place, Reading reading) {
+        return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static PackTask read(PackEnergyRequest request, Reading reading) {
@@ -106,8 +108,7 @@ final class PackEnergyEndpoint implements Calculation<PackEnergyRequest, PackEne
             return Optional.empty();
         }
         if (load.profile().stream().noneMatch(step -> step.powerW() > 0)) {
-            reading.fault(
-                    "/load/profile", "contradiction", "one step or more must be above 0 W");
+            reading.fault("/load/profile", "contradiction", "one step or more must be above 0 W");
             return Optional.empty();
         }
         return Optional.of(
@@ -119,8 +120,7 @@ final class PackEnergyEndpoint implements Calculation<PackEnergyRequest, PackEne
 
     private static List<String> names(PackEnergyRequest request) {
         return IntStream.range(0, request.segments().size())
-                .mapToObj(
-                        i -> Reading.or(request.segments().get(i).name(), "segment " + (i + 1)))
+                .mapToObj(i -> Reading.or(request.segments().get(i).name(), "segment " + (i + 1)))
                 .toList();
     }
 }

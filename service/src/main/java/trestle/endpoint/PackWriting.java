@@ -31,8 +31,7 @@ final class PackWriting {
         budget(answer, result.budget());
         discharge(answer, result.discharge());
         return answer.specificEnergyWhPerKg(
-                        Energy.whFromJ(result.budget().usableEnergyJ())
-                                / result.ratings().massKg())
+                        Energy.whFromJ(result.budget().usableEnergyJ()) / result.ratings().massKg())
                 .cutoffVoltageV(result.cutoffVoltageV())
                 .cRate(result.cRatePerH())
                 .maxPowerW(result.allowed().startW())

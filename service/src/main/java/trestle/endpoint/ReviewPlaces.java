@@ -22,9 +22,7 @@ final class ReviewPlaces {
                             entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
                             entry(BalancePart.WEIGHING, "/weighing"),
                             entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
-                            entry(
-                                    BalancePart.SUPPORT_LATERAL,
-                                    "/weighing/supports/{}/lateral_mm"),
+                            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
                             entry(BalancePart.WING, "/airframe/wing"),
                             entry(BalancePart.PANELS, "/airframe/wing/panels"),
                             entry(BalancePart.TAIL, "/airframe/tail"),
@@ -64,9 +62,7 @@ final class ReviewPlaces {
             new Pointers(
                     Map.ofEntries(
                             entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
-                            entry(
-                                    ReviewPart.FULL_THROTTLE,
-                                    "/propulsion/full_throttle_power_w"),
+                            entry(ReviewPart.FULL_THROTTLE, "/propulsion/full_throttle_power_w"),
                             entry(ReviewPart.RUN, "/wiring/{}"),
                             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
                             entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));

@@ -78,11 +78,7 @@ final class ReviewWriting {
                                         review.endurance(), places::ofFlight, new Reading())));
         return BuildReviewAnswer.builder()
                 .judgement(
-                        Judge.of(
-                                findings,
-                                assumptions,
-                                List.copyOf(cautions),
-                                List.copyOf(models)))
+                        Judge.of(findings, assumptions, List.copyOf(cautions), List.copyOf(models)))
                 .keyFigures(keyFigures())
                 .massBalance(balance)
                 .packEnergy(pack)
@@ -124,8 +120,7 @@ final class ReviewWriting {
                 .stallSpeedMPerS(review.endurance().stallSpeedMPerS())
                 .cruiseAirspeedMPerS(review.cruise().map(SpeedPoint::airspeedMPerS).orElse(null))
                 .cruisePowerW(review.cruise().map(SpeedPoint::powerW).orElse(null))
-                .cruiseCurrentA(
-                        review.cruise().map(c -> Writing.boxed(c.currentA())).orElse(null))
+                .cruiseCurrentA(review.cruise().map(c -> Writing.boxed(c.currentA())).orElse(null))
                 .fullThrottleCurrentA(
                         review.fullThrottle().map(FullThrottle::currentA).orElse(null))
                 .bestEnduranceH(
@@ -138,8 +133,7 @@ final class ReviewWriting {
                                 .bestRange()
                                 .map(p -> Length.kmFromM(p.groundRangeM()))
                                 .orElse(null))
-                .radiusOfActionKm(
-                        Writing.in(review.endurance().radiusOfActionM(), Length::kmFromM))
+                .radiusOfActionKm(Writing.in(review.endurance().radiusOfActionM(), Length::kmFromM))
                 .build();
     }
 

@@ -49,9 +49,9 @@ final class WireSizingEndpoint implements Calculation<WireSizingRequest, WireSiz
         return WireWriting.write(sizing, judgement(sizing, pointers("")::to, reading));
     }
 
-    static Judgement judgement(WireSizing sizing, Function<Subject, String> place, Reading reading) {
-        return Judge.of(
-                sizing.findings(), sizing.assumptions(), place, reading, CAUTIONS, MODELS);
+    static Judgement judgement(
+            WireSizing sizing, Function<Subject, String> place, Reading reading) {
+        return Judge.of(sizing.findings(), sizing.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a run stand below a place in a request. */

@@ -29,11 +29,11 @@ import trestle.massbalance.Planform;
 import trestle.wiring.GaugeAnswer;
 
 /**
- * Reviews a whole aircraft: masses of packs and wires go into the balance, the mass into endurance, the
- * current into packs and wires, the resistance of the wires into the drop.
+ * Reviews a whole aircraft: masses of packs and wires go into the balance, the mass into endurance,
+ * the current into packs and wires, the resistance of the wires into the drop.
  *
- * <p>Wires feed back: a thicker wire weighs more, which takes more power, which asks for a thicker wire.
- * The review begins without wires and repeats until the gauges stay as they are.
+ * <p>Wires feed back: a thicker wire weighs more, which takes more power, which asks for a thicker
+ * wire. The review begins without wires and repeats until the gauges stay as they are.
  */
 public final class BuildReview {
     /** A few grams of copper move the current by parts per thousand: two or three rounds settle. */
@@ -153,9 +153,7 @@ public final class BuildReview {
             return new EnduranceTask(
                     airframe,
                     new PolarPower(
-                            polar,
-                            aircraft.propulsion().efficiency(),
-                            aircraft.systemsPowerW()),
+                            polar, aircraft.propulsion().efficiency(), aircraft.systemsPowerW()),
                     store,
                     air,
                     aircraft.mission().headwindMPerS(),
@@ -187,8 +185,7 @@ public final class BuildReview {
         }
 
         private FullThrottle atFullThrottle(double powerW) {
-            return FullThrottle.from(
-                    store, powerW, aircraft.propulsion().fullThrottleDurationS());
+            return FullThrottle.from(store, powerW, aircraft.propulsion().fullThrottleDurationS());
         }
     }
 

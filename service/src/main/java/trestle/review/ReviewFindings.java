@@ -61,8 +61,8 @@ final class ReviewFindings {
                             "full-throttle-not-held",
                             subject,
                             text(
-                                    "The packs, full, do not hold %.0f W at full throttle for as long"
-                                            + " as asked",
+                                    "The packs, full, do not hold %.0f W at full throttle for as"
+                                            + " long as asked",
                                     full.powerW())));
         }
         OptionalDouble rated = PackRatings.of(pack).maxContinuousCurrentA();
@@ -78,8 +78,7 @@ final class ReviewFindings {
                                     "Full throttle draws %.1f A; the cells are rated for %.1f A"
                                             + " continuously, so keep it short and watch their"
                                             + " temperature",
-                                    full.currentA(),
-                                    rated.getAsDouble())));
+                                    full.currentA(), rated.getAsDouble())));
         }
     }
 

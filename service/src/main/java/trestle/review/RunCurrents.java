@@ -59,7 +59,9 @@ record RunCurrents(
                 flight());
     }
 
-    /** Current of cruise; where the store has none, power over voltage; nothing where none flies. */
+    /**
+     * Current of cruise; where the store has none, power over voltage; nothing where none flies.
+     */
     private double cruiseCurrentA() {
         return cruise.map(point -> point.currentA().orElse(point.powerW() / packVoltageV))
                 .orElse(0.0);
