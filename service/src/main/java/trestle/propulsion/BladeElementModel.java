@@ -2,6 +2,7 @@ package trestle.propulsion;
 
 import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
+import trestle.atmosphere.AirState;
 
 /**
  * A propeller from diameter, pitch and blades alone: 24 rings, each solved on its own.
@@ -35,6 +36,7 @@ final class BladeElementModel {
 
     private final int bladeCount;
     private final double noLiftAdvanceRatio;
+    private final BladeStrip reference;
     private final BladeStrip[] strips = new BladeStrip[STRIPS];
     private final double[] lastAngleRad = new double[STRIPS];
 
@@ -52,20 +54,35 @@ final class BladeElementModel {
         double chordScale = type.chordScale(diameterM);
         for (int i = 0; i < STRIPS; i++) {
             double x = HUB_RATIO + (i + 0.5) * stripWidth();
-            strips[i] =
-                    new BladeStrip(
-                            x,
-                            CHORD.value(x) * chordScale,
-                            twistRad(x, pitchPerDiameter, type),
-                            bladeCount,
-                            type);
+            strips[i] = strip(x, chordScale, pitchPerDiameter, bladeCount, type);
         }
+        reference = strip(REFERENCE_RADIUS_RATIO, chordScale, pitchPerDiameter, bladeCount, type);
         noLiftAdvanceRatio =
                 Math.PI
                         * REFERENCE_RADIUS_RATIO
                         * Math.tan(
                                 twistRad(REFERENCE_RADIUS_RATIO, pitchPerDiameter, type)
                                         - type.zeroLiftAngleRad());
+    }
+
+    static BladeElementModel of(Propeller propeller) {
+        return new BladeElementModel(
+                propeller.diameterM(),
+                propeller.pitchM(),
+                propeller.bladeCount(),
+                propeller.bladeType());
+    }
+
+    /**
+     * What rotation, size and air amount to in the model: {@code ρ n D² / μ}.
+     *
+     * @param diameterM diameter D, m
+     * @param air the air, for ρ and μ
+     * @param revPerS rotation n, rev/s
+     * @return without dimension
+     */
+    static double rotationReynolds(double diameterM, AirState air, double revPerS) {
+        return air.densityKgPerM3() * revPerS * diameterM * diameterM / air.viscosityPaS();
     }
 
     /**
@@ -91,9 +108,28 @@ final class BladeElementModel {
         return new PropellerCoefficients(scale * thrust, scale * power);
     }
 
+    /** Profile drag of a section at 75 % radius at rest: what rotation changes, in one number. */
+    double referenceDrag(double rotationReynolds) {
+        return reference.profileDrag(0, rotationReynolds);
+    }
+
     /** Advance ratio at which the section at 75 % radius has no lift. */
     double noLiftAdvanceRatio() {
         return noLiftAdvanceRatio;
+    }
+
+    private static BladeStrip strip(
+            double radiusRatio,
+            double chordScale,
+            double pitchPerDiameter,
+            int bladeCount,
+            BladeType type) {
+        return new BladeStrip(
+                radiusRatio,
+                CHORD.value(radiusRatio) * chordScale,
+                twistRad(radiusRatio, pitchPerDiameter, type),
+                bladeCount,
+                type);
     }
 
     private static double stripWidth() {

@@ -23,7 +23,7 @@ final class BladeStrip {
     private static final double LEAST_TIP_FACTOR = 1e-4;
 
     /** Length of the last step, rad: the angle itself is then better by orders of magnitude. */
-    private static final double LAST_STEP_RAD = 1e-6;
+    private static final double LAST_STEP_RAD = 1e-7;
 
     /** First step of the walk away from the start, rad: about what a neighbour's root is off. */
     private static final double FIRST_STEP_RAD = 0.003;

@@ -7,7 +7,7 @@ import trestle.numeric.Guard;
  *
  * @param advanceRatio {@code J = V / (n D)}, 0 or more
  * @param thrustCoefficient {@code CT = T / (ρ n² D⁴)}, below 0 where the propeller brakes
- * @param powerCoefficient {@code CP = P / (ρ n³ D⁵)}
+ * @param powerCoefficient {@code CP = P / (ρ n³ D⁵)}, above 0 where the propeller pulls
  */
 public record CoefficientRow(
         double advanceRatio, double thrustCoefficient, double powerCoefficient) {
@@ -16,5 +16,13 @@ public record CoefficientRow(
         Guard.notNegative("advanceRatio", advanceRatio);
         Guard.finite("thrustCoefficient", thrustCoefficient);
         Guard.finite("powerCoefficient", powerCoefficient);
+        if (thrustCoefficient > 0) {
+            Guard.positive("powerCoefficient of a propeller that pulls", powerCoefficient);
+        }
+    }
+
+    /** The row as coefficients. */
+    PropellerCoefficients coefficients() {
+        return new PropellerCoefficients(thrustCoefficient, powerCoefficient);
     }
 }

@@ -26,8 +26,12 @@ final class MeasuredMap implements PropellerMap {
 
     @Override
     public PropellerCoefficients at(double advanceRatio, double revPerS) {
+        int last = advanceRatios.length - 1;
+        if (advanceRatio > advanceRatios[last]) {
+            return beyond(advanceRatio - advanceRatios[last]);
+        }
         int above = 1;
-        while (above < advanceRatios.length - 1 && advanceRatios[above] < advanceRatio) {
+        while (advanceRatios[above] < advanceRatio) {
             above++;
         }
         double from = advanceRatios[above - 1];
@@ -35,6 +39,18 @@ final class MeasuredMap implements PropellerMap {
         return new PropellerCoefficients(
                 thrusts[above - 1] + share * (thrusts[above] - thrusts[above - 1]),
                 powers[above - 1] + share * (powers[above] - powers[above - 1]));
+    }
+
+    /** The last line goes on, and no slower than to end thrust within the same distance again. */
+    private PropellerCoefficients beyond(double distance) {
+        int last = advanceRatios.length - 1;
+        double run = advanceRatios[last] - advanceRatios[last - 1];
+        double thrustSlope = (thrusts[last] - thrusts[last - 1]) / run;
+        double powerSlope = (powers[last] - powers[last - 1]) / run;
+        double gentlest = -Math.abs(thrusts[last]) / advanceRatios[last];
+        return new PropellerCoefficients(
+                thrusts[last] + distance * Math.min(thrustSlope, gentlest),
+                powers[last] + distance * powerSlope);
     }
 
     @Override

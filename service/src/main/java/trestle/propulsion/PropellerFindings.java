@@ -1,6 +1,7 @@
 package trestle.propulsion;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -42,16 +43,17 @@ final class PropellerFindings {
     /** The findings on a propeller. */
     static List<Finding> of(PropulsionTask task, DrivePerformance performance, PowerTrain train) {
         PropellerFindings judged = new PropellerFindings(task.system().propeller(), performance);
-        if (judged.propeller.data() instanceof CoefficientTable) {
+        if (judged.propeller.data() instanceof CoefficientTable table) {
+            judged.tableRows(table);
             judged.tableRange(train.propeller());
         } else {
             judged.checkedRange();
+            judged.wideInCruise();
         }
         if (judged.propeller.data() instanceof StaticTest test) {
             judged.staticTest(test);
+            judged.beyondIdeal();
         }
-        judged.wideInCruise();
-        judged.beyondIdeal();
         judged.tipMach();
         return judged.findings;
     }
@@ -113,18 +115,19 @@ final class PropellerFindings {
                             value,
                             limit,
                             String.format(
-                                            Locale.ROOT,
-                                            "The propeller's %s, %.4g %s, is %s the %.4g %s down or"
-                                                    + " up to which the model was checked: measure"
-                                                    + " static thrust and power, and give them.",
-                                            what,
-                                            value,
-                                            unit,
-                                            value < least ? "below" : "above",
-                                            limit,
-                                            unit)
-                                    .replace(" ,", ",")));
+                                    Locale.ROOT,
+                                    "The propeller's %s is %s, %s the %s to which the model was"
+                                            + " checked: measure static thrust and power, and give"
+                                            + " them.",
+                                    what,
+                                    withUnit(value, unit),
+                                    value < least ? "below" : "above",
+                                    withUnit(limit, unit))));
         }
+    }
+
+    private static String withUnit(double value, String unit) {
+        return String.format(Locale.ROOT, "%.4g %s", value, unit).strip();
     }
 
     private void tableRange(PropellerMap map) {
@@ -157,7 +160,7 @@ final class PropellerFindings {
 
     private void staticTest(StaticTest test) {
         PropellerCoefficients measured = test.coefficients(propeller.diameterM());
-        PropellerCoefficients expected = BladeElementMap.expected(test, propeller);
+        PropellerCoefficients expected = ScaledMap.expected(test, propeller);
         double merit = measured.figureOfMerit();
         if (merit > 1) {
             findings.add(
@@ -199,10 +202,7 @@ final class PropellerFindings {
     }
 
     private void wideInCruise() {
-        boolean modelled = !(propeller.data() instanceof CoefficientTable);
-        if (modelled
-                && propeller.bladeType() == BladeType.WIDE
-                && performance.cruise().isPresent()) {
+        if (propeller.bladeType() == BladeType.WIDE && performance.cruise().isPresent()) {
             findings.add(
                     Finding.of(
                             Severity.ATTENTION,
@@ -213,31 +213,56 @@ final class PropellerFindings {
         }
     }
 
-    /** Momentum theory bounds the efficiency; only wrong measurements pass it. */
+    /** Momentum theory bounds every row; only a wrong entry passes it. */
+    private void tableRows(CoefficientTable table) {
+        for (int i = 0; i < table.rows().size(); i++) {
+            CoefficientRow row = table.rows().get(i);
+            PropellerCoefficients c = row.coefficients();
+            double advanceRatio = row.advanceRatio();
+            boolean atRest = advanceRatio == 0;
+            double value = atRest ? c.figureOfMerit() : c.efficiency(advanceRatio);
+            double limit = atRest ? 1 : c.idealEfficiency(advanceRatio);
+            if (value > limit) {
+                findings.add(
+                        Finding.of(
+                                Severity.STOP,
+                                "propeller-table-impossible",
+                                Subject.of(PropulsionPart.PROPELLER_TABLE, i),
+                                value,
+                                limit,
+                                String.format(
+                                        Locale.ROOT,
+                                        "At advance ratio %.3f the table gives an efficiency of"
+                                                + " %.3f; momentum theory allows %.3f.",
+                                        advanceRatio,
+                                        value,
+                                        limit)));
+            }
+        }
+    }
+
+    /** A static test can scale the model past momentum theory in flight. */
     private void beyondIdeal() {
-        points().filter(p -> p.airspeedMPerS() > 0)
-                .filter(p -> p.efficiency().propeller() > p.idealPropellerEfficiency())
-                .max(
-                        (a, b) ->
-                                Double.compare(
-                                        a.efficiency().propeller(), b.efficiency().propeller()))
-                .ifPresent(
-                        p ->
-                                findings.add(
-                                        Finding.of(
-                                                Severity.STOP,
-                                                "propeller-efficiency-impossible",
-                                                Subject.of(PropulsionPart.PROPELLER),
-                                                p.efficiency().propeller(),
-                                                p.idealPropellerEfficiency(),
-                                                String.format(
-                                                        Locale.ROOT,
-                                                        "At %.1f m/s the propeller's measurements"
-                                                                + " give an efficiency of %.2f;"
-                                                                + " momentum theory allows %.2f.",
-                                                        p.airspeedMPerS(),
-                                                        p.efficiency().propeller(),
-                                                        p.idealPropellerEfficiency()))));
+        points().filter(p -> p.efficiency().propeller() > p.idealPropellerEfficiency())
+                .max(Comparator.comparingDouble(p -> p.efficiency().propeller()))
+                .ifPresent(this::beyondIdeal);
+    }
+
+    private void beyondIdeal(OperatingPoint point) {
+        findings.add(
+                Finding.of(
+                        Severity.STOP,
+                        "static-test-impossible-in-flight",
+                        Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
+                        point.efficiency().propeller(),
+                        point.idealPropellerEfficiency(),
+                        String.format(
+                                Locale.ROOT,
+                                "Scaled to the static test, the propeller's efficiency at %.1f m/s"
+                                        + " is %.2f; momentum theory allows %.2f: check the test.",
+                                point.airspeedMPerS(),
+                                point.efficiency().propeller(),
+                                point.idealPropellerEfficiency())));
     }
 
     private void tipMach() {

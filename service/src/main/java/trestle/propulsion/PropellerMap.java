@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import trestle.atmosphere.AirState;
 
 /** Thrust and power coefficient of one propeller, cheap to ask: tabulated once, then read. */
-sealed interface PropellerMap permits BladeElementMap, MeasuredMap {
+sealed interface PropellerMap permits BladeElementMap, ScaledMap, MeasuredMap {
 
     /**
      * The coefficients.
@@ -34,9 +34,9 @@ sealed interface PropellerMap permits BladeElementMap, MeasuredMap {
         if (data instanceof CoefficientTable table) {
             return MeasuredMap.of(table);
         }
-        if (data instanceof StaticTest test) {
-            return BladeElementMap.of(propeller, air, fastestRevPerS).scaled(test, propeller);
-        }
-        return BladeElementMap.of(propeller, air, fastestRevPerS);
+        BladeElementMap modelled = BladeElementMap.of(propeller, air, fastestRevPerS);
+        return data instanceof StaticTest test
+                ? ScaledMap.meeting(test, propeller, modelled)
+                : modelled;
     }
 }
