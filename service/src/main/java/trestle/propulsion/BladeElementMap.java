@@ -7,7 +7,8 @@ import trestle.atmosphere.AirState;
  * The blade-element model, solved once over advance ratio at two rotations, then read.
  *
  * <p>At one advance ratio rotation enters through profile drag alone, so between the two (and a
- * little below) coefficients go in a straight line with the profile drag at 75 % radius.
+ * little below) coefficients go in a straight line with the drag of the blade, which is tabulated
+ * too.
  */
 final class BladeElementMap implements PropellerMap {
     /**
@@ -21,24 +22,30 @@ final class BladeElementMap implements PropellerMap {
     /** Last node over the advance ratio of no lift at 75 % radius: the wind drives all by then. */
     private static final double REACH = 1.3;
 
-    private final BladeElementModel model;
-    private final double reynoldsPerRevPerS;
+    /** Grid in rotation from none to the fastest. */
+    private static final int ROTATIONS = 65;
+
+    private final double fastestRevPerS;
     private final CoefficientGrid fast;
     private final CoefficientGrid slow;
-    private final double fastDrag;
-    private final double slowDrag;
+
+    /** Where between the fast grid (0) and the slow one (1) each rotation stands. */
+    private final double[] slowness = new double[ROTATIONS];
 
     private BladeElementMap(
             BladeElementModel model, double reynoldsPerRevPerS, double fastestRevPerS) {
-        this.model = model;
-        this.reynoldsPerRevPerS = reynoldsPerRevPerS;
+        this.fastestRevPerS = fastestRevPerS;
         double spacing = REACH * model.noLiftAdvanceRatio() / (NODES - 1);
         double fastReynolds = reynoldsPerRevPerS * fastestRevPerS;
         double slowReynolds = SLOW_RATIO * fastReynolds;
         fast = new CoefficientGrid(model, fastReynolds, spacing, NODES);
         slow = new CoefficientGrid(model, slowReynolds, spacing, NODES);
-        fastDrag = model.referenceDrag(fastReynolds);
-        slowDrag = model.referenceDrag(slowReynolds);
+        double fastDrag = model.bladeDrag(fastReynolds);
+        double rise = model.bladeDrag(slowReynolds) - fastDrag;
+        for (int i = 0; i < ROTATIONS; i++) {
+            double reynolds = fastReynolds * i / (ROTATIONS - 1);
+            slowness[i] = rise == 0 ? 0 : (model.bladeDrag(reynolds) - fastDrag) / rise;
+        }
     }
 
     static BladeElementMap of(Propeller propeller, AirState air, double fastestRevPerS) {
@@ -51,16 +58,17 @@ final class BladeElementMap implements PropellerMap {
     @Override
     public PropellerCoefficients at(double advanceRatio, double revPerS) {
         PropellerCoefficients atFast = fast.at(advanceRatio);
-        if (slowDrag == fastDrag) {
-            return atFast;
-        }
         PropellerCoefficients atSlow = slow.at(advanceRatio);
-        double slowness =
-                (model.referenceDrag(reynoldsPerRevPerS * revPerS) - fastDrag)
-                        / (slowDrag - fastDrag);
+        double share = slowness(revPerS);
         return new PropellerCoefficients(
-                atFast.thrust() + slowness * (atSlow.thrust() - atFast.thrust()),
-                atFast.power() + slowness * (atSlow.power() - atFast.power()));
+                atFast.thrust() + share * (atSlow.thrust() - atFast.thrust()),
+                atFast.power() + share * (atSlow.power() - atFast.power()));
+    }
+
+    private double slowness(double revPerS) {
+        double place = Math.max(0, Math.min(1, revPerS / fastestRevPerS)) * (ROTATIONS - 1);
+        int node = Math.min(ROTATIONS - 2, (int) place);
+        return slowness[node] + (place - node) * (slowness[node + 1] - slowness[node]);
     }
 
     @Override

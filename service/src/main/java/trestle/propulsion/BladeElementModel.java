@@ -9,8 +9,9 @@ import trestle.atmosphere.AirState;
  *
  * <p>The blade is a mean one: chord from the table below, twist of a constant pitch, {@code β =
  * atan(pf P / (2 π r))}, held to 54.2°. Nothing inside 15 % of the radius counts. Each ring starts
- * from the root that it found last, so an instance is for one thread; the root does not depend on
- * the start.
+ * from the root that it found last, so an instance is for one thread. A ring has one root, but for
+ * crowded hubs (five blades or more) in or near the wind-driven state; there it keeps to its last
+ * one.
  */
 final class BladeElementModel {
     /** Against 96 rings, 24 are 0.2 % high in static thrust; the constants were fitted with 24. */
@@ -36,7 +37,6 @@ final class BladeElementModel {
 
     private final int bladeCount;
     private final double noLiftAdvanceRatio;
-    private final BladeStrip reference;
     private final BladeStrip[] strips = new BladeStrip[STRIPS];
     private final double[] lastAngleRad = new double[STRIPS];
 
@@ -56,7 +56,6 @@ final class BladeElementModel {
             double x = HUB_RATIO + (i + 0.5) * stripWidth();
             strips[i] = strip(x, chordScale, pitchPerDiameter, bladeCount, type);
         }
-        reference = strip(REFERENCE_RADIUS_RATIO, chordScale, pitchPerDiameter, bladeCount, type);
         noLiftAdvanceRatio =
                 Math.PI
                         * REFERENCE_RADIUS_RATIO
@@ -108,9 +107,18 @@ final class BladeElementModel {
         return new PropellerCoefficients(scale * thrust, scale * power);
     }
 
-    /** Profile drag of a section at 75 % radius at rest: what rotation changes, in one number. */
-    double referenceDrag(double rotationReynolds) {
-        return reference.profileDrag(0, rotationReynolds);
+    /**
+     * Profile drag of the blade at rest, each ring by its share in power, {@code c x³}: all that
+     * rotation changes, in one number.
+     */
+    double bladeDrag(double rotationReynolds) {
+        double drag = 0;
+        double weight = 0;
+        for (BladeStrip strip : strips) {
+            drag += strip.dragWeight() * strip.profileDrag(0, rotationReynolds);
+            weight += strip.dragWeight();
+        }
+        return drag / weight;
     }
 
     /** Advance ratio at which the section at 75 % radius has no lift. */

@@ -73,6 +73,11 @@ final class BladeStrip {
         liftDragFactor = type.liftDragFactor();
     }
 
+    /** What a drag coefficient on this ring counts for in power: {@code c x³}. */
+    double dragWeight() {
+        return chordPerDiameter * radiusRatio * radiusRatio * radiusRatio;
+    }
+
     /**
      * Profile drag at an advance ratio.
      *

@@ -27,12 +27,20 @@ final class CoefficientGrid {
         }
     }
 
-    /** CT and CP; past either end, that end's. */
+    /**
+     * CT and CP. Past the last node both go with {@code J²}: a propeller that the wind drives then
+     * brakes by airspeed alone, whatever its rotation.
+     */
     PropellerCoefficients at(double advanceRatio) {
-        double place = Math.max(0, Math.min(thrusts.length - 1, advanceRatio / spacing));
-        int node = Math.min(thrusts.length - 2, (int) place);
-        return new PropellerCoefficients(
-                cubic(thrusts, node, place - node), cubic(powers, node, place - node));
+        double end = greatestAdvanceRatio();
+        if (advanceRatio > end) {
+            double growth = (advanceRatio / end) * (advanceRatio / end);
+            return new PropellerCoefficients(
+                    growth * thrusts[thrusts.length - 1], growth * powers[powers.length - 1]);
+        }
+        int node = Math.min(thrusts.length - 2, (int) (advanceRatio / spacing));
+        double share = advanceRatio / spacing - node;
+        return new PropellerCoefficients(cubic(thrusts, node, share), cubic(powers, node, share));
     }
 
     /** Advance ratio of the last node. */

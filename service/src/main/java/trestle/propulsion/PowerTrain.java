@@ -92,7 +92,9 @@ public final class PowerTrain {
             return Optional.empty();
         }
         Shaft shaft = shaft(revPerS.getAsDouble(), airspeedMPerS);
-        return Optional.of(point(shaft, shaft.outputVoltageV() / throttleFraction));
+        return shaft.currentA() < 0
+                ? Optional.empty()
+                : Optional.of(point(shaft, shaft.outputVoltageV() / throttleFraction));
     }
 
     /**

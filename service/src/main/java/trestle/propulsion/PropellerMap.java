@@ -9,7 +9,7 @@ sealed interface PropellerMap permits BladeElementMap, ScaledMap, MeasuredMap {
     /**
      * The coefficients.
      *
-     * @param advanceRatio J, 0 or more; past the end of the map its end value or slope is kept
+     * @param advanceRatio J, 0 or more; past the end of the map it is continued
      * @param revPerS rotation, rev/s, above 0
      * @return CT and CP
      */

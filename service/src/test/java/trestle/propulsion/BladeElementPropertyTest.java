@@ -56,11 +56,12 @@ class BladeElementPropertyTest {
     @Property(tries = 200)
     void quickSolutionEqualsPlainHalving(
             @ForAll @DoubleRange(min = 0.16, max = 0.99) double radiusRatio,
-            @ForAll @DoubleRange(min = 0.05, max = 0.95) double twistRad,
+            @ForAll @DoubleRange(min = 0.3, max = 1.3) double pitchRatio,
             @ForAll @DoubleRange(min = 0, max = 2) double advanceRatio,
             @ForAll @DoubleRange(min = 0, max = 1.5) double guessRad,
             @ForAll @IntRange(min = 2, max = 4) int blades) {
         BladeType type = BladeType.GENERAL;
+        double twistRad = Math.min(0.94, Math.atan(pitchRatio / (Math.PI * radiusRatio)));
         BladeStrip strip = new BladeStrip(radiusRatio, 0.16, twistRad, blades, type);
         double noLift = twistRad - type.zeroLiftAngleRad();
         boolean pulling = advanceRatio <= Math.PI * radiusRatio * Math.tan(noLift);
@@ -104,11 +105,7 @@ class BladeElementPropertyTest {
         }
     }
 
-    /**
-     * The tabulated map against the model itself, over the rotations that a drive uses. The most in
-     * power is met where half the blade of a large thin propeller has reached its least drag: 1.1 %
-     * of static power, of a model that is good to 10.
-     */
+    /** The tabulated map against the model itself, over the rotations that a drive uses. */
     @Property(tries = 100)
     void tabulatedPropellerEqualsTheModel(
             @ForAll @DoubleRange(min = 0.2, max = 0.6) double diameterM,
@@ -130,7 +127,7 @@ class BladeElementPropertyTest {
         PropellerCoefficients atRest = model.at(0, reynolds);
         PropellerCoefficients read = map.at(advanceRatio, revPerS);
         assertThat(read.thrust()).isCloseTo(exact.thrust(), within(0.002 * atRest.thrust()));
-        assertThat(read.power()).isCloseTo(exact.power(), within(0.012 * atRest.power()));
+        assertThat(read.power()).isCloseTo(exact.power(), within(0.005 * atRest.power()));
     }
 
     @Property(tries = 50)

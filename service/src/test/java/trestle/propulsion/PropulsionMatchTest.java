@@ -200,12 +200,12 @@ class PropulsionMatchTest {
                         .filter(f -> f.code().equals("propeller-outside-checked-range"))
                         .toList();
         assertThat(findings)
-                .extracting(f -> f.subject().part())
+                .extracting(f -> f.subject())
                 .contains(
-                        PropulsionPart.PROPELLER_DIAMETER,
-                        PropulsionPart.PROPELLER_PITCH,
-                        PropulsionPart.PROPELLER_BLADES);
-        assertThat(findings.get(0).message()).contains("27.56 in").contains("21 in");
+                        Subject.of(PropulsionPart.PROPELLER_DIAMETER),
+                        Subject.of(PropulsionPart.PROPELLER_PITCH),
+                        Subject.of(PropulsionPart.PROPELLER_BLADES));
+        assertThat(findings.get(0).message()).contains("27.56 in").contains("21.00 in");
         assertThat(
                         PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
                                 .map(Finding::code))
@@ -311,9 +311,10 @@ class PropulsionMatchTest {
                         OptionalDouble.empty());
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(plain)));
         assertThat(match.assumptions())
-                .extracting(a -> a.subject().part())
+                .extracting(a -> a.subject())
                 .contains(
-                        PropulsionPart.PROPELLER_BLADE_TYPE, PropulsionPart.MOTOR_NO_LOAD_CURRENT);
+                        Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
+                        Subject.of(PropulsionPart.MOTOR_NO_LOAD_CURRENT));
     }
 
     private static Propeller tested(PropellerData data) {
