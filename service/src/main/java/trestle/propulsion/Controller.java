@@ -1,0 +1,52 @@
+package trestle.propulsion;
+
+import trestle.numeric.Guard;
+
+/**
+ * A speed controller: at part throttle an averaging stage that passes a share of the voltage on.
+ *
+ * <p>Own form; no measured map of a large controller was at hand. Published tests find 0.90 to 0.98
+ * at a fair load and down to 0.65 at worst (R. Brown, thesis, University of Maryland 2019, hdl
+ * 1903/25410, abstract).
+ *
+ * @param maxCurrentA its continuous rating, A, above 0
+ * @param maxVoltageV highest supply voltage that it stands, V, above 0
+ * @param resistanceOhm resistance of its switches in the motor's current, Ω, 0 or more
+ */
+public record Controller(double maxCurrentA, double maxVoltageV, double resistanceOhm) {
+    /** Resistance to take when none is stated: a class of 40 to 80 A. Placeholder, no source. */
+    public static final double TYPICAL_RESISTANCE_OHM = 0.003;
+
+    /**
+     * Share of {@code supply voltage · motor current} lost in switching. Placeholder, no source.
+     */
+    private static final double SWITCHING_LOSS_FRACTION = 0.01;
+
+    /** What its own electronics draw, W. Placeholder, no source. */
+    private static final double IDLE_POWER_W = 0.5;
+
+    /** Over the last part of the throttle, switching stops; a step there would have no root. */
+    private static final double SWITCHING_FADES_OVER = 0.05;
+
+    /** Checks the physics. */
+    public Controller {
+        Guard.positive("maxCurrentA", maxCurrentA);
+        Guard.positive("maxVoltageV", maxVoltageV);
+        Guard.notNegative("resistanceOhm", resistanceOhm);
+    }
+
+    /**
+     * Power lost besides the resistance: {@code P0 + k V I}, the second term only while it
+     * switches, that is below full throttle.
+     *
+     * @param supplyVoltageV supply voltage V, V
+     * @param motorCurrentA motor current I, A
+     * @param throttleFraction share of the voltage passed on, 0 to 1
+     * @return power, W
+     */
+    static double switchingLossW(
+            double supplyVoltageV, double motorCurrentA, double throttleFraction) {
+        double switching = Math.max(0, Math.min(1, (1 - throttleFraction) / SWITCHING_FADES_OVER));
+        return IDLE_POWER_W + SWITCHING_LOSS_FRACTION * switching * supplyVoltageV * motorCurrentA;
+    }
+}

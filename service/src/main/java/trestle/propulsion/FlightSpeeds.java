@@ -1,0 +1,53 @@
+package trestle.propulsion;
+
+import java.util.OptionalDouble;
+import trestle.numeric.Root;
+
+/** Speeds at which full throttle meets something. */
+final class FlightSpeeds {
+    private static final double ACCURACY_M_PER_S = 1e-6;
+
+    /** Steps from the fastest speed down, in search of the last one that thrust still holds. */
+    private static final int STEPS = 40;
+
+    private FlightSpeeds() {}
+
+    /**
+     * Airspeed at which thrust at full throttle ends.
+     *
+     * @param train the drive
+     * @return airspeed, m/s; empty where there is no thrust even at rest
+     */
+    static OptionalDouble zeroThrustMPerS(PowerTrain train) {
+        return Root.between(
+                v -> train.thrustN(v).orElse(-1),
+                0,
+                train.greatestAirspeedMPerS(),
+                ACCURACY_M_PER_S);
+    }
+
+    /**
+     * Fastest level flight: the last airspeed at which full throttle still holds the drag.
+     *
+     * @param train the drive
+     * @param drag drag over airspeed
+     * @param zeroThrustMPerS airspeed at which thrust ends, m/s
+     * @return airspeed, m/s; empty where thrust never reaches drag
+     */
+    static OptionalDouble topMPerS(PowerTrain train, DragCurve drag, double zeroThrustMPerS) {
+        double fast = zeroThrustMPerS;
+        for (int step = STEPS - 1; step > 0; step--) {
+            double slow = zeroThrustMPerS * step / STEPS;
+            if (excessN(train, drag, slow) >= 0) {
+                return Root.between(v -> excessN(train, drag, v), slow, fast, ACCURACY_M_PER_S);
+            }
+            fast = slow;
+        }
+        return OptionalDouble.empty();
+    }
+
+    private static double excessN(PowerTrain train, DragCurve drag, double airspeedMPerS) {
+        double dragN = drag.dragN(airspeedMPerS);
+        return train.thrustN(airspeedMPerS).orElse(-dragN) - dragN;
+    }
+}

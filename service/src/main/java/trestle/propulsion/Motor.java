@@ -1,0 +1,82 @@
+package trestle.propulsion;
+
+import java.util.OptionalDouble;
+import trestle.numeric.Guard;
+
+/**
+ * A brushless motor by its three constants [3].
+ *
+ * @param speedConstantRadPerSPerV Kv: rotation per volt behind the resistance, rad/s/V, above 0;
+ *     {@code rpm/V · 2π / 60}
+ * @param resistanceOhm winding resistance R between two leads, Ω, 0 or more
+ * @param noLoadCurrentA I0: what it draws turning nothing, A, 0 or more
+ * @param noLoadVoltageV voltage at which I0 was measured, V; empty where unknown, and I0 is then
+ *     taken as the same at every speed
+ * @param maxCurrentA its rating, A; empty where none is stated
+ * @param maxPowerW its rating as electrical input, W; empty where none is stated
+ */
+public record Motor(
+        double speedConstantRadPerSPerV,
+        double resistanceOhm,
+        double noLoadCurrentA,
+        OptionalDouble noLoadVoltageV,
+        OptionalDouble maxCurrentA,
+        OptionalDouble maxPowerW) {
+    /**
+     * Share of the no-load current that rises with speed (eddy currents, windage); the rest
+     * (hysteresis, bearings) is a constant torque. Common practice, no source: half and half.
+     */
+    private static final double RISING_SHARE = 0.5;
+
+    /** Checks the physics. */
+    public Motor {
+        Guard.positive("speedConstantRadPerSPerV", speedConstantRadPerSPerV);
+        Guard.notNegative("resistanceOhm", resistanceOhm);
+        Guard.notNegative("noLoadCurrentA", noLoadCurrentA);
+        if (noLoadVoltageV.isPresent()) {
+            Guard.positive(
+                    "noLoadVoltageV less the drop in the winding",
+                    noLoadVoltageV.getAsDouble() - noLoadCurrentA * resistanceOhm);
+        }
+        maxCurrentA.ifPresent(limit -> Guard.positive("maxCurrentA", limit));
+        maxPowerW.ifPresent(limit -> Guard.positive("maxPowerW", limit));
+    }
+
+    /**
+     * No-load current at a speed: {@code I0 (½ + ½ ω / ω0)}, ω0 the speed of the no-load test.
+     *
+     * @param rotationRadPerS rotation ω, rad/s, 0 or more
+     * @return current, A
+     */
+    public double noLoadCurrentA(double rotationRadPerS) {
+        if (noLoadVoltageV.isEmpty()) {
+            return noLoadCurrentA;
+        }
+        double testedRadPerS =
+                (noLoadVoltageV.getAsDouble() - noLoadCurrentA * resistanceOhm)
+                        * speedConstantRadPerSPerV;
+        return noLoadCurrentA * (1 - RISING_SHARE + RISING_SHARE * rotationRadPerS / testedRadPerS);
+    }
+
+    /**
+     * Current that a torque takes: {@code I = Q Kv + I0(ω)}.
+     *
+     * @param torqueNm torque at the shaft Q, N m
+     * @param rotationRadPerS rotation ω, rad/s
+     * @return current, A
+     */
+    public double currentA(double torqueNm, double rotationRadPerS) {
+        return torqueNm * speedConstantRadPerSPerV + noLoadCurrentA(rotationRadPerS);
+    }
+
+    /**
+     * Voltage at the motor: {@code V = ω / Kv + I R}.
+     *
+     * @param currentA current I, A
+     * @param rotationRadPerS rotation ω, rad/s
+     * @return voltage, V
+     */
+    public double voltageV(double currentA, double rotationRadPerS) {
+        return rotationRadPerS / speedConstantRadPerSPerV + currentA * resistanceOhm;
+    }
+}
