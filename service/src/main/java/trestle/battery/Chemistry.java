@@ -35,7 +35,7 @@ public enum Chemistry {
             double specificEnergyWhPerKg,
             double packedDensityKgPerM3,
             double chargeRatePerH) {
-        this.set = Sets.named(set);
+        this.set = CellSet.read("/trestle/battery/" + set + ".properties");
         this.nominalVoltageV = nominalVoltageV;
         this.fullVoltageV = fullVoltageV;
         this.minimumVoltageV = minimumVoltageV;
@@ -110,17 +110,5 @@ public enum Chemistry {
      */
     public double chargeRatePerH() {
         return chargeRatePerH;
-    }
-
-    /** Sets are shared by constants and read once; an enum's own statics load too late for it. */
-    private static final class Sets {
-        private static final java.util.Map<String, CellSet> READ = new java.util.HashMap<>();
-
-        private Sets() {}
-
-        static CellSet named(String name) {
-            return READ.computeIfAbsent(
-                    name, it -> CellSet.read("/trestle/battery/" + it + ".properties"));
-        }
     }
 }

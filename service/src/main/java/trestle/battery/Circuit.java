@@ -19,6 +19,7 @@ final class Circuit {
     private final int[] series;
     private final double[] shareOfCurrent;
     private final double[] cellV;
+    private final double[] cellHeatW;
     private final CellState[] cells;
     private final double leadOhm;
 
@@ -35,6 +36,7 @@ final class Circuit {
         series = new int[count];
         shareOfCurrent = new double[count];
         cellV = new double[count];
+        cellHeatW = new double[count];
         cells = new CellState[count];
         leadOhm = pack.leadResistanceOhm();
         for (int k = 0; k < count; k++) {
@@ -153,11 +155,18 @@ final class Circuit {
         return leastV;
     }
 
-    /** Heat set free in all cells, W. */
+    /**
+     * Heat set free in all cells: what each would give at rest and does not deliver, {@code i (OCV
+     * - V)}; kept for {@link #advance}.
+     *
+     * @return heat, W
+     */
     double heatW() {
         double heatW = 0;
         for (int k = 0; k < count; k++) {
-            heatW += series[k] * cellHeatW(k) / shareOfCurrent[k];
+            double lostV = cells[k].restV() - cellV[k];
+            cellHeatW[k] = currentA * shareOfCurrent[k] * lostV;
+            heatW += series[k] * currentA * lostV;
         }
         return heatW;
     }
@@ -166,10 +175,10 @@ final class Circuit {
         return currentA * currentA * leadOhm;
     }
 
-    /** Goes on at the present current. */
+    /** Goes on at the present current and the heat last worked out. */
     void advance(double dtS) {
         for (int k = 0; k < count; k++) {
-            cells[k].advance(currentA * shareOfCurrent[k], cellHeatW(k), dtS);
+            cells[k].advance(currentA * shareOfCurrent[k], cellHeatW[k], dtS);
         }
     }
 
@@ -243,10 +252,5 @@ final class Circuit {
             highest = Math.max(highest, cell.temperatureK);
         }
         return highest;
-    }
-
-    /** What the cell would give at rest and does not deliver: {@code i (OCV - V)}, W. */
-    private double cellHeatW(int k) {
-        return currentA * shareOfCurrent[k] * (cells[k].restV() - cellV[k]);
     }
 }

@@ -19,9 +19,6 @@ class CutoffReferenceTest {
     @CsvFileSource(resources = "/reference/battery-cutoffs/fractions.csv", numLinesToSkip = 1)
     void shareOfEnergyAboveACutoff(ArgumentsAccessor row) {
         String source = row.getString(0);
-        if (source.startsWith("measured Enertech")) {
-            return; // held in MeasuredPouchReferenceTest
-        }
         boolean measured = source.startsWith("measured");
         CellSet set = measured ? Chemistry.LI_ION.set() : Cells.setOf(source);
         double endV = source.startsWith("lco") ? 2.7 : source.startsWith("lfp") ? 2.0 : 2.5;

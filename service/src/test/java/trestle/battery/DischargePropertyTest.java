@@ -75,10 +75,11 @@ class DischargePropertyTest {
     /** Below 1C; at higher rates a cold cell may heat itself past a warmer one. */
     @Property(tries = 100)
     void aColderCellThatStaysColdNeverGivesMore(
+            @ForAll @IntRange(max = 2) int kind,
             @ForAll @DoubleRange(min = 0.1, max = 1) double ratePerH,
             @ForAll @DoubleRange(min = -10, max = 35) double ambientC,
             @ForAll @DoubleRange(min = 0.5, max = 5) double colderK) {
-        Pack pack = pack(0, 1, 1, 1);
+        Pack pack = pack(kind, 1, 1, 1);
         double powerW = pack.nominalEnergyJ() / 3600 * ratePerH;
         double warmJ = discharge(kept(pack, ambientC), powerW).energyJ();
         double coldJ = discharge(kept(pack, ambientC - colderK), powerW).energyJ();

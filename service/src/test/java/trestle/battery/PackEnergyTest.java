@@ -34,7 +34,7 @@ class PackEnergyTest {
         assertThat(codes(energy)).containsExactlyInAnyOrder("cell-count", "generic-cell");
     }
 
-    /** Section 7 of the published comparison: 3.5 V strands a quarter of such a cell at C/4. */
+    /** NMC at 25 °C and C/4 keeps 0.756 above 3.5 V: reference/battery-cutoffs. */
     @Test
     void aCutoffMeantForAnotherChemistryStrandsEnergy() {
         PackEnergy energy = of(pack(Cells.nmc(5)), 200, new Cutoff.CellVoltage(3.5), 0.2);
@@ -271,6 +271,14 @@ class PackEnergyTest {
         PackEnergy energy = of(empty, 200, new Cutoff.CellVoltage(3.0), 0.2);
         assertThat(energy.budget().durationS()).isZero();
         assertThat(codes(energy)).contains("cutoff-at-once");
+    }
+
+    @Test
+    void aCutoffBelowTheCellsMinimumIsTold() {
+        Pack pouches = pack(Cell.typical(Chemistry.LIPO, 18_000));
+        PackEnergy energy = of(pouches, 200, new Cutoff.PackVoltage(33), 0.2);
+        assertThat(finding(energy, "cutoff-below-minimum").limit()).hasValue(36);
+        assertThat(energy.budget().strandedEnergyJ()).isZero();
     }
 
     @Test

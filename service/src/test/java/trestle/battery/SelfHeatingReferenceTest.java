@@ -18,17 +18,9 @@ class SelfHeatingReferenceTest {
      * set free, so that only the electrical model is judged.
      */
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/battery-curves/curves.csv", numLinesToSkip = 1)
+    @CsvFileSource(resources = "/reference/battery-curves/heated.csv", numLinesToSkip = 1)
     void energyIsMetWhenHeatIsDefinedAlike(
-            String source,
-            String file,
-            String kind,
-            double powerW,
-            double ratePerH,
-            double ambientC) {
-        if (!kind.equals("heated")) {
-            return;
-        }
+            String source, String file, double powerW, double ratePerH, double ambientC) {
         SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
         double ambientK = ambientC + 273.15;
         SampledCurve ours =
@@ -38,7 +30,8 @@ class SelfHeatingReferenceTest {
                         reference.lastV() - 0.1,
                         new SurfaceHeat(bath(source, ambientK)));
         boolean within1C = ratePerH <= 1;
-        // 2E lies outside the range: 39 mV and 0.8 % cold, 16 mV and 0.7 % else.
+        // 2E lies outside the range and is held at its residual: 39 mV, and 1.0001 % (LCO, 0 °C).
+        double mostPercent = within1C ? 1.0 : 1.05;
         assertThat(reference.rmsAgainstV(ours)).isLessThan(within1C ? 0.018 : 0.039);
         IntStream.rangeClosed(20, 32)
                 .mapToDouble(tenths -> tenths / 10.0)
@@ -47,7 +40,7 @@ class SelfHeatingReferenceTest {
                         cutoffV ->
                                 assertThat(reference.energyErrorPercent(ours, cutoffV))
                                         .as("energy to %s V", cutoffV)
-                                        .isBetween(-1.05, 1.0));
+                                        .isBetween(-mostPercent, mostPercent));
     }
 
     /**
@@ -55,17 +48,9 @@ class SelfHeatingReferenceTest {
      * 1E, and so gains energy in the cold: 3.9 % at 0 °C, 1E.
      */
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/battery-curves/curves.csv", numLinesToSkip = 1)
+    @CsvFileSource(resources = "/reference/battery-curves/heated.csv", numLinesToSkip = 1)
     void conservedHeatIsWarmerAndGainsEnergyInTheCold(
-            String source,
-            String file,
-            String kind,
-            double powerW,
-            double ratePerH,
-            double ambientC) {
-        if (!kind.equals("heated") || ratePerH > 1) {
-            return;
-        }
+            String source, String file, double powerW, double ratePerH, double ambientC) {
         SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
         double ambientK = ambientC + 273.15;
         SampledCurve ours =
@@ -75,8 +60,8 @@ class SelfHeatingReferenceTest {
                         reference.lastV() - 0.1);
         double warmerK =
                 ours.at(reference.durationS(), 3) - 273.15 - reference.at(reference.durationS(), 3);
-        assertThat(warmerK).isBetween(-1.2, 7.4);
-        double mostPercent = ambientC == 0 && ratePerH == 1 ? 3.9 : 1.6;
+        assertThat(warmerK).isBetween(-1.2, 7.9);
+        double mostPercent = ratePerH < 1 ? 1.6 : ratePerH > 1 ? 6.2 : ambientC > 0 ? 1.3 : 3.9;
         IntStream.rangeClosed(25, 32)
                 .mapToDouble(tenths -> tenths / 10.0)
                 .filter(cutoffV -> cutoffV >= reference.lastV())
@@ -84,7 +69,7 @@ class SelfHeatingReferenceTest {
                         cutoffV ->
                                 assertThat(reference.energyErrorPercent(ours, cutoffV))
                                         .as("energy to %s V", cutoffV)
-                                        .isBetween(-0.2, mostPercent));
+                                        .isBetween(-0.95, mostPercent));
     }
 
     private static Bath bath(String source, double ambientK) {
