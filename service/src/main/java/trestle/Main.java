@@ -74,6 +74,8 @@ public final class Main implements Callable<Integer> {
      * @param arguments options, see {@code --help}
      */
     public static void main(String[] arguments) {
+        // One log, not two: the validator's own would go to java.util.logging.
+        System.setProperty("org.jboss.logging.provider", "slf4j");
         int code = new CommandLine(new Main()).execute(arguments);
         if (code != 0) {
             System.exit(code);
@@ -90,7 +92,7 @@ public final class Main implements Callable<Integer> {
             String address = "http://" + host + ":" + service.port();
             System.out.println("Trestle " + Version.current() + " listens on " + address);
             if (demo) {
-                System.out.println(address);
+                System.out.print(Demo.run(address));
             }
             return 0;
         } catch (PortTaken taken) {

@@ -9,6 +9,9 @@ import trestle.api.model.Problem;
 final class Problems {
     static final String MEDIA_TYPE = "application/problem+json";
 
+    /** When to come back to a busy service, s. */
+    static final String RETRY_AFTER_S = "1";
+
     /** The kinds of problem, each with its status and its reference. */
     enum Kind {
         MALFORMED_BODY(400, "malformed-body", "The body cannot be read"),
@@ -64,6 +67,9 @@ final class Problems {
     }
 
     static void write(Context context, Kind kind, String detail, List<Fault> faults) {
+        if (kind == Kind.BUSY) {
+            context.header("Retry-After", RETRY_AFTER_S);
+        }
         context.status(kind.status)
                 .contentType(MEDIA_TYPE)
                 .result(Json.bytes(problem(kind, detail, faults)));

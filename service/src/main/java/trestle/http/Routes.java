@@ -19,6 +19,7 @@ final class Routes {
     private static final String JSON = "application/json";
 
     private final Documents documents = new Documents();
+    private final WarmUp warmUp = WarmUp.begin(documents);
 
     void register(RoutesConfig routes) {
         for (Calculation<?, ?> calculation : Catalogue.calculations()) {
@@ -46,8 +47,7 @@ final class Routes {
                 "/openapi.yaml",
                 context -> context.contentType("application/yaml").result(documents.yaml()));
         routes.get("/health/live", context -> json(context, Json.bytes(Map.of("status", "live"))));
-        routes.get(
-                "/health/ready", context -> json(context, Json.bytes(Map.of("status", "ready"))));
+        routes.get("/health/ready", this::ready);
         problems(routes);
     }
 
@@ -56,6 +56,13 @@ final class Routes {
         MediaTypes.requireJsonAccepted(context);
         Q request = Binder.bind(context.bodyAsBytes(), calculation.requestType());
         json(context, Json.bytes(calculation.answer(request)));
+    }
+
+    private void ready(Context context) {
+        if (!warmUp.done()) {
+            throw new Refusal(Problems.Kind.BUSY, "the service is warming up");
+        }
+        json(context, Json.bytes(Map.of("status", "ready")));
     }
 
     private static void json(Context context, byte[] body) {

@@ -123,7 +123,7 @@ public final class Service implements AutoCloseable {
         response.setStatus(kind.status());
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
         if (kind == Problems.Kind.BUSY) {
-            response.getHeaders().put(HttpHeader.RETRY_AFTER, "1");
+            response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_S);
         }
         byte[] body = Json.bytes(Problems.problem(kind, null, List.of()));
         response.write(true, ByteBuffer.wrap(body), callback);

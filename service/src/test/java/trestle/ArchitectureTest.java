@@ -1,0 +1,111 @@
+package trestle;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The storeys of the house: arrows point down only. */
+@AnalyzeClasses(packages = "trestle", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+    private static final String[] DISCIPLINES = {
+        "trestle.massbalance..", "trestle.battery..", "trestle.wiring..", "trestle.flight..",
+        "trestle.launch..", "trestle.propulsion..", "trestle.rails..", "trestle.magnetics.."
+    };
+
+    private static final String[] FOUNDATIONS = {
+        "trestle.atmosphere..", "trestle.finding..", "trestle.numeric..", "trestle.units.."
+    };
+
+    @ArchTest
+    static final ArchRule arrowsPointDownOnly =
+            layeredArchitecture()
+                    .consideringOnlyDependenciesInAnyPackage("trestle..")
+                    .layer("front door")
+                    .definedBy("trestle.http..", "trestle")
+                    .layer("endpoints")
+                    .definedBy("trestle.endpoint..")
+                    .layer("review")
+                    .definedBy("trestle.review..")
+                    .layer("disciplines")
+                    .definedBy(DISCIPLINES)
+                    .layer("foundations")
+                    .definedBy(FOUNDATIONS)
+                    .layer("contract")
+                    .definedBy("trestle.api..")
+                    .whereLayer("front door")
+                    .mayNotBeAccessedByAnyLayer()
+                    .whereLayer("endpoints")
+                    .mayOnlyBeAccessedByLayers("front door")
+                    .whereLayer("review")
+                    .mayOnlyBeAccessedByLayers("endpoints")
+                    .whereLayer("disciplines")
+                    .mayOnlyBeAccessedByLayers("review", "endpoints")
+                    .whereLayer("contract")
+                    .mayOnlyBeAccessedByLayers("front door", "endpoints");
+
+    @ArchTest
+    static final ArchRule theCoreKnowsNoHttpNoJsonNoGeneratedClass =
+            noClasses()
+                    .that()
+                    .resideInAnyPackage(DISCIPLINES)
+                    .or()
+                    .resideInAnyPackage(FOUNDATIONS)
+                    .or()
+                    .resideInAPackage("trestle.review..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(
+                            "io.javalin..",
+                            "org.eclipse.jetty..",
+                            "com.fasterxml..",
+                            "jakarta..",
+                            "trestle.api..",
+                            "org.slf4j..",
+                            "java.net..");
+
+    @ArchTest
+    static final ArchRule theCoreKeepsNoClock =
+            noClasses()
+                    .that()
+                    .resideInAnyPackage(DISCIPLINES)
+                    .or()
+                    .resideInAPackage("trestle.review..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage("java.time..", "java.util.concurrent..")
+                    .orShould()
+                    .callMethod(System.class, "currentTimeMillis")
+                    .orShould()
+                    .callMethod(System.class, "nanoTime");
+
+    @ArchTest
+    static final ArchRule theFrontDoorKnowsNoDiscipline =
+            noClasses()
+                    .that()
+                    .resideInAPackage("trestle.http..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(DISCIPLINES)
+                    .orShould()
+                    .dependOnClassesThat()
+                    .resideInAPackage("trestle.review..");
+
+    @ArchTest
+    static final ArchRule onlyEndpointsHoldBothSides =
+            classes()
+                    .that()
+                    .resideInAPackage("trestle.api.model..")
+                    .should()
+                    .onlyHaveDependentClassesThat()
+                    .resideInAnyPackage("trestle.endpoint..", "trestle.http..", "trestle.api..");
+
+    @ArchTest
+    static final ArchRule packagesHaveNoCycles =
+            slices().matching("trestle.(*)..").should().beFreeOfCycles();
+}
