@@ -8,8 +8,11 @@ import com.atlassian.oai.validator.report.ValidationReport;
 import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.builder.RequestSpecBuilder;
 import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,6 +24,7 @@ import java.nio.charset.StandardCharsets;
  * the OpenAPI document: answers always, requests where a test does not mean to break the contract.
  */
 public final class LiveService {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Service SERVICE = Service.start(Settings.onAFreePort());
     private static final String CONTRACT = contract();
     private static final OpenApiValidationFilter BOTH_WAYS = filter(ValidationReport.Level.ERROR);
@@ -52,16 +56,61 @@ public final class LiveService {
     /** The example request of a calculation, as the service serves it. */
     public static JsonNode example(String calculation) {
         try {
-            return new ObjectMapper()
-                    .readTree(
-                            lawful().get("/v1/" + calculation + "/example")
-                                    .then()
-                                    .statusCode(200)
-                                    .extract()
-                                    .asByteArray());
+            return MAPPER.readTree(
+                    lawful().get("/v1/" + calculation + "/example")
+                            .then()
+                            .statusCode(200)
+                            .extract()
+                            .asByteArray());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /**
+     * A calculation's example with one field set, added or, for {@code null}, taken out.
+     *
+     * @param calculation whose example
+     * @param pointer JSON Pointer of the field
+     * @param json its new value as JSON, or null
+     * @return the changed request
+     */
+    public static ObjectNode changed(String calculation, String pointer, String json) {
+        return change((ObjectNode) example(calculation), pointer, json);
+    }
+
+    /** The same on a request at hand. */
+    public static ObjectNode change(ObjectNode request, String pointer, String json) {
+        int cut = pointer.lastIndexOf('/');
+        JsonNode parent = request.at(pointer.substring(0, cut));
+        String name = pointer.substring(cut + 1);
+        try {
+            if (parent instanceof ArrayNode list) {
+                list.set(Integer.parseInt(name), MAPPER.readTree(json));
+            } else if (json == null) {
+                ((ObjectNode) parent).remove(name);
+            } else {
+                ((ObjectNode) parent).set(name, MAPPER.readTree(json));
+            }
+        } catch (IOException noJson) {
+            throw new UncheckedIOException(noJson);
+        }
+        return request;
+    }
+
+    /** Posts a request that keeps the contract and returns the answer. */
+    public static ValidatableResponse answer(String calculation, ObjectNode request) {
+        return lawful().body(request.toString()).post("/v1/" + calculation).then().statusCode(200);
+    }
+
+    /** Posts a request and expects it to be refused. */
+    public static ValidatableResponse refused(String calculation, int status, ObjectNode request) {
+        return unlawful()
+                .body(request.toString())
+                .post("/v1/" + calculation)
+                .then()
+                .statusCode(status)
+                .contentType("application/problem+json");
     }
 
     private static RequestSpecification base() {

@@ -1,0 +1,108 @@
+package trestle.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.junit.jupiter.api.Test;
+
+/** Mass and balance over HTTP. */
+class MassBalanceHttpTest {
+    private static final String NAME = "mass-balance";
+
+    /** FAA AC 43.13-1B, figure 10-10: 1439 lb at +11.2 in; here in grams and millimetres. */
+    @Test
+    void aPublishedExampleIsMetInTheTradesUnits() {
+        String items =
+                "{\"items\":["
+                        + item("empty", 1169, 10.6)
+                        + ","
+                        + item("oil", 17, -49)
+                        + ","
+                        + item("pilot", 170, 16)
+                        + ","
+                        + item("fuel", 83, 22)
+                        + "]}";
+        double cgMm =
+                LiveService.unlawful()
+                        .body(items)
+                        .post("/v1/mass-balance")
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .jsonPath()
+                        .getDouble("cg_arm_mm");
+        assertThat(cgMm / 25.4).isCloseTo(11.2, within(0.05));
+    }
+
+    private static String item(String name, double massLb, double armIn) {
+        // Pounds stand for 10 g each: the centre of gravity does not mind, and masses stay in
+        // range.
+        return "{\"name\":\""
+                + name
+                + "\",\"mass_g\":"
+                + massLb * 10
+                + ",\"arm_mm\":"
+                + armIn * 25.4
+                + "}";
+    }
+
+    @Test
+    void aCorrectionThatIsCarriedOutReachesTheTarget() {
+        ObjectNode request = (ObjectNode) LiveService.example(NAME);
+        var answer = LiveService.answer(NAME, request).extract().jsonPath();
+        double newArm =
+                answer.getDouble("corrections.find { it.item == 'forward pack' }.move_to_arm_mm");
+        double margin = answer.getDouble("static_margin_percent");
+        assertThat(margin).isNotCloseTo(12, within(0.5));
+        ObjectNode moved = LiveService.change(request, "/items/11/arm_mm", String.valueOf(newArm));
+        double reached =
+                LiveService.answer(NAME, moved)
+                        .extract()
+                        .jsonPath()
+                        .getDouble("static_margin_percent");
+        assertThat(reached).isCloseTo(12, within(1e-4));
+    }
+
+    @Test
+    void tooHeavyIsAStopWithNumberAndLimit() {
+        LiveService.answer(NAME, LiveService.changed(NAME, "/limits/max_takeoff_mass_g", "5000"))
+                .body("verdict", equalTo("stop"))
+                .body("findings[0].severity", equalTo("stop"))
+                .body("findings[0].at", equalTo("/limits/max_takeoff_mass_g"))
+                .body("findings[0].limit", equalTo(5000f));
+    }
+
+    @Test
+    void aMarginWithoutATailIsRefused() {
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/tail", null))
+                .body("errors.at", hasItem("/tail"));
+    }
+
+    @Test
+    void limitsTheWrongWayRoundAreRefused() {
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/limits/aft_percent_mac", "10"))
+                .body("errors.at", hasItem("/limits/aft_percent_mac"));
+    }
+
+    @Test
+    void halfATravelIsRefused() {
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/items/11/movable_to_mm", null))
+                .body("errors.at", hasItems("/items/11/movable_to_mm"));
+    }
+
+    @Test
+    void aFlyingWingWithATailIsRefused() {
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/tailless", "true"))
+                .body("errors.at", hasItem("/tailless"));
+    }
+
+    @Test
+    void supportsAtOneArmAreAFindingNotAFailure() {
+        ObjectNode request = LiveService.changed(NAME, "/weighing/supports/1/arm_mm", "330");
+        LiveService.answer(NAME, request).body("findings.at", hasItem("/weighing"));
+    }
+}
