@@ -1,6 +1,7 @@
 package trestle.endpoint;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -16,6 +17,8 @@ import trestle.api.model.WireSizingRequest;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
 import trestle.battery.Pack;
+import trestle.battery.Surroundings;
+import trestle.flight.Conditions;
 import trestle.massbalance.Item;
 import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
@@ -290,6 +293,22 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     .build();
         }
 
+        /** Air that an aircraft may meet can be colder than the cell model goes. */
+        private void packStands(double airK) {
+            if (airK < Surroundings.COLDEST_K || airK > Surroundings.HOTTEST_K) {
+                reading.fault(
+                        "/mission/conditions/temperature_c",
+                        "outside_model",
+                        String.format(
+                                Locale.ROOT,
+                                "air of %.0f °C is outside the %.0f to %.0f °C that the pack model"
+                                        + " covers",
+                                Temperature.cFromK(airK),
+                                Temperature.cFromK(Surroundings.COLDEST_K),
+                                Temperature.cFromK(Surroundings.HOTTEST_K)));
+            }
+        }
+
         private Mission mission() {
             trestle.api.model.Mission mission = request.mission();
             double headwindMPerS =
@@ -297,8 +316,11 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                             mission.headwindMPerS(),
                             trestle.api.model.Mission.DEFAULT_HEADWIND_M_PER_S);
             Double packC = mission.packTemperatureC();
+            Conditions conditions =
+                    FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+            packStands(conditions.air().temperatureK());
             return new Mission(
-                    FlightReading.conditions(mission.conditions(), "/mission/conditions", reading),
+                    conditions,
                     packC == null
                             ? OptionalDouble.empty()
                             : OptionalDouble.of(Temperature.kFromC(packC)),

@@ -1,0 +1,95 @@
+package trestle.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import trestle.api.model.Fault;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Catalogue;
+import trestle.endpoint.ImpossibleRequest;
+
+/**
+ * Whatever the contract lets through is answered with finite numbers or refused with pointers:
+ * never an exception, a NaN or a hang.
+ */
+class AnyRequestTest {
+    private static final int REQUESTS = 1500;
+    private static final long FIRST_SEED = 20_261_124;
+
+    /** Far above any answer on a busy machine; a hang is what this is for. */
+    private static final long LONGEST_MS = 5000;
+
+    private static final Documents DOCUMENTS = new Documents();
+    private static JsonNode contract;
+
+    @BeforeAll
+    static void read() throws IOException {
+        try (InputStream in =
+                AnyRequestTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
+            contract = Json.MAPPER.readTree(in);
+        }
+    }
+
+    static List<Calculation<?, ?>> calculations() {
+        return Catalogue.calculations();
+    }
+
+    @ParameterizedTest
+    @MethodSource("calculations")
+    <Q, A> void anyRequestIsAnsweredOrRefused(Calculation<Q, A> calculation) throws IOException {
+        JsonNode example =
+                Json.MAPPER.readTree(DOCUMENTS.example(calculation.name()).orElseThrow());
+        int answered = 0;
+        Map<String, String> failures = new TreeMap<>();
+        for (long seed = FIRST_SEED; seed < FIRST_SEED + REQUESTS; seed++) {
+            RandomRequest draw = new RandomRequest(contract, seed);
+            JsonNode request =
+                    seed % 4 == 0
+                            ? draw.of(calculation.name())
+                            : draw.near(calculation.name(), example);
+            long start = System.nanoTime();
+            try {
+                answered += answered(calculation, request) ? 1 : 0;
+            } catch (RuntimeException thrown) {
+                failures.putIfAbsent(kind(thrown), "seed " + seed + ": " + request);
+            }
+            long tookMs = (System.nanoTime() - start) / 1_000_000;
+            assertThat(tookMs).as("%s, seed %d", calculation.name(), seed).isLessThan(LONGEST_MS);
+        }
+        assertThat(failures).as(calculation.name()).isEmpty();
+        assertThat(answered).as("requests that were answered").isGreaterThan(REQUESTS / 20);
+    }
+
+    /** What was thrown and where, so that each way of failing is told once. */
+    private static String kind(RuntimeException thrown) {
+        String text = String.valueOf(thrown.getMessage()).replaceAll("-?[0-9][0-9.E-]*", "#");
+        return thrown.getClass().getSimpleName() + " " + text + " at " + thrown.getStackTrace()[0];
+    }
+
+    private static <Q, A> boolean answered(Calculation<Q, A> calculation, JsonNode request) {
+        String text = request.toString();
+        try {
+            Q bound = Binder.bind(request, calculation.requestType());
+            Json.bytes(calculation.answer(bound));
+            return true;
+        } catch (Refusal refusal) {
+            pointed(refusal.faults(), text);
+        } catch (ImpossibleRequest impossible) {
+            pointed(impossible.faults(), text);
+        }
+        return false;
+    }
+
+    private static void pointed(List<Fault> faults, String request) {
+        assertThat(faults).as(request).isNotEmpty();
+        assertThat(faults).as(request).allMatch(f -> f.at() != null && f.message() != null);
+    }
+}
