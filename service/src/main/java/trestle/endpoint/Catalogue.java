@@ -13,7 +13,12 @@ public final class Catalogue {
                     new WireSizingEndpoint(),
                     new EnduranceEndpoint());
 
-    private static final List<ReferenceTable> TABLES = List.of();
+    private static final List<ReferenceTable> TABLES =
+            List.of(
+                    new WireGaugesTable(),
+                    new InsulationsTable(),
+                    new CellChemistriesTable(),
+                    new StandardAtmosphereTable());
 
     private Catalogue() {}
 
