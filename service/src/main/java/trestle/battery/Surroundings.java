@@ -11,9 +11,11 @@ import trestle.numeric.Guard;
  */
 public record Surroundings(double ambientK, double startK, Insulation insulation) {
     /** −50 and 70 °C, with room for the rounding of the conversion. */
-    private static final double COLDEST_K = 223.149;
+    /** Coldest air that the cell model is asked about: −50 °C and a rounding, K. */
+    public static final double COLDEST_K = 223.149;
 
-    private static final double HOTTEST_K = 343.151;
+    /** Hottest air that the cell model is asked about: 70 °C and a rounding, K. */
+    public static final double HOTTEST_K = 343.151;
 
     /** Checks the physics. */
     public Surroundings {
