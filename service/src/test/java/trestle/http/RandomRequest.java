@@ -10,12 +10,16 @@ import java.util.Random;
 final class RandomRequest {
     private static final int LONGEST_LIST = 4;
     private static final double OPTIONAL_SHARE = 0.5;
-    private static final double CHANGED_SHARE = 0.04;
+
+    /** Values drawn anew in one request, on average. */
+    private static final double CHANGES = 3;
+
     private static final double EXAMPLE_SHARE = 0.6;
     private static final double END_SHARE = 0.15;
 
     private final JsonNode contract;
     private final Random random;
+    private double changedShare;
 
     RandomRequest(JsonNode contract, long seed) {
         this.contract = contract;
@@ -35,6 +39,14 @@ final class RandomRequest {
                 .path("schema");
     }
 
+    private static int leaves(JsonNode node) {
+        int leaves = node.isContainerNode() ? 0 : 1;
+        for (JsonNode child : node) {
+            leaves += leaves(child);
+        }
+        return leaves;
+    }
+
     private static boolean required(JsonNode schema, String property) {
         boolean required = false;
         for (JsonNode name : schema.path("required")) {
@@ -48,6 +60,7 @@ final class RandomRequest {
      * added.
      */
     ObjectNode near(String calculation, JsonNode example) {
+        changedShare = CHANGES / leaves(example);
         return (ObjectNode) near(body(calculation), example, "request");
     }
 
@@ -64,14 +77,14 @@ final class RandomRequest {
             list.forEach(element -> copy.add(near(schema.path("items"), element, name)));
             return copy;
         }
-        return random.nextDouble() < CHANGED_SHARE ? value(schema, name) : example;
+        return random.nextDouble() < changedShare ? value(schema, name) : example;
     }
 
     private ObjectNode nearObject(JsonNode schema, ObjectNode example) {
         ObjectNode copy = Json.MAPPER.createObjectNode();
         for (Map.Entry<String, JsonNode> property : schema.path("properties").properties()) {
             JsonNode kept = example.path(property.getKey());
-            boolean changed = random.nextDouble() < CHANGED_SHARE;
+            boolean changed = random.nextDouble() < changedShare;
             if (!kept.isMissingNode() && (!changed || required(schema, property.getKey()))) {
                 copy.set(property.getKey(), near(property.getValue(), kept, property.getKey()));
             } else if (kept.isMissingNode() && changed) {
