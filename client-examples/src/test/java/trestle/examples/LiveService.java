@@ -31,11 +31,12 @@ final class LiveService {
     }
 
     /** The answer to a request. */
-    static JsonNode answer(String calculation, JsonNode request) {
-        return ask(
-                to(calculation)
-                        .header("Content-Type", "application/json")
-                        .POST(BodyPublishers.ofString(request.toString())));
+    static ObjectNode answer(String calculation, JsonNode request) {
+        return (ObjectNode)
+                ask(
+                        to(calculation)
+                                .header("Content-Type", "application/json")
+                                .POST(BodyPublishers.ofString(request.toString())));
     }
 
     private static HttpRequest.Builder to(String path) {
