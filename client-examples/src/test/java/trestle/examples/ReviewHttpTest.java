@@ -1,0 +1,158 @@
+package trestle.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The example {@code review.py} against the live service. */
+class ReviewHttpTest {
+    private static final List<String> VERDICTS = List.of("fit", "attention", "stop");
+
+    @TempDir private Path folder;
+
+    @Test
+    void theExampleAircraftIsReviewed() {
+        Python.Outcome outcome = Python.run(LiveService.url(), "review.py");
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.out())
+                .startsWith("Verdict: ")
+                .contains("total mass", "usable energy", "stall speed", "m/s")
+                .contains("main lead", "servo feed")
+                .contains("climb", "cruise", "loiter", "descent")
+                .contains("Wh available");
+    }
+
+    @Test
+    void theExitCodeAndTheFindingsAreThoseOfTheService() {
+        JsonNode answer = LiveService.answer("build-review", LiveService.example("build-review"));
+        Python.Outcome outcome = Python.run(LiveService.url(), "review.py");
+
+        String verdict = answer.path("verdict").asText();
+        assertThat(outcome.exitCode()).isEqualTo(VERDICTS.indexOf(verdict));
+        assertThat(outcome.out()).contains("Verdict: " + verdict.toUpperCase(Locale.ROOT));
+        for (JsonNode finding : answer.path("findings")) {
+            assertThat(unwrapped(outcome.out())).contains(finding.path("message").asText());
+        }
+    }
+
+    @Test
+    void jsonIsTheWholeAnswer() throws IOException {
+        Python.Outcome outcome = Python.run(LiveService.url(), "review.py", "--json");
+
+        ObjectMapper mapper = new ObjectMapper();
+        assertThat(mapper.readTree(outcome.out()))
+                .isEqualTo(LiveService.answer("build-review", LiveService.example("build-review")));
+    }
+
+    @Test
+    void anOwnAircraftOverItsLimitStops() throws IOException {
+        ObjectNode document = LiveService.example("build-review");
+        ((ObjectNode) document.at("/airframe/limits")).put("max_takeoff_mass_g", 1000);
+
+        Python.Outcome outcome = review(document.toString());
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.out())
+                .startsWith("Verdict: STOP")
+                .contains("at /airframe/limits/max_takeoff_mass_g");
+    }
+
+    @Test
+    void everyFaultOfABrokenDocumentIsPrintedWithItsPointer() throws IOException {
+        ObjectNode document = LiveService.example("build-review");
+        ((ObjectNode) document.at("/items/0")).remove("mass_g");
+        ((ObjectNode) document.at("/packs/1")).put("serie", 2);
+
+        Python.Outcome outcome = review(document.toString());
+
+        assertThat(outcome.exitCode()).isEqualTo(3);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err()).contains("  /items/0/mass_g: ", "  /packs/1/serie: ");
+    }
+
+    @Test
+    void aDocumentThatContradictsItselfIsAProblem() throws IOException {
+        ObjectNode document = LiveService.example("build-review");
+        ((ObjectNode) document.path("airframe")).put("target_percent_mac", 30);
+
+        Python.Outcome outcome = review(document.toString());
+
+        assertThat(outcome.exitCode()).isEqualTo(3);
+        assertThat(outcome.err()).contains("(422, ", "  /airframe/target_percent_mac: ");
+    }
+
+    @Test
+    void aDocumentThatIsNoJsonIsToldWhere() throws IOException {
+        Python.Outcome outcome = review("{\"items\": [}");
+
+        assertThat(outcome.exitCode()).isEqualTo(3);
+        assertThat(outcome.err()).contains("(400, ", "line 1");
+    }
+
+    @Test
+    void aDocumentThatIsNotThereIsNamed() {
+        Python.Outcome outcome =
+                Python.run(LiveService.url(), "review.py", "--document", "no-such.json");
+
+        assertThat(outcome.exitCode()).isEqualTo(3);
+        assertThat(outcome.err())
+                .isEqualTo("cannot read no-such.json: No such file or directory\n");
+    }
+
+    @Test
+    void aServiceThatIsNotThereIsOneClearLine() throws IOException {
+        String url = "http://127.0.0.1:" + freePort();
+
+        Python.Outcome outcome = Python.run(Map.of(), "review.py", "--url", url);
+
+        assertThat(outcome.exitCode()).isEqualTo(4);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err().lines())
+                .singleElement()
+                .asString()
+                .startsWith("cannot reach Trestle at " + url);
+    }
+
+    @Test
+    void theOptionOverridesTheEnvironment() throws IOException {
+        Python.Outcome outcome =
+                Python.run(
+                        "http://127.0.0.1:" + freePort(),
+                        "review.py",
+                        "--url",
+                        LiveService.url() + "/");
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.out()).startsWith("Verdict: ");
+    }
+
+    private Python.Outcome review(String document) throws IOException {
+        Path file = Files.writeString(folder.resolve("aircraft.json"), document);
+        return Python.run(LiveService.url(), "review.py", "--document", file.toString());
+    }
+
+    /** The text without the line breaks and the indents that fit it to the terminal. */
+    private static String unwrapped(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    /** A port that nobody listens on. */
+    private static int freePort() throws IOException {
+        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            return socket.getLocalPort();
+        }
+    }
+}
