@@ -11,7 +11,10 @@ public final class Catalogue {
                     new MassBalanceEndpoint(),
                     new PackEnergyEndpoint(),
                     new WireSizingEndpoint(),
-                    new EnduranceEndpoint());
+                    new EnduranceEndpoint(),
+                    new RailBudgetEndpoint(),
+                    new LaunchStallEndpoint(),
+                    new CompassClearanceEndpoint());
 
     private static final List<ReferenceTable> TABLES =
             List.of(

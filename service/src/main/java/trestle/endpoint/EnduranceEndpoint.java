@@ -23,9 +23,7 @@ import trestle.flight.FlightPart;
 import trestle.flight.Leg;
 import trestle.flight.PowerSource;
 import trestle.review.PackStore;
-import trestle.units.Area;
 import trestle.units.Energy;
-import trestle.units.Length;
 import trestle.units.Mass;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
@@ -90,7 +88,7 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
         reading.exactlyOne(
                 "", List.of("pack", "usable_energy_wh"), request.pack(), request.usableEnergyWh());
         Airframe airframe =
-                airframe(
+                FlightReading.airframe(
                         Mass.kgFromG(request.takeoffMassG()),
                         request.wingAreaDm2(),
                         request.wingSpanMm(),
@@ -125,23 +123,6 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
                 Reading.optional(request.airspeedMPerS()),
                 legs,
                 battery);
-    }
-
-    static Airframe airframe(
-            double massKg,
-            double wingAreaDm2,
-            double wingSpanMm,
-            Double maxLiftCoefficient,
-            Reading reading) {
-        return new Airframe(
-                massKg,
-                Area.m2FromDm2(wingAreaDm2),
-                Length.mFromMm(wingSpanMm),
-                reading.orDefault(
-                        maxLiftCoefficient,
-                        EnduranceRequest.DEFAULT_MAX_LIFT_COEFFICIENT,
-                        "/max_lift_coefficient",
-                        "the request gives none; common practice, no source"));
     }
 
     private static Optional<trestle.battery.Pack> pack(Pack pack, Reading reading) {

@@ -52,6 +52,8 @@ public final class FieldUnit {
         units.put("_wh_per_km", "Wh/km");
         units.put("_m_per_s", "m/s");
         units.put("_rpm_per_v", "rpm/V");
+        units.put("_k_per_w", "K/W");
+        units.put("_n_per_m", "N/m");
         units.put("_n_m", "N m");
         units.put("_milliohm", "mΩ");
         units.put("_percent", "%");

@@ -7,9 +7,12 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.FlightLeg;
+import trestle.flight.Airframe;
 import trestle.flight.Conditions;
+import trestle.flight.DragPolar;
 import trestle.flight.Extent;
 import trestle.flight.Leg;
+import trestle.units.Area;
 import trestle.units.Length;
 import trestle.units.Pressure;
 import trestle.units.Share;
@@ -19,6 +22,59 @@ import trestle.units.Time;
 /** Reads the day and the flight, which several requests share. */
 final class FlightReading {
     private FlightReading() {}
+
+    /**
+     * The aircraft in level flight.
+     *
+     * @param massKg mass at take-off, kg
+     * @param wingAreaDm2 wing area, dm²
+     * @param wingSpanMm wing span, mm
+     * @param maxLiftCoefficient of the request, or null
+     * @param reading notes the default
+     * @return the airframe
+     */
+    static Airframe airframe(
+            double massKg,
+            double wingAreaDm2,
+            double wingSpanMm,
+            Double maxLiftCoefficient,
+            Reading reading) {
+        return new Airframe(
+                massKg,
+                Area.m2FromDm2(wingAreaDm2),
+                Length.mFromMm(wingSpanMm),
+                reading.orDefault(
+                        maxLiftCoefficient,
+                        EnduranceRequest.DEFAULT_MAX_LIFT_COEFFICIENT,
+                        "/max_lift_coefficient",
+                        "the request gives none; common practice, no source"));
+    }
+
+    /** The drag polar of an aircraft. */
+    static DragPolar polar(trestle.api.model.DragPolar drag, Airframe airframe) {
+        return DragPolar.of(
+                drag.zeroLiftCoefficient(), drag.oswaldEfficiency(), airframe.aspectRatio());
+    }
+
+    /**
+     * Notes an airspeed that does not lie above that of the point before it.
+     *
+     * @param airspeedMPerS airspeed of the point, m/s
+     * @param beforeMPerS that of the point before it, m/s
+     * @param at JSON Pointer of the point
+     * @param reading notes the contradiction
+     * @return whether it rises
+     */
+    static boolean rises(double airspeedMPerS, double beforeMPerS, String at, Reading reading) {
+        boolean rises = airspeedMPerS > beforeMPerS;
+        if (!rises) {
+            reading.fault(
+                    at + "/airspeed_m_per_s",
+                    "contradiction",
+                    "airspeeds must rise from point to point");
+        }
+        return rises;
+    }
 
     /**
      * The air.
@@ -162,20 +218,11 @@ final class FlightReading {
         }
 
         private boolean needs(String field, Object value) {
-            if (value == null) {
-                reading.fault(at + "/" + field, "missing", "a " + leg.kind() + " needs " + field);
-            }
-            return value != null;
+            return reading.needs("a " + leg.kind(), at, field, value);
         }
 
         private boolean takesNo(String field, Object value) {
-            if (value != null) {
-                reading.fault(
-                        at + "/" + field,
-                        "contradiction",
-                        "a " + leg.kind() + " takes no " + field);
-            }
-            return value == null;
+            return reading.takesNo("a " + leg.kind(), at, field, value);
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import trestle.api.model.PackCutoff;
 import trestle.api.model.PackEnergyRequest;
 import trestle.api.model.PackInsulation;
@@ -44,19 +43,13 @@ final class PackReading {
      */
     static Optional<Pack> pack(
             List<PackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
-        List<Optional<Segment>> read =
-                IntStream.range(0, segments.size())
-                        .mapToObj(i -> segment(segments.get(i), at + "/" + i, reading))
-                        .toList();
-        if (read.stream().anyMatch(Optional::isEmpty)) {
-            return Optional.empty();
-        }
         double leadsOhm =
                 Resistance.ohmFromMilliohm(
                         Reading.or(
                                 leadResistanceMilliohm,
                                 PackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
-        return Optional.of(new Pack(read.stream().map(Optional::orElseThrow).toList(), leadsOhm));
+        return Reading.each(segments, at, (segment, place) -> segment(segment, place, reading))
+                .map(read -> new Pack(read, leadsOhm));
     }
 
     private static Optional<Segment> segment(PackSegment segment, String at, Reading reading) {

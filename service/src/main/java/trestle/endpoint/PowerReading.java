@@ -57,11 +57,7 @@ record PowerReading(EnduranceRequest request, Reading reading) {
             reading.fault("/efficiency", "missing", "a drag polar needs the efficiencies");
             return Optional.empty();
         }
-        DragPolar polar =
-                DragPolar.of(
-                        request.drag().zeroLiftCoefficient(),
-                        request.drag().oswaldEfficiency(),
-                        airframe.aspectRatio());
+        DragPolar polar = FlightReading.polar(request.drag(), airframe);
         return Optional.of(new PolarPower(polar, efficiency(request.efficiency()), systemsW));
     }
 
@@ -72,12 +68,9 @@ record PowerReading(EnduranceRequest request, Reading reading) {
         for (int i = 0; i < points.size(); i++) {
             String at = "/power_curve/" + i;
             PowerPoint point = points.get(i);
-            if (i > 0 && point.airspeedMPerS() <= points.get(i - 1).airspeedMPerS()) {
-                reading.fault(
-                        at + "/airspeed_m_per_s",
-                        "contradiction",
-                        "airspeeds must rise from point to point");
-                rising = false;
+            if (i > 0) {
+                double before = points.get(i - 1).airspeedMPerS();
+                rising &= FlightReading.rises(point.airspeedMPerS(), before, at, reading);
             }
             if (point.powerW() <= systemsW) {
                 reading.fault(

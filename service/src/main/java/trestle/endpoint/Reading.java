@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.DoubleUnaryOperator;
 import trestle.api.model.Assumption;
 import trestle.api.model.Fault;
 
@@ -80,6 +82,64 @@ final class Reading {
         return given.size() <= 1;
     }
 
+    /**
+     * Demands a field of something that cannot do without it.
+     *
+     * @param what what needs it, with its article
+     * @param at JSON Pointer of the object
+     * @param field the field
+     * @param value what the request has for it, null where absent
+     * @return whether it is there
+     */
+    boolean needs(String what, String at, String field, Object value) {
+        if (value == null) {
+            fault(at + "/" + field, "missing", what + " needs " + field);
+        }
+        return value != null;
+    }
+
+    /**
+     * Refuses a field of something that has no use for it.
+     *
+     * @param what what takes none, with its article
+     * @param at JSON Pointer of the object
+     * @param field the field
+     * @param value what the request has for it, null where absent
+     * @return whether it is absent
+     */
+    boolean takesNo(String what, String at, String field, Object value) {
+        if (value != null) {
+            fault(at + "/" + field, "contradiction", what + " takes no " + field);
+        }
+        return value == null;
+    }
+
+    /**
+     * Demands that a number, where given, is not below another of the same object.
+     *
+     * @param at JSON Pointer of the object
+     * @param field the field
+     * @param value its number, or null
+     * @param bound the field that it must not be below
+     * @param limit the number of that
+     * @return whether the demand is met
+     */
+    boolean notBelow(String at, String field, Double value, String bound, double limit) {
+        boolean met = value == null || value >= limit;
+        if (!met) {
+            fault(
+                    at + "/" + field,
+                    "contradiction",
+                    String.format(
+                            "%s is %s, below the %s of %s",
+                            field,
+                            FieldUnit.withUnit(value, field),
+                            FieldUnit.withUnit(limit, bound),
+                            bound));
+        }
+        return met;
+    }
+
     /** Throws if any contradiction was noted. */
     void refuseContradictions() {
         if (!faults.isEmpty()) {
@@ -100,6 +160,30 @@ final class Reading {
     /** An optional number of a request. */
     static OptionalDouble optional(Double value) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** An optional number of a request in the unit of our records. */
+    static OptionalDouble optional(Double value, DoubleUnaryOperator conversion) {
+        return value == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(conversion.applyAsDouble(value));
+    }
+
+    /**
+     * Reads each entry of a list at its own place.
+     *
+     * @param given the entries
+     * @param at JSON Pointer of the list
+     * @param read reads one entry at its pointer; empty where it notes a contradiction
+     * @return what was read; empty where any entry could not be
+     */
+    static <T, R> Optional<List<R>> each(
+            List<T> given, String at, BiFunction<T, String, Optional<R>> read) {
+        List<R> whole = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            read.apply(given.get(i), at + "/" + i).ifPresent(whole::add);
+        }
+        return whole.size() == given.size() ? Optional.of(whole) : Optional.empty();
     }
 
     /** An optional list of a request; absent is empty. */

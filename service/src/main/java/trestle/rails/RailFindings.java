@@ -33,6 +33,7 @@ final class RailFindings {
         continuous(rail, load, index).ifPresent(findings::add);
         peak(rail, load, index).ifPresent(findings::add);
         heat(rail, load, index).ifPresent(findings::add);
+        findings.addAll(stallCurrents(rail, index));
         if (rail.carries(LoadRole.SERVO) && rail.carries(LoadRole.FLIGHT_CONTROL)) {
             findings.add(
                     Finding.of(
@@ -44,6 +45,27 @@ final class RailFindings {
                                             + " reset the flight computer; give the servos a rail"
                                             + " of their own.",
                                     rail.name())));
+        }
+        return findings;
+    }
+
+    /** A servo without its stall current leaves the peak of its rail too low. */
+    private static List<Finding> stallCurrents(Rail rail, int index) {
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < rail.loads().size(); i++) {
+            Load load = rail.loads().get(i);
+            if (load.role() == LoadRole.SERVO && load.peakA().isEmpty()) {
+                findings.add(
+                        Finding.of(
+                                Severity.ATTENTION,
+                                "stall-current-missing",
+                                Subject.of(RailPart.PEAK_OF_LOAD, index, i),
+                                text(
+                                        "The stall current of %s on rail %s is not given, and is"
+                                                + " several times the %.2f A counted as its peak:"
+                                                + " measure it or take it from the data sheet.",
+                                        load.name(), rail.name(), load.typicalA())));
+            }
         }
         return findings;
     }

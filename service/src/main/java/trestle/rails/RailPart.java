@@ -17,5 +17,7 @@ public enum RailPart {
     /** Highest input it bears (rail). */
     INPUT_MAX,
     /** The loads of a rail (rail). */
-    LOADS
+    LOADS,
+    /** The peak current of a load (rail, load). */
+    PEAK_OF_LOAD
 }
