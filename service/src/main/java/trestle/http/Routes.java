@@ -19,7 +19,12 @@ final class Routes {
     private static final String JSON = "application/json";
 
     private final Documents documents = new Documents();
-    private final WarmUp warmUp = WarmUp.begin(documents);
+    private final WarmUp warmUp = new WarmUp(documents);
+
+    /** Begins to answer the examples; once the server listens, so that it does not start later. */
+    void warmUp() {
+        warmUp.begin();
+    }
 
     void register(RoutesConfig routes) {
         for (Calculation<?, ?> calculation : Catalogue.calculations()) {

@@ -46,7 +46,9 @@ public final class Service implements AutoCloseable {
         Routes routes = new Routes();
         Javalin javalin = Javalin.create(config -> configure(config, settings, routes));
         try {
-            return new Service(javalin.start());
+            javalin.start();
+            routes.warmUp();
+            return new Service(javalin);
         } catch (JavalinBindException taken) {
             throw new PortTaken(settings.host(), settings.port(), taken);
         }

@@ -15,16 +15,14 @@ final class WarmUp {
     private final Documents documents;
     private volatile boolean done;
 
-    private WarmUp(Documents documents) {
+    WarmUp(Documents documents) {
         this.documents = documents;
     }
 
-    static WarmUp begin(Documents documents) {
-        WarmUp warmUp = new WarmUp(documents);
-        Thread thread = new Thread(warmUp::run, "warm-up");
+    void begin() {
+        Thread thread = new Thread(this::run, "warm-up");
         thread.setDaemon(true);
         thread.start();
-        return warmUp;
     }
 
     boolean done() {
