@@ -24,6 +24,9 @@ class ContractRulesTest {
                 + "|mm2|c|hpa|deg|rpm|n|n_m|rpm_per_v|ut|wh_per_km|wh_per_kg|w_per_kg|g_mm|kg_m2"
                 + "|kg_per_m3|j|bytes|n_per_m|mm_per_min)";
 
+    /** The unit stands for the quantity, as the trade has it. */
+    private static final Set<String> NAMED_BY_UNIT = Set.of("rpm");
+
     /** Numbers without a dimension, counts, and what stands for a number of either kind. */
     private static final Set<String> DIMENSIONLESS =
             Set.of(
@@ -52,7 +55,19 @@ class ContractRulesTest {
                     "k1",
                     "roll",
                     "pitch",
-                    "yaw");
+                    "yaw",
+                    "motor_count",
+                    "blades",
+                    "advance_ratio",
+                    "thrust_coefficient",
+                    "power_coefficient",
+                    "thrust_to_weight",
+                    "tip_mach",
+                    "propeller_efficiency",
+                    "motor_efficiency",
+                    "controller_efficiency",
+                    "total_efficiency",
+                    "ideal_propeller_efficiency");
 
     private static JsonNode contract;
 
@@ -149,7 +164,8 @@ class ContractRulesTest {
                         broken.add(place + " is a number without format double");
                     }
                     boolean numeric = type.equals("number") || type.equals("integer");
-                    if (numeric && !name.matches(UNIT_SUFFIX) && !DIMENSIONLESS.contains(name)) {
+                    boolean named = name.matches(UNIT_SUFFIX) || NAMED_BY_UNIT.contains(name);
+                    if (numeric && !named && !DIMENSIONLESS.contains(name)) {
                         broken.add(place + " ends in no unit");
                     }
                 });
@@ -170,11 +186,7 @@ class ContractRulesTest {
                 requests,
                 (place, property) -> {
                     switch (property.path("type").asText()) {
-                        case "number", "integer" -> {
-                            if (!property.has("minimum") || !property.has("maximum")) {
-                                broken.add(place + " has no range");
-                            }
-                        }
+                        case "number", "integer" -> rangeOf(place, property, broken);
                         case "string" -> {
                             if (!property.has("maxLength") && !property.has("enum")) {
                                 broken.add(place + " has no greatest length");
@@ -184,11 +196,21 @@ class ContractRulesTest {
                             if (!property.has("maxItems")) {
                                 broken.add(place + " has no greatest size");
                             }
+                            if (!property.at("/items/type").isMissingNode()) {
+                                rangeOf(place + "[]", property.path("items"), broken);
+                            }
                         }
                         default -> {}
                     }
                 });
         assertThat(broken).isEmpty();
+    }
+
+    private static void rangeOf(String place, JsonNode number, List<String> broken) {
+        boolean numeric = number.path("type").asText().matches("number|integer");
+        if (numeric && !(number.has("minimum") && number.has("maximum"))) {
+            broken.add(place + " has no range");
+        }
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.FlightLeg;
 import trestle.flight.Conditions;
+import trestle.flight.DragPolar;
 import trestle.flight.Extent;
 import trestle.flight.Leg;
 import trestle.units.Length;
@@ -162,21 +163,17 @@ final class FlightReading {
         }
 
         private boolean needs(String field, Object value) {
-            if (value == null) {
-                reading.fault(at + "/" + field, "missing", "a " + leg.kind() + " needs " + field);
-            }
-            return value != null;
+            return reading.needs("a " + leg.kind(), at, field, value);
         }
 
         private boolean takesNo(String field, Object value) {
-            if (value != null) {
-                reading.fault(
-                        at + "/" + field,
-                        "contradiction",
-                        "a " + leg.kind() + " takes no " + field);
-            }
-            return value == null;
+            return reading.takesNo("a " + leg.kind(), at, field, value);
         }
+    }
+
+    /** The drag polar of a wing of an aspect ratio. */
+    static DragPolar polar(trestle.api.model.DragPolar drag, double aspectRatio) {
+        return DragPolar.of(drag.zeroLiftCoefficient(), drag.oswaldEfficiency(), aspectRatio);
     }
 
     /** The reserve of a request, as a share. */

@@ -80,6 +80,38 @@ final class Reading {
         return given.size() <= 1;
     }
 
+    /**
+     * Demands a field that something else in the request needs.
+     *
+     * @param who what needs it, for example "a climb"
+     * @param at JSON Pointer of the object that it belongs in, empty for the request
+     * @param field its name
+     * @param value what the request has for it, null where absent
+     * @return whether it is there
+     */
+    boolean needs(String who, String at, String field, Object value) {
+        if (value == null) {
+            fault(at + "/" + field, "missing", who + " needs " + field);
+        }
+        return value != null;
+    }
+
+    /**
+     * Refuses a field that would be ignored.
+     *
+     * @param who what has no use for it, for example "a climb"
+     * @param at JSON Pointer of the object that it is in, empty for the request
+     * @param field its name
+     * @param value what the request has for it, null where absent
+     * @return whether it is absent
+     */
+    boolean takesNo(String who, String at, String field, Object value) {
+        if (value != null) {
+            fault(at + "/" + field, "contradiction", who + " takes no " + field);
+        }
+        return value == null;
+    }
+
     /** Throws if any contradiction was noted. */
     void refuseContradictions() {
         if (!faults.isEmpty()) {
