@@ -25,6 +25,9 @@ class ContractRulesTest {
                 + "|kg_per_m3|j|bytes|n_per_m|mm_per_min"
                 + "|milliohm_per_m|g_per_m|milliohm_ah|w_per_m_k|j_per_kg_k|pa_s|k_per_w|m_per_s2)";
 
+    /** The unit stands for the quantity, as the trade has it. */
+    private static final Set<String> NAMED_BY_UNIT = Set.of("rpm");
+
     /** Numbers without a dimension, counts, and what stands for a number of either kind. */
     private static final Set<String> DIMENSIONLESS =
             Set.of(
@@ -59,7 +62,19 @@ class ContractRulesTest {
                     "k1",
                     "roll",
                     "pitch",
-                    "yaw");
+                    "yaw",
+                    "motor_count",
+                    "blades",
+                    "advance_ratio",
+                    "thrust_coefficient",
+                    "power_coefficient",
+                    "thrust_to_weight",
+                    "tip_mach",
+                    "propeller_efficiency",
+                    "motor_efficiency",
+                    "controller_efficiency",
+                    "total_efficiency",
+                    "ideal_propeller_efficiency");
 
     private static JsonNode contract;
 
@@ -156,7 +171,8 @@ class ContractRulesTest {
                         broken.add(place + " is a number without format double");
                     }
                     boolean numeric = type.equals("number") || type.equals("integer");
-                    if (numeric && !name.matches(UNIT_SUFFIX) && !DIMENSIONLESS.contains(name)) {
+                    boolean named = name.matches(UNIT_SUFFIX) || NAMED_BY_UNIT.contains(name);
+                    if (numeric && !named && !DIMENSIONLESS.contains(name)) {
                         broken.add(place + " ends in no unit");
                     }
                 });
@@ -177,11 +193,7 @@ class ContractRulesTest {
                 requests,
                 (place, property) -> {
                     switch (property.path("type").asText()) {
-                        case "number", "integer" -> {
-                            if (!property.has("minimum") || !property.has("maximum")) {
-                                broken.add(place + " has no range");
-                            }
-                        }
+                        case "number", "integer" -> rangeOf(place, property, broken);
                         case "string" -> {
                             if (!property.has("maxLength") && !property.has("enum")) {
                                 broken.add(place + " has no greatest length");
@@ -191,11 +203,21 @@ class ContractRulesTest {
                             if (!property.has("maxItems")) {
                                 broken.add(place + " has no greatest size");
                             }
+                            if (!property.at("/items/type").isMissingNode()) {
+                                rangeOf(place + "[]", property.path("items"), broken);
+                            }
                         }
                         default -> {}
                     }
                 });
         assertThat(broken).isEmpty();
+    }
+
+    private static void rangeOf(String place, JsonNode number, List<String> broken) {
+        boolean numeric = number.path("type").asText().matches("number|integer");
+        if (numeric && !(number.has("minimum") && number.has("maximum"))) {
+            broken.add(place + " has no range");
+        }
     }
 
     @Test

@@ -2,6 +2,7 @@ package trestle.battery;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import trestle.numeric.Guard;
 
 /**
  * A pack at one moment: charge, temperature and lags of each segment. Immutable; a discharge starts
@@ -89,6 +90,18 @@ public final class PackState {
         return IntStream.range(0, cells.size())
                 .mapToDouble(k -> pack.segments().get(k).seriesCount() * restVoltageV(k))
                 .sum();
+    }
+
+    /**
+     * Terminal voltage of the pack in this very moment under a current, before charge has moved.
+     *
+     * @param currentA current, A, not negative
+     * @return voltage at the end of the leads, V; falls with the current, in the end below 0
+     */
+    public double terminalVoltageV(double currentA) {
+        Circuit circuit = new Circuit(this);
+        circuit.solveCurrent(Guard.notNegative("currentA", currentA));
+        return circuit.voltageV();
     }
 
     CellState copyOfCell(int segment) {

@@ -11,6 +11,7 @@ public final class Catalogue {
                     new MassBalanceEndpoint(),
                     new PackEnergyEndpoint(),
                     new WireSizingEndpoint(),
+                    new PropulsionMatchEndpoint(),
                     new EnduranceEndpoint(),
                     new RailBudgetEndpoint(),
                     new LaunchStallEndpoint(),

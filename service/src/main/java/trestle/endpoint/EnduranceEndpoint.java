@@ -2,29 +2,22 @@ package trestle.endpoint;
 
 import static java.util.Map.entry;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.Judgement;
-import trestle.api.model.Pack;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
 import trestle.finding.Subject;
-import trestle.flight.Airframe;
-import trestle.flight.Battery;
 import trestle.flight.Endurance;
 import trestle.flight.EnduranceResult;
-import trestle.flight.EnduranceTask;
-import trestle.flight.EnergyStore;
-import trestle.flight.FixedEnergy;
 import trestle.flight.FlightPart;
-import trestle.flight.Leg;
-import trestle.flight.PowerSource;
-import trestle.review.PackStore;
-import trestle.units.Energy;
-import trestle.units.Mass;
+import trestle.propulsion.PropulsionMatch;
+import trestle.review.Drive;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 final class EnduranceEndpoint implements Calculation<EnduranceRequest, EnduranceAnswer> {
@@ -43,23 +36,20 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
                     "Flight over people, out of sight or high up is governed by local rules, which"
                             + " come first.");
 
-    private static final Pointers POINTERS =
-            new Pointers(
-                    Map.ofEntries(
-                            entry(FlightPart.AIRCRAFT, ""),
-                            entry(FlightPart.TAKEOFF_MASS, "/takeoff_mass_g"),
-                            entry(FlightPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
-                            entry(FlightPart.DRAG, "/drag"),
-                            entry(FlightPart.EFFICIENCY, "/efficiency"),
-                            entry(FlightPart.POWER_CURVE, "/power_curve"),
-                            entry(FlightPart.CALIBRATION, "/calibration"),
-                            entry(FlightPart.ENERGY, "/pack"),
-                            entry(FlightPart.CONDITIONS, "/conditions"),
-                            entry(FlightPart.HEADWIND, "/headwind_m_per_s"),
-                            entry(FlightPart.RESERVE, "/reserve_percent"),
-                            entry(FlightPart.AIRSPEED, "/airspeed_m_per_s"),
-                            entry(FlightPart.LEG, "/legs/{}"),
-                            entry(FlightPart.BATTERY, "/battery_mass_g")));
+    private static final Map<FlightPart, String> PLACES =
+            Map.ofEntries(
+                    entry(FlightPart.AIRCRAFT, ""),
+                    entry(FlightPart.TAKEOFF_MASS, "/takeoff_mass_g"),
+                    entry(FlightPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
+                    entry(FlightPart.DRAG, "/drag"),
+                    entry(FlightPart.POWER_CURVE, "/power_curve"),
+                    entry(FlightPart.CALIBRATION, "/calibration"),
+                    entry(FlightPart.CONDITIONS, "/conditions"),
+                    entry(FlightPart.HEADWIND, "/headwind_m_per_s"),
+                    entry(FlightPart.RESERVE, "/reserve_percent"),
+                    entry(FlightPart.AIRSPEED, "/airspeed_m_per_s"),
+                    entry(FlightPart.LEG, "/legs/{}"),
+                    entry(FlightPart.BATTERY, "/battery_mass_g"));
 
     @Override
     public String name() {
@@ -74,9 +64,14 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
     @Override
     public EnduranceAnswer answer(EnduranceRequest request) {
         Reading reading = new Reading();
-        EnduranceTask task = read(request, reading);
-        EnduranceResult result = Endurance.of(task);
-        return EnduranceWriting.write(result, judgement(result, POINTERS::to, reading));
+        EnduranceReading read = EnduranceReading.of(request, reading);
+        EnduranceResult result = Endurance.of(read.task());
+        Pointers pointers = pointers(request);
+        return EnduranceWriting.write(
+                result,
+                read.drive()
+                        .map(drive -> judgement(result, drive, pointers, reading))
+                        .orElseGet(() -> judgement(result, pointers::to, reading)));
     }
 
     static Judgement judgement(
@@ -84,95 +79,36 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
-    private static EnduranceTask read(EnduranceRequest request, Reading reading) {
-        reading.exactlyOne(
-                "", List.of("pack", "usable_energy_wh"), request.pack(), request.usableEnergyWh());
-        Airframe airframe =
-                FlightReading.airframe(
-                        Mass.kgFromG(request.takeoffMassG()),
-                        request.wingAreaDm2(),
-                        request.wingSpanMm(),
-                        request.maxLiftCoefficient(),
-                        reading);
-        trestle.flight.Conditions conditions =
-                FlightReading.conditions(request.conditions(), "/conditions", reading);
-        Optional<PowerSource> power =
-                new PowerReading(request, reading)
-                        .source(airframe, conditions.air().densityKgPerM3());
-        Optional<trestle.battery.Pack> pack = pack(request.pack(), reading);
-        Optional<EnergyStore> store =
-                request.pack() == null
-                        ? Optional.ofNullable(request.usableEnergyWh())
-                                .map(wh -> new FixedEnergy(Energy.jFromWh(wh)))
-                        : pack.map(p -> store(p, request.pack(), reading));
-        double headwindMPerS =
-                Reading.or(request.headwindMPerS(), EnduranceRequest.DEFAULT_HEADWIND_M_PER_S);
-        double reserve = FlightReading.reserveFraction(request.reservePercent(), "", reading);
-        List<Leg> legs =
-                FlightReading.legs(
-                        request.legs(), request.airspeedMPerS(), headwindMPerS, "/legs", reading);
-        Optional<Battery> battery = battery(request, pack, airframe, reading);
-        reading.refuseContradictions();
-        return new EnduranceTask(
-                airframe,
-                power.orElseThrow(),
-                store.orElseThrow(),
-                conditions.air(),
-                headwindMPerS,
-                reserve,
-                Reading.optional(request.airspeedMPerS()),
-                legs,
-                battery);
+    /** A drive that is described is judged by itself too: its ratings hold in every flight. */
+    private static Judgement judgement(
+            EnduranceResult result, Drive drive, Pointers pointers, Reading reading) {
+        PropulsionMatch match = drive.match();
+        List<Finding> findings = joined(result.findings(), match.findings());
+        List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
+        return Judge.of(
+                findings,
+                assumptions,
+                pointers::to,
+                reading,
+                CAUTIONS,
+                joined(MODELS, PropulsionMatchEndpoint.MODELS));
     }
 
-    private static Optional<trestle.battery.Pack> pack(Pack pack, Reading reading) {
-        return pack == null
-                ? Optional.empty()
-                : PackReading.pack(
-                        pack.segments(), pack.leadResistanceMilliohm(), "/pack/segments", reading);
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        List<T> all = new ArrayList<>(first);
+        all.addAll(second);
+        return all;
     }
 
-    private static EnergyStore store(trestle.battery.Pack pack, Pack request, Reading reading) {
-        return new PackStore(
-                pack,
-                PackReading.cutoff(
-                        request.cutoff(),
-                        pack.seriesCount(),
-                        pack.fullVoltageV(),
-                        "/pack/cutoff",
-                        reading),
-                PackReading.surroundings(
-                        request.ambientC(), request.insulation(), "/pack", reading));
-    }
-
-    private static Optional<Battery> battery(
-            EnduranceRequest request,
-            Optional<trestle.battery.Pack> pack,
-            Airframe airframe,
-            Reading reading) {
-        Optional<Double> massKg =
-                Optional.ofNullable(request.batteryMassG())
-                        .map(Mass::kgFromG)
-                        .or(() -> pack.map(trestle.battery.Pack::massKg));
-        if (massKg.isEmpty()) {
-            return Optional.empty();
-        }
-        if (massKg.get() >= airframe.massKg()) {
-            reading.fault(
-                    request.batteryMassG() == null ? "/pack" : "/battery_mass_g",
-                    "contradiction",
-                    "a pack of "
-                            + Math.round(Mass.gFromKg(massKg.get()))
-                            + " g leaves nothing of a take-off mass of "
-                            + FieldUnit.withUnit(request.takeoffMassG(), "_g"));
-            return Optional.empty();
-        }
-        Double limitG = request.maxTakeoffMassG();
-        return Optional.of(
-                new Battery(
-                        massKg.get(),
-                        limitG == null
-                                ? OptionalDouble.empty()
-                                : OptionalDouble.of(Mass.kgFromG(limitG))));
+    private static Pointers pointers(EnduranceRequest request) {
+        String energy = request.pack() == null ? "/usable_energy_wh" : "/pack";
+        String supply = request.pack() == null ? "/supply_voltage_v" : "/pack";
+        Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers("/propulsion", supply));
+        places.putAll(PLACES);
+        places.put(FlightPart.ENERGY, energy);
+        places.put(
+                FlightPart.EFFICIENCY,
+                request.propulsion() == null ? "/efficiency" : "/propulsion");
+        return new Pointers(places);
     }
 }

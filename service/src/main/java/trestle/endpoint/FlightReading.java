@@ -50,12 +50,6 @@ final class FlightReading {
                         "the request gives none; common practice, no source"));
     }
 
-    /** The drag polar of an aircraft. */
-    static DragPolar polar(trestle.api.model.DragPolar drag, Airframe airframe) {
-        return DragPolar.of(
-                drag.zeroLiftCoefficient(), drag.oswaldEfficiency(), airframe.aspectRatio());
-    }
-
     /**
      * Notes an airspeed that does not lie above that of the point before it.
      *
@@ -224,6 +218,11 @@ final class FlightReading {
         private boolean takesNo(String field, Object value) {
             return reading.takesNo("a " + leg.kind(), at, field, value);
         }
+    }
+
+    /** The drag polar of a wing of an aspect ratio. */
+    static DragPolar polar(trestle.api.model.DragPolar drag, double aspectRatio) {
+        return DragPolar.of(drag.zeroLiftCoefficient(), drag.oswaldEfficiency(), aspectRatio);
     }
 
     /** The reserve of a request, as a share. */

@@ -86,7 +86,7 @@ final class LaunchStallEndpoint implements Calculation<LaunchStallRequest, Launc
         reading.refuseContradictions();
         return new LaunchStallTask(
                 airframe,
-                FlightReading.polar(request.drag(), airframe),
+                FlightReading.polar(request.drag(), airframe.aspectRatio()),
                 thrust.orElseThrow(),
                 conditions.air(),
                 Reading.or(request.headwindMPerS(), LaunchStallRequest.DEFAULT_HEADWIND_M_PER_S),

@@ -52,6 +52,18 @@ final class PackReading {
                 .map(read -> new Pack(read, leadsOhm));
     }
 
+    /**
+     * The segments and leads of a pack that stands in a request as a whole.
+     *
+     * @param pack of the request
+     * @param at JSON Pointer of the pack
+     * @param reading notes contradictions
+     * @return the pack; empty where a contradiction was noted
+     */
+    static Optional<Pack> pack(trestle.api.model.Pack pack, String at, Reading reading) {
+        return pack(pack.segments(), pack.leadResistanceMilliohm(), at + "/segments", reading);
+    }
+
     private static Optional<Segment> segment(PackSegment segment, String at, Reading reading) {
         return cell(segment.cell(), at + "/cell", reading)
                 .map(
@@ -207,14 +219,8 @@ final class PackReading {
      */
     static Surroundings surroundings(
             Double ambientC, PackInsulation insulation, String at, Reading reading) {
-        double airC =
-                reading.orDefault(
-                        ambientC,
-                        PackEnergyRequest.DEFAULT_AMBIENT_C,
-                        at + "/ambient_c",
-                        NOT_GIVEN);
         return Surroundings.of(
-                Temperature.kFromC(airC),
+                ambientK(ambientC, at, reading),
                 Insulation.valueOf(
                         reading.orDefault(
                                         insulation,
@@ -222,6 +228,23 @@ final class PackReading {
                                         at + "/insulation",
                                         NOT_GIVEN)
                                 .name()));
+    }
+
+    /**
+     * The air around a pack, and its cells at the start.
+     *
+     * @param ambientC of the request, or null
+     * @param at JSON Pointer of what holds it
+     * @param reading notes the default
+     * @return temperature, K
+     */
+    static double ambientK(Double ambientC, String at, Reading reading) {
+        return Temperature.kFromC(
+                reading.orDefault(
+                        ambientC,
+                        PackEnergyRequest.DEFAULT_AMBIENT_C,
+                        at + "/ambient_c",
+                        NOT_GIVEN));
     }
 
     /** Where the parts of a pack stand: segments below one place, the rest below another. */

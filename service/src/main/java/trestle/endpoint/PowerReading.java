@@ -9,12 +9,12 @@ import trestle.api.model.PowerPoint;
 import trestle.flight.Airframe;
 import trestle.flight.AirspeedRange;
 import trestle.flight.CalibratedPower;
-import trestle.flight.DragPolar;
 import trestle.flight.MeasuredPoint;
 import trestle.flight.MeasuredPower;
 import trestle.flight.PolarPower;
 import trestle.flight.PowerSource;
 import trestle.flight.PropulsiveEfficiency;
+import trestle.review.Drive;
 import trestle.units.Mass;
 
 /**
@@ -32,11 +32,16 @@ record PowerReading(EnduranceRequest request, Reading reading) {
      *
      * @param airframe the aircraft
      * @param densityKgPerM3 density of the air, kg/m³
+     * @param drive the propulsion, where it is described and whole
      * @return the source; empty where a contradiction was noted
      */
-    Optional<PowerSource> source(Airframe airframe, double densityKgPerM3) {
+    Optional<PowerSource> source(Airframe airframe, double densityKgPerM3, Optional<Drive> drive) {
         List<String> fields = List.of("drag", "power_curve", "calibration");
         reading.exactlyOne("", fields, request.drag(), request.powerCurve(), request.calibration());
+        if (request.drag() == null) {
+            reading.takesNo(
+                    "power that was measured in flight", "", "propulsion", request.propulsion());
+        }
         if (request.calibration() != null) {
             return calibrated(request.calibration());
         }
@@ -49,16 +54,25 @@ record PowerReading(EnduranceRequest request, Reading reading) {
         if (request.powerCurve() != null) {
             return measured(airframe, densityKgPerM3, systemsW);
         }
-        return request.drag() == null ? Optional.empty() : polar(airframe, systemsW);
+        return request.drag() == null ? Optional.empty() : polar(airframe, systemsW, drive);
     }
 
-    private Optional<PowerSource> polar(Airframe airframe, double systemsW) {
-        if (request.efficiency() == null) {
-            reading.fault("/efficiency", "missing", "a drag polar needs the efficiencies");
-            return Optional.empty();
-        }
-        DragPolar polar = FlightReading.polar(request.drag(), airframe);
-        return Optional.of(new PolarPower(polar, efficiency(request.efficiency()), systemsW));
+    private Optional<PowerSource> polar(Airframe airframe, double systemsW, Optional<Drive> drive) {
+        reading.exactlyOne(
+                "",
+                List.of("efficiency", "propulsion"),
+                request.efficiency(),
+                request.propulsion());
+        Optional<PropulsiveEfficiency> efficiency =
+                request.efficiency() == null
+                        ? drive.map(it -> it)
+                        : Optional.of(efficiency(request.efficiency()));
+        return efficiency.map(
+                it ->
+                        new PolarPower(
+                                FlightReading.polar(request.drag(), airframe.aspectRatio()),
+                                it,
+                                systemsW));
     }
 
     private Optional<PowerSource> measured(

@@ -38,24 +38,12 @@ final class CoefficientGrid {
             return new PropellerCoefficients(
                     growth * thrusts[thrusts.length - 1], growth * powers[powers.length - 1]);
         }
-        int node = Math.min(thrusts.length - 2, (int) (advanceRatio / spacing));
-        double share = advanceRatio / spacing - node;
-        return new PropellerCoefficients(cubic(thrusts, node, share), cubic(powers, node, share));
+        double place = advanceRatio / spacing;
+        return new PropellerCoefficients(Cubic.at(thrusts, place), Cubic.at(powers, place));
     }
 
     /** Advance ratio of the last node. */
     double greatestAdvanceRatio() {
         return spacing * (thrusts.length - 1);
-    }
-
-    /** Cubic Hermite interpolation with central differences for slopes (Catmull and Rom). */
-    private static double cubic(double[] values, int node, double share) {
-        double from = values[node];
-        double to = values[node + 1];
-        double slopeFrom = node > 0 ? (to - values[node - 1]) / 2 : to - from;
-        double slopeTo = node < values.length - 2 ? (values[node + 2] - from) / 2 : to - from;
-        double bend = slopeFrom + slopeTo - 2 * (to - from);
-        double curve = to - from - slopeFrom - bend;
-        return from + share * (slopeFrom + share * (curve + share * bend));
     }
 }

@@ -88,7 +88,7 @@ public record DrivePerformance(
     private static OptionalDouble topSpeed(
             PropulsionTask task, PowerTrain train, OptionalDouble zeroThrust) {
         return task.cruise().isPresent() && zeroThrust.isPresent()
-                ? FlightSpeeds.topMPerS(train, task.cruise().get().drag(), zeroThrust.getAsDouble())
+                ? FlightSpeeds.topMPerS(train, task.cruise().get(), zeroThrust.getAsDouble())
                 : OptionalDouble.empty();
     }
 

@@ -34,6 +34,7 @@ final class FlightFindings {
         flight.turning();
         performance.atRest().ifPresent(flight::stall);
         performance.atRest().ifPresent(flight::sag);
+        performance.atRest().ifPresent(flight::cutoff);
         task.cruise().ifPresent(flight::cruise);
         flight.curve();
         return flight.findings;
@@ -107,11 +108,36 @@ final class FlightFindings {
         }
     }
 
+    /** A controller that sees its cutoff at full throttle stops the motor in the launch. */
+    private void cutoff(OperatingPoint atRest) {
+        double cutoffV = task.system().supply().cutoffVoltageV().orElse(0);
+        if (atRest.supplyVoltageV() < cutoffV) {
+            findings.add(
+                    Finding.of(
+                            Severity.STOP,
+                            "cutoff-at-full-throttle",
+                            Subject.of(PropulsionPart.SUPPLY_CUTOFF),
+                            atRest.supplyVoltageV(),
+                            cutoffV,
+                            String.format(
+                                    Locale.ROOT,
+                                    "Full throttle pulls the supply down to %.1f V, below the"
+                                            + " cutoff of %.1f V: the controller stops the motor.",
+                                    atRest.supplyVoltageV(),
+                                    cutoffV)));
+        }
+    }
+
     private void cruise(CruiseDemand demand) {
         double wantedN = demand.thrustN();
+        double mostN =
+                Math.max(
+                        0,
+                        performance
+                                .fullThrottleInCruise()
+                                .map(OperatingPoint::thrustN)
+                                .orElse(0.0));
         if (performance.cruise().isEmpty()) {
-            double mostN =
-                    performance.fullThrottleInCruise().map(OperatingPoint::thrustN).orElse(0.0);
             findings.add(
                     Finding.of(
                             Severity.STOP,
@@ -123,7 +149,7 @@ final class FlightFindings {
                                     Locale.ROOT,
                                     "Full throttle gives %.2f N at %.1f m/s and cruise takes"
                                             + " %.2f N.",
-                                    Math.max(0, mostN),
+                                    mostN,
                                     demand.airspeedMPerS(),
                                     wantedN)));
         }
@@ -137,8 +163,16 @@ final class FlightFindings {
                             Severity.STOP,
                             "thrust-never-reaches-drag",
                             Subject.of(PropulsionPart.CRUISE_THRUST),
-                            "Thrust at full throttle is below the drag at every airspeed: this"
-                                    + " drive does not fly level."));
+                            mostN,
+                            wantedN,
+                            String.format(
+                                    Locale.ROOT,
+                                    "Thrust at full throttle is below the drag at every airspeed,"
+                                            + " %.2f N against %.2f N at %.1f m/s: this drive does"
+                                            + " not fly level.",
+                                    mostN,
+                                    wantedN,
+                                    demand.airspeedMPerS())));
         }
     }
 

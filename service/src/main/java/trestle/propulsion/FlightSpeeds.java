@@ -1,6 +1,8 @@
 package trestle.propulsion;
 
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import trestle.numeric.Root;
 
 /** Speeds at which full throttle meets something. */
@@ -29,21 +31,34 @@ final class FlightSpeeds {
     /**
      * Fastest level flight: the last airspeed at which full throttle still holds the drag.
      *
+     * <p>A drive that holds little more than cruise may do so between two steps: the cruise
+     * airspeed is looked at too.
+     *
      * @param train the drive
-     * @param drag drag over airspeed
+     * @param cruise cruise airspeed, and drag over airspeed
      * @param zeroThrustMPerS airspeed at which thrust ends, m/s
      * @return airspeed, m/s; empty where thrust never reaches drag
      */
-    static OptionalDouble topMPerS(PowerTrain train, DragCurve drag, double zeroThrustMPerS) {
+    static OptionalDouble topMPerS(PowerTrain train, CruiseDemand cruise, double zeroThrustMPerS) {
+        DragCurve drag = cruise.drag();
         double fast = zeroThrustMPerS;
-        for (int step = STEPS - 1; step > 0; step--) {
-            double slow = zeroThrustMPerS * step / STEPS;
+        double[] looked = lookedAtMPerS(zeroThrustMPerS, cruise.airspeedMPerS());
+        for (int i = looked.length - 1; i >= 0; i--) {
+            double slow = looked[i];
             if (excessN(train, drag, slow) >= 0) {
                 return Root.between(v -> excessN(train, drag, v), slow, fast, ACCURACY_M_PER_S);
             }
             fast = slow;
         }
         return OptionalDouble.empty();
+    }
+
+    private static double[] lookedAtMPerS(double zeroThrustMPerS, double cruiseMPerS) {
+        return DoubleStream.concat(
+                        IntStream.range(1, STEPS).mapToDouble(i -> zeroThrustMPerS * i / STEPS),
+                        DoubleStream.of(cruiseMPerS).filter(v -> v < zeroThrustMPerS))
+                .sorted()
+                .toArray();
     }
 
     private static double excessN(PowerTrain train, DragCurve drag, double airspeedMPerS) {

@@ -207,13 +207,20 @@ public final class PowerTrain {
         return source.terminalVoltageV(supplyCurrentA(shaft, takenV)) - takenV;
     }
 
-    /** Current of all motors from a supply at a voltage; the controllers feed nothing back. */
+    /**
+     * Current of all motors from a supply at a voltage. The controllers feed nothing back; a shaft
+     * that the wind drives may bring the voltage through 0, where idle power would ask for a
+     * current without end.
+     */
     private double supplyCurrentA(Shaft shaft, double supplyVoltageV) {
+        if (shaft.currentA() <= 0) {
+            return 0;
+        }
         double outputW = shaft.outputVoltageV() * shaft.currentA();
         double lossW =
                 Controller.switchingLossW(
                         supplyVoltageV, shaft.currentA(), shaft.outputVoltageV() / supplyVoltageV);
-        return Math.max(0, system.motorCount() * (outputW + lossW) / supplyVoltageV);
+        return system.motorCount() * (outputW + lossW) / supplyVoltageV;
     }
 
     /**

@@ -6,6 +6,8 @@ public enum PropulsionPart {
     SUPPLY,
     /** The pack's continuous current. */
     SUPPLY_MAX_CURRENT,
+    /** Where the controllers stop the motors. */
+    SUPPLY_CUTOFF,
     /** The motor as a whole. */
     MOTOR,
     /** Its speed constant. */

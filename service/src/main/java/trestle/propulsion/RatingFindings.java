@@ -124,15 +124,19 @@ final class RatingFindings {
                         limit,
                         String.format(
                                 Locale.ROOT,
-                                "At full throttle and %.1f m/s %s is %.4g %s, %s the limit of %.4g"
-                                        + " %s.",
+                                "At full throttle and %.1f m/s %s is %s %s, %s the limit of %s %s.",
                                 at.airspeedMPerS(),
                                 rating.name(),
-                                value,
+                                readable(value),
                                 rating.unit(),
                                 severity == Severity.STOP ? "above" : "within 10 % of",
-                                limit,
+                                readable(limit),
                                 rating.unit())));
+    }
+
+    /** Four digits or more, never in powers of ten. */
+    private static String readable(double value) {
+        return String.format(Locale.ROOT, value < 1000 ? "%.4g" : "%.0f", value);
     }
 
     private static OptionalDouble asRpm(OptionalDouble radPerS) {

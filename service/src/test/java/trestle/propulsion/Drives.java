@@ -43,7 +43,8 @@ final class Drives {
         return new Supply(
                 VoltageSource.behindResistance(openVoltageV, resistanceOhm),
                 25.2,
-                OptionalDouble.of(60));
+                OptionalDouble.of(60),
+                OptionalDouble.of(18));
     }
 
     static PropulsionSystem system() {

@@ -49,7 +49,8 @@ class PropulsionMatchPropertyTest {
                 new Supply(
                         VoltageSource.behindResistance(packV, packOhm),
                         packV,
-                        OptionalDouble.of(50));
+                        OptionalDouble.of(50),
+                        OptionalDouble.empty());
         PropulsionTask task =
                 new PropulsionTask(
                         new PropulsionSystem(motor, Drives.controller(), propeller, motors, supply),

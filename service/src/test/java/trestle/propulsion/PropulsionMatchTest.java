@@ -130,7 +130,10 @@ class PropulsionMatchTest {
         Finding finding = only(match, "cruise-thrust-short");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value().orElseThrow()).isLessThan(finding.limit().orElseThrow());
-        assertThat(only(match, "thrust-never-reaches-drag").severity()).isEqualTo(Severity.STOP);
+        Finding never = only(match, "thrust-never-reaches-drag");
+        assertThat(never.severity()).isEqualTo(Severity.STOP);
+        assertThat(never.value()).isEqualTo(finding.value());
+        assertThat(never.limit()).isEqualTo(finding.limit());
         assertThat(match.performance().cruise()).isEmpty();
         assertThat(match.performance().topSpeedMPerS()).isEmpty();
         assertThat(match.performance().atRest()).isPresent();
@@ -154,6 +157,81 @@ class PropulsionMatchTest {
         PropulsionMatch softer =
                 PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 0.25))));
         assertThat(only(softer, "pack-sags").severity()).isEqualTo(Severity.ATTENTION);
+    }
+
+    @Test
+    void cutoffAboveTheVoltageAtFullThrottleStops() {
+        double underLoadV =
+                PropulsionMatch.of(Drives.task(Drives.system()))
+                        .performance()
+                        .atRest()
+                        .orElseThrow()
+                        .supplyVoltageV();
+        Supply pack = Drives.pack();
+        Supply early =
+                new Supply(
+                        pack.source(),
+                        pack.fullVoltageV(),
+                        pack.maxCurrentA(),
+                        OptionalDouble.of(underLoadV + 0.1));
+        Finding finding =
+                only(
+                        PropulsionMatch.of(Drives.task(Drives.with(early))),
+                        "cutoff-at-full-throttle");
+        assertThat(finding.severity()).isEqualTo(Severity.STOP);
+        assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.SUPPLY_CUTOFF));
+        assertThat(finding.value().orElseThrow()).isCloseTo(underLoadV, within(1e-9));
+    }
+
+    /** At these airspeeds the wind brings the slowest shaft looked at to no voltage at all. */
+    @Test
+    void fullThrottleHasAStateAtEveryAirspeedBelowTheEndOfThrust() {
+        assertThat(powerful(600, 14).atFullThrottle(60.775)).isPresent();
+        assertThat(powerful(450, 16).atFullThrottle(62.579)).isPresent();
+        assertThat(powerful(400, 18).atFullThrottle(49.499)).isPresent();
+        assertThat(powerful(600, 20).atFullThrottle(15.255)).isPresent();
+    }
+
+    private static PowerTrain powerful(double speedConstantRpmPerV, double diameterIn) {
+        Motor motor =
+                new Motor(
+                        Rotation.radPerSFromRpm(speedConstantRpmPerV),
+                        0.04,
+                        1.2,
+                        OptionalDouble.of(20),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty());
+        return PowerTrain.of(
+                new PropulsionSystem(
+                        motor,
+                        Drives.controller(),
+                        Drives.propeller(diameterIn, 0.8 * diameterIn),
+                        1,
+                        Drives.pack()),
+                Drives.AIR);
+    }
+
+    /** Thrust passes drag at the cruise airspeed by a hair and nowhere else. */
+    @Test
+    void aDriveThatHoldsNothingButCruiseHasItsTopSpeedThere() {
+        PropulsionTask task = Drives.task(Drives.system());
+        double cruise = Drives.CRUISE_M_PER_S;
+        double thrustN = PowerTrain.of(task.system(), task.air()).thrustN(cruise).orElseThrow();
+        DragCurve needle = v -> 0.999 * thrustN + 50 * Math.abs(v - cruise);
+        PropulsionMatch match =
+                PropulsionMatch.of(
+                        new PropulsionTask(
+                                task.system(),
+                                task.air(),
+                                Optional.of(new CruiseDemand(cruise, needle)),
+                                OptionalDouble.empty(),
+                                List.of()));
+        assertThat(match.performance().cruise()).isPresent();
+        assertThat(match.performance().topSpeedMPerS().orElseThrow())
+                .isCloseTo(cruise, within(0.01));
+        assertThat(match.findings())
+                .extracting(Finding::code)
+                .doesNotContain("thrust-never-reaches-drag");
     }
 
     @Test

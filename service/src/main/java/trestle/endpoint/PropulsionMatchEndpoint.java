@@ -1,0 +1,57 @@
+package trestle.endpoint;
+
+import java.util.List;
+import trestle.api.model.PropulsionMatchAnswer;
+import trestle.api.model.PropulsionMatchRequest;
+import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionTask;
+
+/** The door of {@code /v1/propulsion-match}: reads the request once, writes the answer once. */
+final class PropulsionMatchEndpoint
+        implements Calculation<PropulsionMatchRequest, PropulsionMatchAnswer> {
+    static final List<String> MODELS =
+            List.of(
+                    "propeller by blade elements in their own induced flow, fitted to one half of"
+                        + " the UIUC Propeller Data Site (Brandt, Deters, Ananda, Dantsker, Selig)"
+                        + " and checked against the other, or by its own measurements",
+                    "motor of three constants (Drela, First-Order DC Electric Motor Model, 2007);"
+                            + " controller as an averaging stage with losses of its own",
+                    "momentum theory (Rankine, Froude) as the limit of any propeller");
+
+    private static final List<String> CAUTIONS =
+            List.of(
+                    "A propeller maims: take it off while you set up, bolt the motor down for bench"
+                        + " runs, keep everyone out of its plane and from in front of it, and arm"
+                        + " last.",
+                    "High current: fuse or limit what can be shorted, and read current and"
+                            + " temperature in the first full-throttle runs, in short bursts; the"
+                            + " makers' ratings come first.");
+
+    @Override
+    public String name() {
+        return "propulsion-match";
+    }
+
+    @Override
+    public Class<PropulsionMatchRequest> requestType() {
+        return PropulsionMatchRequest.class;
+    }
+
+    @Override
+    public PropulsionMatchAnswer answer(PropulsionMatchRequest request) {
+        Reading reading = new Reading();
+        PropulsionReading read = new PropulsionReading(request, reading);
+        PropulsionTask task = read.task();
+        PropulsionMatch match = PropulsionMatch.of(task);
+        return PropulsionWriting.write(
+                task,
+                match,
+                Judge.of(
+                        match.findings(),
+                        match.assumptions(),
+                        read.pointers()::to,
+                        reading,
+                        CAUTIONS,
+                        MODELS));
+    }
+}
