@@ -1,14 +1,7 @@
 package trestle.endpoint;
 
-import static trestle.api.model.LaunchKind.BUNGEE;
-import static trestle.api.model.LaunchKind.CATAPULT;
-import static trestle.api.model.LaunchKind.DOLLY;
-import static trestle.api.model.LaunchKind.HAND;
-
-import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import trestle.api.model.LaunchKind;
 import trestle.launch.Launch;
 import trestle.units.Angle;
@@ -29,78 +22,6 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
     /** Where an aircraft leaves its dolly when nothing is said: common practice, no source. */
     private static final double LIFT_OFF_IN_STALL_SPEEDS = 1.2;
 
-    private static final List<Field> FIELDS =
-            List.of(
-                    new Field(
-                            "release_speed_m_per_s",
-                            trestle.api.model.Launch::releaseSpeedMPerS,
-                            Set.of(HAND, CATAPULT),
-                            true),
-                    new Field(
-                            "angle_deg",
-                            trestle.api.model.Launch::angleDeg,
-                            Set.of(HAND, BUNGEE, CATAPULT),
-                            false),
-                    new Field(
-                            "motor_delay_s",
-                            trestle.api.model.Launch::motorDelayS,
-                            Set.of(HAND, BUNGEE, CATAPULT),
-                            false),
-                    new Field(
-                            "lift_off_airspeed_m_per_s",
-                            trestle.api.model.Launch::liftOffAirspeedMPerS,
-                            Set.of(DOLLY),
-                            false),
-                    new Field(
-                            "rolling_resistance",
-                            trestle.api.model.Launch::rollingResistance,
-                            Set.of(DOLLY),
-                            false),
-                    new Field(
-                            "roll_lift_coefficient",
-                            trestle.api.model.Launch::rollLiftCoefficient,
-                            Set.of(DOLLY),
-                            false),
-                    new Field(
-                            "dolly_mass_g",
-                            trestle.api.model.Launch::dollyMassG,
-                            Set.of(DOLLY),
-                            false),
-                    new Field(
-                            "stiffness_n_per_m",
-                            trestle.api.model.Launch::stiffnessNPerM,
-                            Set.of(BUNGEE),
-                            true),
-                    new Field(
-                            "stretch_m", trestle.api.model.Launch::stretchM, Set.of(BUNGEE), true),
-                    new Field(
-                            "cord_mass_g",
-                            trestle.api.model.Launch::cordMassG,
-                            Set.of(BUNGEE),
-                            false),
-                    new Field(
-                            "energy_return_percent",
-                            trestle.api.model.Launch::energyReturnPercent,
-                            Set.of(BUNGEE),
-                            false),
-                    new Field(
-                            "sliding_friction",
-                            trestle.api.model.Launch::slidingFriction,
-                            Set.of(BUNGEE),
-                            false),
-                    new Field(
-                            "rail_length_m",
-                            trestle.api.model.Launch::railLengthM,
-                            Set.of(CATAPULT),
-                            true));
-
-    /** A field, the kinds of launch that take it, and whether they need it. */
-    private record Field(
-            String name,
-            Function<trestle.api.model.Launch, Object> value,
-            Set<LaunchKind> kinds,
-            boolean needed) {}
-
     /**
      * The launch.
      *
@@ -108,7 +29,7 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
      * @return the launch; empty where a contradiction was noted
      */
     Optional<Launch> launch(double stallSpeedMPerS) {
-        if (!fieldsFit()) {
+        if (!LaunchFields.fit(launch, at, reading)) {
             return Optional.empty();
         }
         return Optional.of(
@@ -133,27 +54,13 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
      * @return time, s
      */
     double motorDelayS() {
-        return launch.kind() == DOLLY
+        return launch.kind() == LaunchKind.DOLLY
                 ? 0
                 : reading.orDefault(
                         launch.motorDelayS(),
                         trestle.api.model.Launch.DEFAULT_MOTOR_DELAY_S,
                         at + "/motor_delay_s",
                         USUAL);
-    }
-
-    private boolean fieldsFit() {
-        String what = "a " + launch.kind() + " launch";
-        boolean fit = true;
-        for (Field field : FIELDS) {
-            Object value = field.value().apply(launch);
-            if (!field.kinds().contains(launch.kind())) {
-                fit &= reading.takesNo(what, at, field.name(), value);
-            } else if (field.needed()) {
-                fit &= reading.needs(what, at, field.name(), value);
-            }
-        }
-        return fit;
     }
 
     private Launch dolly(double stallSpeedMPerS) {
@@ -186,7 +93,7 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
         double usual = LIFT_OFF_IN_STALL_SPEEDS * stallSpeedMPerS;
         reading.assume(
                 at + "/lift_off_airspeed_m_per_s",
-                String.format(java.util.Locale.ROOT, "%.1f m/s, 1.2 stall speeds", usual),
+                String.format(Locale.ROOT, "%.1f m/s, 1.2 stall speeds", usual),
                 USUAL);
         return usual;
     }

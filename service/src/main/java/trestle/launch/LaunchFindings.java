@@ -51,6 +51,7 @@ final class LaunchFindings {
         all.hand();
         all.thrust();
         all.turn();
+        all.wind();
         all.air();
         return all.findings;
     }
@@ -223,6 +224,30 @@ final class LaunchFindings {
         }
     }
 
+    private void wind() {
+        double headwind = task.headwindMPerS();
+        double safe = result.safeClimbSpeedMPerS();
+        if (headwind < 0) {
+            add(
+                    ATTENTION,
+                    "launch-downwind",
+                    LaunchPart.HEADWIND,
+                    -headwind,
+                    0,
+                    "A tailwind of %.1f m/s takes as much from the airspeed at release: launch"
+                            + " into the wind");
+        } else if (headwind >= safe) {
+            add(
+                    ATTENTION,
+                    "wind-above-flying-speed",
+                    LaunchPart.HEADWIND,
+                    headwind,
+                    safe,
+                    "A wind of %.1f m/s is not below the safe climb speed of %.1f m/s: the aircraft"
+                            + " drifts back over whoever launched it");
+        }
+    }
+
     private void air() {
         if (result.densityAltitudeM() >= THIN_AIR_M) {
             add(
@@ -236,7 +261,7 @@ final class LaunchFindings {
         }
     }
 
-    /** The message has two places: for the value and for the limit. */
+    /** The message has a place for the value and may have one for the limit. */
     private void add(
             Severity severity,
             String code,

@@ -3,7 +3,8 @@ package trestle.launch;
 import java.util.OptionalDouble;
 
 /**
- * The aircraft at the moment it is let go.
+ * The aircraft at the moment it is let go. Air that comes from behind carries nothing: in a
+ * tailwind faster than the launch the airspeed along the ground counts as none.
  *
  * @param left false where it never left the dolly or the ramp
  * @param forwardAirspeedMPerS airspeed along the ground, m/s
@@ -29,7 +30,7 @@ record Release(
             double runTimeS) {
         return new Release(
                 left,
-                groundSpeedMPerS * Math.cos(angleRad) + headwindMPerS,
+                Math.max(0, groundSpeedMPerS * Math.cos(angleRad) + headwindMPerS),
                 groundSpeedMPerS * Math.sin(angleRad),
                 runM,
                 runTimeS,

@@ -54,7 +54,9 @@ final class CompassFindings {
                 Angle.degFromRad(
                         CompassClearance.headingErrorRad(
                                 run.asTwisted().fieldT(), task.earthHorizontalT()));
-        String twist = run.twisted() ? "" : text(", or twist its leads for %.1f°", twistedDeg);
+        boolean twistingHelps =
+                !run.twisted() && twistedDeg <= Angle.degFromRad(task.allowedHeadingErrorRad());
+        String twist = twistingHelps ? text(", or twist its leads for %.1f°", twistedDeg) : "";
         return Finding.of(
                 Severity.ATTENTION,
                 "run-too-near",

@@ -110,9 +110,9 @@ class EnduranceHttpTest {
     }
 
     @Test
-    void aDragPolarNeedsTheEfficiencies() {
+    void aDragPolarNeedsEfficienciesOrADrive() {
         LiveService.refused(NAME, 422, LiveService.changed(NAME, "/efficiency", null))
-                .body("errors.at", hasItem("/efficiency"));
+                .body("errors.code", hasItem("missing_choice"));
     }
 
     @Test

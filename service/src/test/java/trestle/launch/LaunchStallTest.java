@@ -82,6 +82,23 @@ class LaunchStallTest {
         assertThat(codes(windy)).isEmpty();
     }
 
+    /** Air from behind would otherwise pass for airspeed, the stronger the safer. */
+    @Test
+    void aTailwindFasterThanTheThrowIsNoAirspeed() {
+        LaunchStallResult result = THROWN.headwind(-40).result();
+        assertThat(result.launch().releaseAirspeedMPerS()).isZero();
+        assertThat(result.launch().outcome()).isEqualTo(LaunchOutcome.GROUND);
+        assertThat(finding(result, "launch-downwind").value()).hasValue(40);
+    }
+
+    @Test
+    void aWindAboveTheFlyingSpeedIsSaid() {
+        LaunchStallResult result = THROWN.headwind(20).result();
+        assertThat(codes(result)).containsExactly("wind-above-flying-speed");
+        assertThat(finding(result, "wind-above-flying-speed").limit().orElseThrow())
+                .isCloseTo(result.safeClimbSpeedMPerS(), within(1e-9));
+    }
+
     @Test
     void aFastReleaseIsSafeAtOnce() {
         LaunchFlight launch =

@@ -44,6 +44,13 @@ class CompassClearanceTest {
     }
 
     @Test
+    void twistingIsNotOfferedWhereItIsNotEnough() {
+        // Twisted 2e-7 · 500 · 0.0005 / 0.01 = 5 µT of 20 µT: 14°, with 2° allowed.
+        Clearance clearance = CompassClearance.of(task(run(500, 0.01, 0.1)));
+        assertThat(clearance.findings().get(0).message()).endsWith("mm off.");
+    }
+
+    @Test
     void runsThatOnlyAddUpAtWorstAreAttention() {
         LeadRun half = run(20, 0.006, 0.23);
         Clearance clearance = CompassClearance.of(task(half, half));

@@ -44,6 +44,15 @@ class RailsTest {
     }
 
     @Test
+    void aServoWithoutItsStallCurrentIsAskedFor() {
+        Load servo = new Load("servo", 4, 0.2, OptionalDouble.empty(), 1, true, LoadRole.SERVO);
+        Finding finding = only(budget(switching(5, 30), servo), Severity.ATTENTION);
+        assertThat(finding.code()).isEqualTo("stall-current-missing");
+        assertThat(finding.subject()).isEqualTo(Subject.of(RailPart.PEAK_OF_LOAD, 0, 0));
+        assertThat(finding.message()).contains("0.20 A");
+    }
+
+    @Test
     void aBrownOutStopsAFlightThatNeedsTheRail() {
         Finding servos = only(budget(switching(19, 30), servos(1, 0.1, 0.5)), Severity.STOP);
         assertThat(servos.code()).isEqualTo("rail-browns-out");

@@ -1,0 +1,368 @@
+package trestle.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** {@code launch-stall} over HTTP. */
+class LaunchHttpTest {
+    private static final Variant EXAMPLE = Variant.of("launch-stall");
+    private static final Variant DOLLY = EXAMPLE.withJson("/launch", "{\"kind\":\"dolly\"}");
+    private static final Variant BUNGEE =
+            EXAMPLE.withJson(
+                    "/launch",
+                    "{\"kind\":\"bungee\",\"stiffness_n_per_m\":14,\"stretch_m\":9,"
+                            + "\"cord_mass_g\":600,\"angle_deg\":8}");
+    private static final Variant CATAPULT =
+            EXAMPLE.withJson(
+                    "/launch",
+                    "{\"kind\":\"catapult\",\"release_speed_m_per_s\":11,\"rail_length_m\":3}");
+
+    /** By hand: Vs = sqrt(2 W / (ρ S C_L)) with the answer's own density, n = 1/cos 30°. */
+    @Test
+    void theExampleAddsUp() {
+        JsonNode answer = EXAMPLE.answer();
+        double density = answer.path("air_density_kg_per_m3").asDouble();
+        double stall = Math.sqrt(2 * 5.9 * 9.80665 / (density * 0.784 * 1.25));
+        double turn = 1.3 * stall / Math.sqrt(Math.cos(Math.toRadians(30)));
+        assertThat(answer.path("verdict").asText()).isEqualTo("fit");
+        assertThat(answer.path("stall_speed_m_per_s").asDouble()).isCloseTo(stall, within(1e-6));
+        assertThat(answer.path("stall_speed_banked_m_per_s").asDouble())
+                .isCloseTo(turn / 1.3, within(1e-6));
+        assertThat(answer.path("safe_climb_speed_m_per_s").asDouble())
+                .isCloseTo(1.3 * stall, within(1e-6));
+        assertThat(answer.path("turn_radius_m").asDouble())
+                .isCloseTo(turn * turn / (9.80665 * Math.tan(Math.toRadians(30))), within(1e-5));
+        assertThat(answer.path("kinetic_energy_j").asDouble())
+                .isCloseTo(0.5 * 5.9 * 1.69 * stall * stall, within(1e-4));
+        assertThat(answer.at("/launch/outcome").asText()).isEqualTo("safe_speed");
+        double safe = 1.3 * stall;
+        double dragN = dragN(density, safe);
+        assertThat(answer.at("/climb/rate_m_per_s").asDouble())
+                .isCloseTo((29 * (1 - safe / 26) - dragN) * safe / (5.9 * 9.80665), within(1e-5));
+    }
+
+    private static double dragN(double density, double airspeed) {
+        double qs = 0.5 * density * airspeed * airspeed * 0.784;
+        double lift = 5.9 * 9.80665 / qs;
+        return qs * (0.031 + lift * lift * 0.784 / (Math.PI * 0.8 * 2.8 * 2.8));
+    }
+
+    @Test
+    void aLaunchThatEndsInTheGroundIsAStopAndTheRestStands() {
+        EXAMPLE.with("/headwind_m_per_s", 0)
+                .with("/launch/release_speed_m_per_s", 6)
+                .post()
+                .statusCode(200)
+                .body("verdict", equalTo("stop"))
+                .body("findings[0].code", equalTo("launch-into-ground"))
+                .body("findings[0].at", equalTo("/launch"))
+                .body("findings[0].value", equalTo(6.0f))
+                .body("findings[0].message", containsString("safe climb speed of 12.8 m/s"))
+                .body("findings[1].code", equalTo("launch-below-stall"))
+                .body("findings[1].at", equalTo("/launch/release_speed_m_per_s"))
+                .body("launch.outcome", equalTo("ground"))
+                .body("launch.height_lost_m", equalTo(1.9f))
+                .body("launch.time_to_safe_speed_s", nullValue())
+                .body("climb.rate_m_per_s", notNullValue())
+                .body("glide.best_ratio", notNullValue())
+                .body("turn_radius_m", notNullValue());
+    }
+
+    @Test
+    void thrustThatNeverReachesDragIsAStopWithBothForces() {
+        JsonNode answer = EXAMPLE.with("/static_thrust_n", 6).answer();
+        JsonNode thrust = Variant.finding(answer, "thrust-never-reaches-drag", "/static_thrust_n");
+        assertThat(answer.path("verdict").asText()).isEqualTo("stop");
+        double safe = answer.path("safe_climb_speed_m_per_s").asDouble();
+        assertThat(thrust.path("value").asDouble()).isCloseTo(6 * (1 - safe / 26), within(1e-6));
+        assertThat(thrust.path("limit").asDouble())
+                .isCloseTo(
+                        dragN(answer.path("air_density_kg_per_m3").asDouble(), safe), within(1e-5));
+        assertThat(answer.at("/climb/rate_m_per_s").asDouble()).isNegative();
+        assertThat(answer.at("/stall_speed_m_per_s").asDouble())
+                .isEqualTo(EXAMPLE.number("/stall_speed_m_per_s"));
+    }
+
+    @Test
+    void aThrustCurveIsPointedAt() {
+        EXAMPLE.without("/static_thrust_n")
+                .without("/pitch_speed_m_per_s")
+                .withJson(
+                        "/thrust_curve",
+                        "[{\"airspeed_m_per_s\":0,\"thrust_n\":4},{\"airspeed_m_per_s\":20,\"thrust_n\":1}]")
+                .post()
+                .statusCode(200)
+                .body(
+                        "findings.find { it.code == 'thrust-never-reaches-drag' }.at",
+                        equalTo("/thrust_curve"));
+    }
+
+    @Test
+    void aThrustCurveOfTheSameLineGivesTheSameAnswer() {
+        JsonNode line = EXAMPLE.answer();
+        JsonNode curve =
+                EXAMPLE.without("/static_thrust_n")
+                        .without("/pitch_speed_m_per_s")
+                        .withJson(
+                                "/thrust_curve",
+                                "[{\"airspeed_m_per_s\":0,\"thrust_n\":29},{\"airspeed_m_per_s\":26,\"thrust_n\":0}]")
+                        .answer();
+        assertThat(curve.path("climb")).isEqualTo(line.path("climb"));
+        assertThat(curve.path("launch")).isEqualTo(line.path("launch"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-3, -12, -20, -50})
+    void aTailwindIsSaidAndNeverHelps(double headwind) {
+        Variant downwind = EXAMPLE.with("/headwind_m_per_s", headwind);
+        downwind.post()
+                .statusCode(200)
+                .body("verdict", equalTo("stop"))
+                .body("findings.code", hasItems("launch-downwind", "launch-into-ground"))
+                .body("findings.at", hasItem("/headwind_m_per_s"));
+        assertThat(downwind.number("/launch/release_airspeed_m_per_s"))
+                .isLessThan(EXAMPLE.number("/launch/release_airspeed_m_per_s"));
+    }
+
+    @Test
+    void aTurnBelowItsStallIsAStop() {
+        EXAMPLE.with("/turn_airspeed_m_per_s", 10)
+                .post()
+                .body("verdict", equalTo("stop"))
+                .body("findings[0].code", equalTo("stall-in-turn"))
+                .body("findings[0].at", equalTo("/turn_airspeed_m_per_s"));
+    }
+
+    @Test
+    void aDollyThatNeverRollsIsAStop() {
+        DOLLY.with("/static_thrust_n", 2)
+                .post()
+                .body("verdict", equalTo("stop"))
+                .body("findings.code", hasItem("launch-never-leaves"))
+                .body("launch.outcome", equalTo("never_released"))
+                .body("glide.best_ratio", notNullValue());
+    }
+
+    @Test
+    void theFieldToChangeIsPointedAtByKind() {
+        DOLLY.with("/launch/lift_off_airspeed_m_per_s", 10)
+                .post()
+                .body("findings[0].code", equalTo("launch-margin-thin"))
+                .body("findings[0].at", equalTo("/launch/lift_off_airspeed_m_per_s"));
+        BUNGEE.with("/launch/stretch_m", 6)
+                .post()
+                .body(
+                        "findings.find { it.code == 'launch-below-stall' }.at",
+                        equalTo("/launch/stretch_m"));
+        CATAPULT.with("/launch/release_speed_m_per_s", 7.5)
+                .post()
+                .body(
+                        "findings.find { it.code == 'launch-margin-thin' }.at",
+                        equalTo("/launch/release_speed_m_per_s"));
+    }
+
+    /** By hand: constant acceleration over the rail, t = 2 L / v. */
+    @Test
+    void aRunIsReportedForAllButAThrow() {
+        CATAPULT.post()
+                .body("launch.ground_run_m", equalTo(3.0f))
+                .body("launch.run_time_s", equalTo((float) (6.0 / 11)));
+        for (Variant run : List.of(DOLLY, BUNGEE)) {
+            assertThat(run.number("/launch/ground_run_m")).isPositive();
+        }
+        EXAMPLE.post()
+                .body("launch.ground_run_m", nullValue())
+                .body("launch.run_time_s", nullValue());
+    }
+
+    @Test
+    void aHarderPullAndAHeadwindHelp() {
+        String airspeed = "/launch/release_airspeed_m_per_s";
+        assertThat(BUNGEE.with("/launch/stretch_m", 10).number(airspeed))
+                .isGreaterThan(BUNGEE.number(airspeed));
+        assertThat(BUNGEE.with("/launch/cord_mass_g", 2000).number(airspeed))
+                .isLessThan(BUNGEE.number(airspeed));
+        assertThat(DOLLY.with("/headwind_m_per_s", 6).number("/launch/ground_run_m"))
+                .isLessThan(DOLLY.number("/launch/ground_run_m"));
+        Variant still = EXAMPLE.with("/headwind_m_per_s", 0);
+        assertThat(EXAMPLE.number("/launch/height_lost_m"))
+                .isLessThan(still.number("/launch/height_lost_m"));
+        assertThat(still.with("/launch/motor_delay_s", 0).number("/launch/height_lost_m"))
+                .isLessThan(still.number("/launch/height_lost_m"));
+    }
+
+    @Test
+    void moreMassAndThinnerAirStallFaster() {
+        double stall = EXAMPLE.number("/stall_speed_m_per_s");
+        // Vs grows with the square root of the mass.
+        assertThat(EXAMPLE.with("/takeoff_mass_g", 4 * 5900).number("/stall_speed_m_per_s"))
+                .isCloseTo(2 * stall, within(1e-6));
+        assertThat(EXAMPLE.with("/conditions/altitude_m", 2500).number("/stall_speed_m_per_s"))
+                .isGreaterThan(1.1 * stall);
+        EXAMPLE.with("/conditions/altitude_m", 2500)
+                .post()
+                .body("findings.find { it.code == 'thin-air' }.at", equalTo("/conditions"));
+    }
+
+    @Test
+    void aLoadFactorStandsForItsBank() {
+        JsonNode bank = EXAMPLE.with("/bank_deg", 60).answer();
+        JsonNode loadFactor = EXAMPLE.without("/bank_deg").with("/load_factor", 2).answer();
+        assertThat(loadFactor.path("turn_radius_m").asDouble())
+                .isCloseTo(bank.path("turn_radius_m").asDouble(), within(1e-6));
+        EXAMPLE.with("/bank_deg", 0).post().body("turn_radius_m", nullValue());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "hand|release_speed_m_per_s",
+                "bungee|stiffness_n_per_m",
+                "bungee|stretch_m",
+                "catapult|release_speed_m_per_s",
+                "catapult|rail_length_m"
+            })
+    void whatAKindOfLaunchNeedsIsAskedFor(String kind, String field) {
+        EXAMPLE.withJson("/launch", "{\"kind\":\"" + kind + "\"}")
+                .post()
+                .statusCode(422)
+                .body("errors.find { it.at == '/launch/" + field + "' }.code", equalTo("missing"))
+                .body(
+                        "errors.find { it.at == '/launch/" + field + "' }.message",
+                        equalTo("a " + kind + " launch needs " + field));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "hand, stretch_m",
+        "hand, stiffness_n_per_m",
+        "hand, cord_mass_g",
+        "hand, energy_return_percent",
+        "hand, sliding_friction",
+        "hand, rail_length_m",
+        "hand, rolling_resistance",
+        "hand, roll_lift_coefficient",
+        "hand, dolly_mass_g",
+        "hand, lift_off_airspeed_m_per_s",
+        "dolly, release_speed_m_per_s",
+        "dolly, angle_deg",
+        "dolly, motor_delay_s",
+        "bungee, release_speed_m_per_s",
+        "catapult, stretch_m"
+    })
+    void whatAKindOfLaunchHasNoUseForIsRefused(String kind, String field) {
+        Variant launch =
+                switch (kind) {
+                    case "dolly" -> DOLLY;
+                    case "bungee" -> BUNGEE;
+                    case "catapult" -> CATAPULT;
+                    default -> EXAMPLE;
+                };
+        launch.with("/launch/" + field, 1)
+                .post()
+                .statusCode(422)
+                .body("errors", hasSize(1))
+                .body("errors[0].at", equalTo("/launch/" + field))
+                .body("errors[0].code", equalTo("contradiction"))
+                .body("errors[0].message", equalTo("a " + kind + " launch takes no " + field));
+    }
+
+    @Test
+    void fieldsThatExcludeEachOtherAreBothNamed() {
+        EXAMPLE.with("/load_factor", 1.2)
+                .withJson(
+                        "/thrust_curve",
+                        "[{\"airspeed_m_per_s\":5,\"thrust_n\":9},{\"airspeed_m_per_s\":5,\"thrust_n\":8}]")
+                .post()
+                .statusCode(422)
+                .body(
+                        "errors.at",
+                        hasItems(
+                                "/static_thrust_n",
+                                "/thrust_curve",
+                                "/pitch_speed_m_per_s",
+                                "/thrust_curve/1/airspeed_m_per_s",
+                                "/bank_deg",
+                                "/load_factor"))
+                .body("errors", hasSize(6));
+    }
+
+    @Test
+    void staticThrustNeedsItsPitchSpeedAndOneThrustIsNeeded() {
+        EXAMPLE.without("/pitch_speed_m_per_s")
+                .post()
+                .statusCode(422)
+                .body("errors", hasSize(1))
+                .body("errors[0].at", equalTo("/pitch_speed_m_per_s"))
+                .body("errors[0].message", equalTo("static_thrust_n needs pitch_speed_m_per_s"));
+        EXAMPLE.without("/pitch_speed_m_per_s")
+                .without("/static_thrust_n")
+                .post()
+                .statusCode(422)
+                .body("errors[0].message", equalTo("give one of static_thrust_n, thrust_curve"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/takeoff_mass_g|0|/takeoff_mass_g",
+                "/bank_deg|90|/bank_deg",
+                "/launch/kind|\"sling\"|/launch/kind",
+                "/launch|[]|/launch",
+                "/launch/release_hight_m|2|/launch/release_hight_m",
+                "/launch/motor_delay_s|\"0,5\"|/launch/motor_delay_s",
+                "/drag/oswald_efficiency|null|/drag/oswald_efficiency",
+                "/headwind_m_per_s|1e400|/headwind_m_per_s"
+            })
+    void aWrongFieldIsNamed(String at, String json, String place) {
+        EXAMPLE.withJson(at, json).refusedOnlyAt(place);
+    }
+
+    @Test
+    void everyDefaultThatTouchedANumberIsListed() {
+        EXAMPLE.withJson("/launch", "{\"kind\":\"hand\",\"release_speed_m_per_s\":9}")
+                .without("/max_lift_coefficient")
+                .without("/conditions")
+                .without("/bank_deg")
+                .post()
+                .statusCode(200)
+                .body(
+                        "assumptions.at",
+                        hasItems(
+                                "/launch/angle_deg",
+                                "/launch/release_height_m",
+                                "/launch/motor_delay_s",
+                                "/max_lift_coefficient",
+                                "/conditions/altitude_m",
+                                "/conditions/temperature_c",
+                                "/bank_deg",
+                                "/turn_airspeed_m_per_s"));
+        DOLLY.post()
+                .body(
+                        "assumptions.at",
+                        hasItems(
+                                "/launch/lift_off_airspeed_m_per_s",
+                                "/launch/rolling_resistance",
+                                "/launch/roll_lift_coefficient",
+                                "/launch/dolly_mass_g",
+                                "/launch/release_height_m"))
+                .body("assumptions.at", not(hasItem("/launch/motor_delay_s")));
+    }
+}
