@@ -12,6 +12,7 @@ import trestle.massbalance.Target;
 import trestle.massbalance.Weighing;
 import trestle.massbalance.Wing;
 import trestle.numeric.Guard;
+import trestle.rails.Rail;
 
 /**
  * One aircraft, whole.
@@ -27,8 +28,10 @@ import trestle.numeric.Guard;
  * @param weighing the aircraft on scales
  * @param aerodynamics drag and lift
  * @param propulsion what turns pack power into thrust
- * @param systemsPowerW power for everything but the motors, W, not negative
+ * @param systemsPowerW power for what neither motors nor rails feed, W, not negative
  * @param runs runs of wire
+ * @param rails regulated rails; empty for none
+ * @param compass the compass and what passes it
  * @param mission the day and the flight
  */
 public record Aircraft(
@@ -45,12 +48,15 @@ public record Aircraft(
         Propulsion propulsion,
         double systemsPowerW,
         List<InstalledRun> runs,
+        List<Rail> rails,
+        Optional<CompassPlan> compass,
         Mission mission) {
     /** Checks the physics and copies the lists. */
     public Aircraft {
         items = List.copyOf(items);
         packs = List.copyOf(packs);
         runs = List.copyOf(runs);
+        rails = List.copyOf(rails);
         Guard.notNegative("systemsPowerW", systemsPowerW);
     }
 

@@ -20,12 +20,19 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
+import trestle.launch.LaunchStall;
+import trestle.launch.LaunchStallResult;
+import trestle.launch.LaunchStallTask;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalanceTask;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
 import trestle.massbalance.MassBalance;
 import trestle.massbalance.Planform;
+import trestle.rails.RailBudget;
+import trestle.rails.RailTask;
+import trestle.rails.Rails;
+import trestle.rails.Supply;
 import trestle.wiring.GaugeAnswer;
 
 /**
@@ -42,11 +49,13 @@ public final class BuildReview {
     private final Aircraft aircraft;
     private final Planform planform;
     private final AirState air;
+    private final Optional<RailBudget> rails;
 
     private BuildReview(Aircraft aircraft) {
         this.aircraft = aircraft;
         this.planform = Planform.of(aircraft.wing());
         this.air = aircraft.mission().conditions().air();
+        this.rails = rails(aircraft);
     }
 
     /**
@@ -57,6 +66,21 @@ public final class BuildReview {
      */
     public static Review of(Aircraft aircraft) {
         return new BuildReview(aircraft).review();
+    }
+
+    /** Regulators see the packs from full down to where the controllers stop. */
+    private static Optional<RailBudget> rails(Aircraft aircraft) {
+        if (aircraft.rails().isEmpty()) {
+            return Optional.empty();
+        }
+        Pack pack = new Pack(aircraft.segments(), 0);
+        double lowestV = Math.min(aircraft.cutoff().packVoltageV(pack), pack.fullVoltageV());
+        Supply supply = new Supply(pack.fullVoltageV(), lowestV);
+        return Optional.of(Rails.of(new RailTask(supply, aircraft.rails())));
+    }
+
+    private double systemsPowerW() {
+        return aircraft.systemsPowerW() + rails.map(RailBudget::systemsPowerW).orElse(0.0);
     }
 
     private Review review() {
@@ -82,6 +106,9 @@ public final class BuildReview {
     private final class Round {
         private final Balance balance;
         private final PackStore store;
+        private final ThrustSource thrust;
+        private final Airframe airframe;
+        private final DragPolar polar;
         private final EnduranceResult endurance;
         private final Optional<SpeedPoint> cruise;
         private final Optional<FullThrottle> fullThrottle;
@@ -93,10 +120,23 @@ public final class BuildReview {
                             new Pack(aircraft.segments(), leadResistanceOhm(wires)),
                             aircraft.cutoff(),
                             surroundings());
+            thrust = ThrustSource.of(aircraft.propulsion(), store, air);
+            Aerodynamics aerodynamics = aircraft.aerodynamics();
+            airframe =
+                    new Airframe(
+                            balance.centre().massKg(),
+                            planform.areaM2(),
+                            planform.spanM(),
+                            aerodynamics.maxLiftCoefficient());
+            polar =
+                    DragPolar.of(
+                            aerodynamics.zeroLiftCoefficient(),
+                            aerodynamics.oswaldEfficiency(),
+                            airframe.aspectRatio());
             endurance = Endurance.of(enduranceTask());
             cruise = endurance.atAirspeed().or(endurance::bestRange).or(endurance::bestEndurance);
             fullThrottle =
-                    aircraft.propulsion().fullThrottlePowerW().stream()
+                    thrust.fullThrottlePowerW().stream()
                             .mapToObj(this::atFullThrottle)
                             .findFirst();
         }
@@ -120,12 +160,47 @@ public final class BuildReview {
                     ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
             List<Assumption> assumptions = ReviewAssumptions.of(aircraft, cruise, fullThrottle);
             return new Review(
-                    balance, endurance, cruise, pack, fullThrottle, runs, findings, assumptions);
+                    balance,
+                    endurance,
+                    cruise,
+                    pack,
+                    fullThrottle,
+                    runs,
+                    thrust.match(airframe, polar, air, cruise),
+                    rails,
+                    launch(),
+                    aircraft.compass().map(plan -> Compass.of(plan, runs)),
+                    findings,
+                    assumptions);
+        }
+
+        private Optional<LaunchStallResult> launch() {
+            Mission mission = aircraft.mission();
+            if (mission.launch().isEmpty() || thrust.thrust().isEmpty()) {
+                return Optional.empty();
+            }
+            LaunchPlan plan = mission.launch().get();
+            double stallMPerS = airframe.stallSpeedMPerS(air.densityKgPerM3());
+            return Optional.of(
+                    LaunchStall.of(
+                            new LaunchStallTask(
+                                    airframe,
+                                    polar,
+                                    thrust.thrust().get(),
+                                    air,
+                                    mission.headwindMPerS(),
+                                    plan.launch().apply(stallMPerS),
+                                    plan.motorDelayS(),
+                                    plan.turn(),
+                                    OptionalDouble.empty())));
         }
 
         private BalanceTask balanceTask(List<RunReview> wires) {
             List<Item> items = new ArrayList<>(aircraft.items());
             aircraft.packs().forEach(pack -> items.add(pack.item()));
+            if (aircraft.propulsion() instanceof Propulsion.ByParts parts) {
+                items.addAll(parts.items());
+            }
             items.addAll(WireItems.of(aircraft.runs(), wires));
             return new BalanceTask(
                     items,
@@ -175,7 +250,7 @@ public final class BuildReview {
 
         private PackTask packTask() {
             double powerW =
-                    cruise.map(SpeedPoint::powerW).orElse(Math.max(1, aircraft.systemsPowerW()));
+                    cruise.map(SpeedPoint::powerW).orElse(Math.max(1, systemsPowerW()));
             return new PackTask(
                     store.pack(),
                     new Load.Power(powerW),

@@ -1,6 +1,7 @@
 package trestle.review;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.flight.Conditions;
 import trestle.flight.Leg;
@@ -14,6 +15,7 @@ import trestle.flight.Leg;
  * @param reserveFraction share of the usable energy that is kept, 0 to below 1
  * @param cruiseAirspeedMPerS cruising airspeed, m/s; empty for that of best range
  * @param legs legs in order; empty for none
+ * @param launch how the aircraft gets away; empty where it is not asked
  */
 public record Mission(
         Conditions conditions,
@@ -21,7 +23,8 @@ public record Mission(
         double headwindMPerS,
         double reserveFraction,
         OptionalDouble cruiseAirspeedMPerS,
-        List<Leg> legs) {
+        List<Leg> legs,
+        Optional<LaunchPlan> launch) {
     /** Copies the list. */
     public Mission {
         legs = List.copyOf(legs);

@@ -7,7 +7,10 @@ import trestle.finding.Assumption;
 import trestle.finding.Finding;
 import trestle.flight.EnduranceResult;
 import trestle.flight.SpeedPoint;
+import trestle.launch.LaunchStallResult;
 import trestle.massbalance.Balance;
+import trestle.propulsion.PropulsionMatch;
+import trestle.rails.RailBudget;
 
 /**
  * What the review of an aircraft found.
@@ -18,6 +21,10 @@ import trestle.massbalance.Balance;
  * @param pack the packs at cruise power
  * @param fullThrottle the packs at full throttle; empty where no power is given for it
  * @param runs the runs of wire, in their order
+ * @param propulsion the drive at cruise and full throttle; empty where only efficiencies are known
+ * @param rails the regulated rails; empty where there are none
+ * @param launch launch, climb, glide and turn; empty where no launch or no thrust is given
+ * @param compass the compass; empty where none is described
  * @param findings judgements of the review itself; those of each part are in the part
  * @param assumptions choices of the review itself
  */
@@ -28,6 +35,10 @@ public record Review(
         PackEnergy pack,
         Optional<FullThrottle> fullThrottle,
         List<RunReview> runs,
+        Optional<PropulsionMatch> propulsion,
+        Optional<RailBudget> rails,
+        Optional<LaunchStallResult> launch,
+        Optional<Compass> compass,
         List<Finding> findings,
         List<Assumption> assumptions) {
     /** Copies the lists. */

@@ -1,0 +1,85 @@
+package trestle.review;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.atmosphere.AirState;
+import trestle.flight.Airframe;
+import trestle.flight.DragPolar;
+import trestle.flight.PropulsiveEfficiency;
+import trestle.flight.SpeedPoint;
+import trestle.launch.Thrust;
+import trestle.propulsion.CruiseDemand;
+import trestle.propulsion.OperatingPoint;
+import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionSystem;
+import trestle.propulsion.PropulsionTask;
+
+/**
+ * The propulsion on the packs of one round of the review.
+ *
+ * @param efficiency from pack power to thrust power, over airspeed and thrust
+ * @param fullThrottlePowerW power at full throttle at rest, W; empty where it is not known
+ * @param thrust at full throttle over airspeed; empty where it is not known
+ * @param drive the drive; empty where only efficiencies are known
+ */
+record ThrustSource(
+        PropulsiveEfficiency efficiency,
+        OptionalDouble fullThrottlePowerW,
+        Optional<Thrust> thrust,
+        Optional<Drive> drive) {
+
+    static ThrustSource of(Propulsion propulsion, PackStore store, AirState air) {
+        if (propulsion instanceof Propulsion.ByEfficiency known) {
+            return new ThrustSource(
+                    known.efficiency(),
+                    known.fullThrottlePowerW(),
+                    known.thrust().map(thrust -> thrust),
+                    Optional.empty());
+        }
+        Propulsion.ByParts parts = (Propulsion.ByParts) propulsion;
+        PropulsionSystem system =
+                new PropulsionSystem(
+                        parts.motor(),
+                        parts.controller(),
+                        parts.propeller(),
+                        parts.motorCount(),
+                        PackVoltage.supply(
+                                store.pack(), Optional.of(store.cutoff()), store.surroundings()));
+        Drive drive = Drive.of(system, air);
+        OptionalDouble fullW =
+                drive.train().atFullThrottle(0).stream()
+                        .mapToDouble(OperatingPoint::electricalPowerW)
+                        .findFirst();
+        return new ThrustSource(
+                drive,
+                fullW,
+                Optional.of(airspeed -> drive.train().thrustN(airspeed).orElse(0)),
+                Optional.of(drive));
+    }
+
+    /** The match at cruise; empty where only efficiencies are known. */
+    Optional<PropulsionMatch> match(
+            Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
+        return drive.map(
+                known -> {
+                    LevelDrag drag =
+                            new LevelDrag(
+                                    polar,
+                                    airframe.massKg(),
+                                    airframe.wingAreaM2(),
+                                    air.densityKgPerM3());
+                    PropulsionTask task =
+                            new PropulsionTask(
+                                    known.task().system(),
+                                    air,
+                                    cruise.map(
+                                            point ->
+                                                    new CruiseDemand(
+                                                            point.airspeedMPerS(), drag)),
+                                    OptionalDouble.of(airframe.massKg()),
+                                    List.of());
+                    return PropulsionMatch.of(task, known.train());
+                });
+    }
+}
