@@ -1,8 +1,11 @@
 package trestle.endpoint;
 
 import java.util.List;
+import java.util.function.Function;
+import trestle.api.model.Judgement;
 import trestle.api.model.PropulsionMatchAnswer;
 import trestle.api.model.PropulsionMatchRequest;
+import trestle.finding.Subject;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionTask;
 
@@ -43,15 +46,11 @@ final class PropulsionMatchEndpoint
         PropulsionReading read = new PropulsionReading(request, reading);
         PropulsionTask task = read.task();
         PropulsionMatch match = PropulsionMatch.of(task);
-        return PropulsionWriting.write(
-                task,
-                match,
-                Judge.of(
-                        match.findings(),
-                        match.assumptions(),
-                        read.pointers()::to,
-                        reading,
-                        CAUTIONS,
-                        MODELS));
+        return PropulsionWriting.write(task, match, judgement(match, read.pointers()::to, reading));
+    }
+
+    static Judgement judgement(
+            PropulsionMatch match, Function<Subject, String> place, Reading reading) {
+        return Judge.of(match.findings(), match.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 }

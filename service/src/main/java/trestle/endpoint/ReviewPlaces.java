@@ -8,7 +8,9 @@ import java.util.function.Function;
 import trestle.battery.PackPart;
 import trestle.finding.Subject;
 import trestle.flight.FlightPart;
+import trestle.launch.LaunchPart;
 import trestle.massbalance.BalancePart;
+import trestle.propulsion.PropulsionPart;
 import trestle.review.Aircraft;
 import trestle.review.ReviewPart;
 import trestle.wiring.WiringPart;
@@ -49,7 +51,7 @@ final class ReviewPlaces {
                                     FlightPart.MAX_LIFT_COEFFICIENT,
                                     "/airframe/max_lift_coefficient"),
                             entry(FlightPart.DRAG, "/airframe/drag"),
-                            entry(FlightPart.EFFICIENCY, "/propulsion/efficiency"),
+                            entry(FlightPart.EFFICIENCY, "/propulsion"),
                             entry(FlightPart.ENERGY, "/packs"),
                             entry(FlightPart.CONDITIONS, "/mission/conditions"),
                             entry(FlightPart.HEADWIND, "/mission/headwind_m_per_s"),
@@ -66,6 +68,27 @@ final class ReviewPlaces {
                             entry(ReviewPart.RUN, "/wiring/{}"),
                             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
                             entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));
+
+    private static final Pointers DRIVE = new Pointers(drive());
+
+    private static final Pointers RAILS = RailBudgetEndpoint.pointers("/packs", "/rails");
+
+    private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
+
+    private static final Pointers LAUNCH =
+            new Pointers(
+                    Map.ofEntries(
+                            entry(LaunchPart.TAKEOFF_MASS, "/items"),
+                            entry(
+                                    LaunchPart.MAX_LIFT_COEFFICIENT,
+                                    "/airframe/max_lift_coefficient"),
+                            entry(LaunchPart.DRAG, "/airframe/drag"),
+                            entry(LaunchPart.THRUST, "/propulsion"),
+                            entry(LaunchPart.CONDITIONS, "/mission/conditions"),
+                            entry(LaunchPart.HEADWIND, "/mission/headwind_m_per_s"),
+                            entry(LaunchPart.LAUNCH, "/mission/launch"),
+                            entry(LaunchPart.RELEASE_SPEED, "/mission/launch"),
+                            entry(LaunchPart.TURN, "/mission/launch")));
 
     private final Aircraft aircraft;
 
@@ -95,6 +118,32 @@ final class ReviewPlaces {
 
     String ofReview(Subject subject) {
         return REVIEW.to(subject);
+    }
+
+    String ofDrive(Subject subject) {
+        return DRIVE.to(subject);
+    }
+
+    String ofRails(Subject subject) {
+        return RAILS.to(subject);
+    }
+
+    String ofLaunch(Subject subject) {
+        return LAUNCH.to(subject);
+    }
+
+    String ofCompass(Subject subject) {
+        return COMPASS.to(subject);
+    }
+
+    private static Map<Enum<?>, String> drive() {
+        Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers("/propulsion", "/packs"));
+        places.put(PropulsionPart.SUPPLY_MAX_CURRENT, "/packs");
+        places.put(PropulsionPart.SUPPLY_CUTOFF, "/cutoff");
+        places.put(PropulsionPart.CRUISE_THRUST, "/airframe/drag");
+        places.put(PropulsionPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s");
+        places.put(PropulsionPart.AIRSPEED, "/mission/airspeed_m_per_s");
+        return places;
     }
 
     /** A run's air is that of the mission. */

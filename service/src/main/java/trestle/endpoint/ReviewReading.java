@@ -5,13 +5,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import trestle.api.model.AircraftCompass;
 import trestle.api.model.Airframe;
 import trestle.api.model.BuildReviewRequest;
 import trestle.api.model.InstalledPack;
 import trestle.api.model.InstalledRun;
+import trestle.api.model.LaunchStallRequest;
 import trestle.api.model.PackInsulation;
 import trestle.api.model.PackSegment;
-import trestle.api.model.PropulsionSummary;
+import trestle.api.model.PassingRun;
 import trestle.api.model.RunCurrent;
 import trestle.api.model.WireSizingRequest;
 import trestle.battery.Cutoff;
@@ -19,11 +21,18 @@ import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.flight.Conditions;
+import trestle.launch.Turn;
+import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
+import trestle.rails.Rail;
 import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
+import trestle.review.CompassLead;
+import trestle.review.CompassPlan;
+import trestle.review.LaunchPlan;
 import trestle.review.Mission;
 import trestle.review.Propulsion;
+import trestle.units.Angle;
 import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Share;
@@ -38,6 +47,10 @@ import trestle.wiring.WireTask;
  */
 record ReviewReading(Aircraft aircraft, Reading reading) {
     private static final String NOT_GIVEN = "the document gives none";
+
+    /** For reading a launch before the mass, and so the stall speed, is known. */
+    private static final double NOMINAL_STALL_M_PER_S = 10;
+
     private static final String USUAL = "the document gives none; common practice, no source";
 
     static ReviewReading of(BuildReviewRequest request) {
@@ -79,23 +92,30 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             var items = parts.items(request.items(), "/items");
             Aerodynamics aerodynamics = aerodynamics(airframe);
             Optional<Cutoff> cutoff = pack.map(this::cutoff);
+            Optional<Propulsion> propulsion = propulsion();
+            Optional<List<Rail>> rails = rails();
+            Optional<CompassPlan> compass = compass();
             Mission mission = mission();
             List<Item> packItems = packItems(parts, pack);
+            double systemsPowerW = systemsPowerW();
+            Insulation insulation = insulation();
             reading.refuseContradictions();
             return new Aircraft(
                     items,
                     packs(packItems, pack.orElseThrow()),
                     cutoff.orElseThrow(),
-                    insulation(),
+                    insulation,
                     AirframeReading.wing(airframe.wing()),
                     tail,
                     limits,
                     target,
                     Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
                     aerodynamics,
-                    propulsion(),
-                    systemsPowerW(),
+                    propulsion.orElseThrow(),
+                    systemsPowerW,
                     runs.stream().map(Optional::orElseThrow).toList(),
+                    rails.orElseThrow(),
+                    compass,
                     mission);
         }
 
@@ -110,14 +130,73 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                             USUAL));
         }
 
-        private Propulsion propulsion() {
-            PropulsionSummary summary = request.propulsion();
-            return new Propulsion(
-                    PowerReading.efficiency(summary.efficiency()),
-                    Reading.optional(summary.fullThrottlePowerW()),
-                    Reading.or(
-                            summary.fullThrottleDurationS(),
-                            PropulsionSummary.DEFAULT_FULL_THROTTLE_DURATION_S));
+        private Optional<Propulsion> propulsion() {
+            return new AircraftPropulsionReading(request.propulsion(), "/propulsion", reading)
+                    .read();
+        }
+
+        private Optional<List<Rail>> rails() {
+            return RailReading.rails(Reading.listed(request.rails()), "/rails", reading);
+        }
+
+        private Optional<CompassPlan> compass() {
+            AircraftCompass compass = request.compass();
+            if (compass == null) {
+                return Optional.empty();
+            }
+            List<String> names =
+                    Reading.listed(request.wiring()).stream().map(InstalledRun::name).toList();
+            Optional<List<CompassLead>> leads =
+                    Reading.each(
+                            compass.runs(), "/compass/runs", (run, at) -> lead(run, names, at));
+            return leads.map(
+                    all -> {
+                        CompassTask field =
+                                CompassReading.task(
+                                        List.of(),
+                                        compass.earthField(),
+                                        compass.allowedHeadingErrorDeg(),
+                                        "/compass",
+                                        reading);
+                        return new CompassPlan(
+                                all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+                    });
+        }
+
+        private Optional<CompassLead> lead(PassingRun run, List<String> names, String at) {
+            int index = names.indexOf(run.run());
+            if (index < 0) {
+                reading.fault(
+                        at + "/run",
+                        "unknown_value",
+                        "there is no run of that name in wiring; its runs are "
+                                + String.join(", ", names));
+                return Optional.empty();
+            }
+            return Optional.of(
+                    new CompassLead(
+                            index,
+                            Reading.optional(run.separationMm(), Length::mFromMm),
+                            Reading.or(run.twisted(), PassingRun.DEFAULT_TWISTED),
+                            Length.mFromMm(run.distanceMm())));
+        }
+
+        private Optional<LaunchPlan> launch() {
+            trestle.api.model.Launch launch = request.mission().launch();
+            if (launch == null) {
+                return Optional.empty();
+            }
+            LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
+            // Read once for its faults and defaults; the stall speed comes with the review.
+            launching.launch(NOMINAL_STALL_M_PER_S);
+            return Optional.of(
+                    new LaunchPlan(
+                            stall ->
+                                    new LaunchReading(launch, "/mission/launch", new Reading())
+                                            .launch(stall)
+                                            .orElseThrow(),
+                            launching.motorDelayS(),
+                            Turn.ofBankRad(Angle.radFromDeg(LaunchStallRequest.DEFAULT_BANK_DEG))));
         }
 
         private double systemsPowerW() {
@@ -332,7 +411,8 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                             mission.airspeedMPerS(),
                             headwindMPerS,
                             "/mission/legs",
-                            reading));
+                            reading),
+                    launch());
         }
     }
 }

@@ -3,21 +3,31 @@ package trestle.endpoint;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import trestle.api.model.Assumption;
 import trestle.api.model.BuildReviewAnswer;
+import trestle.api.model.CompassClearanceAnswer;
 import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.Finding;
 import trestle.api.model.Judgement;
 import trestle.api.model.KeyFigures;
+import trestle.api.model.LaunchStallAnswer;
 import trestle.api.model.MassBalanceAnswer;
 import trestle.api.model.PackEnergyAnswer;
+import trestle.api.model.PropulsionMatchAnswer;
+import trestle.api.model.RailBudgetAnswer;
 import trestle.api.model.RunReview;
 import trestle.api.model.WireSizingAnswer;
 import trestle.finding.Subject;
 import trestle.flight.SpeedPoint;
+import trestle.launch.LaunchStallResult;
+import trestle.propulsion.OperatingPoint;
+import trestle.rails.RailBudget;
+import trestle.review.Compass;
+import trestle.review.DriveMatch;
 import trestle.review.FullThrottle;
 import trestle.review.Review;
 import trestle.units.Energy;
@@ -76,8 +86,13 @@ final class ReviewWriting {
                         merged(
                                 EnduranceEndpoint.judgement(
                                         review.endurance(), places::ofFlight, new Reading())));
-        return BuildReviewAnswer.builder()
-                .judgement(
+        BuildReviewAnswer.Builder answer =
+                BuildReviewAnswer.builder()
+                        .propulsionMatch(review.propulsion().map(this::drive).orElse(null))
+                        .railBudget(review.rails().map(this::rails).orElse(null))
+                        .launchStall(review.launch().map(this::launch).orElse(null))
+                        .compassClearance(review.compass().map(this::compass).orElse(null));
+        return answer.judgement(
                         Judge.of(findings, assumptions, List.copyOf(cautions), List.copyOf(models)))
                 .keyFigures(keyFigures())
                 .massBalance(balance)
@@ -104,6 +119,35 @@ final class ReviewWriting {
                 .build();
     }
 
+    private PropulsionMatchAnswer drive(DriveMatch drive) {
+        return PropulsionWriting.write(
+                drive.task(),
+                drive.match(),
+                merged(
+                        PropulsionMatchEndpoint.judgement(
+                                drive.match(), places::ofDrive, new Reading())));
+    }
+
+    private RailBudgetAnswer rails(RailBudget rails) {
+        return RailWriting.write(
+                rails, merged(RailBudgetEndpoint.judgement(rails, places::ofRails, new Reading())));
+    }
+
+    private LaunchStallAnswer launch(LaunchStallResult launch) {
+        return LaunchWriting.write(
+                launch,
+                merged(LaunchStallEndpoint.judgement(launch, places::ofLaunch, new Reading())));
+    }
+
+    private CompassClearanceAnswer compass(Compass compass) {
+        return CompassWriting.write(
+                compass.task().runs(),
+                compass.clearance(),
+                merged(
+                        CompassClearanceEndpoint.judgement(
+                                compass.clearance(), places::ofCompass, new Reading())));
+    }
+
     private KeyFigures keyFigures() {
         return KeyFigures.builder()
                 .totalMassG(Mass.gFromKg(review.balance().centre().massKg()))
@@ -121,6 +165,23 @@ final class ReviewWriting {
                 .cruiseAirspeedMPerS(review.cruise().map(SpeedPoint::airspeedMPerS).orElse(null))
                 .cruisePowerW(review.cruise().map(SpeedPoint::powerW).orElse(null))
                 .cruiseCurrentA(review.cruise().map(c -> Writing.boxed(c.currentA())).orElse(null))
+                .cruiseThrottlePercent(
+                        inCruise()
+                                .map(p -> Share.percentFromFraction(p.throttleFraction()))
+                                .orElse(null))
+                .totalEfficiency(inCruise().map(p -> p.efficiency().total()).orElse(null))
+                .systemsPowerW(
+                        read.aircraft().systemsPowerW()
+                                + review.rails().map(RailBudget::systemsPowerW).orElse(0.0))
+                .staticThrustN(
+                        review.propulsion()
+                                .flatMap(d -> d.match().performance().atRest())
+                                .map(OperatingPoint::thrustN)
+                                .orElse(null))
+                .launchMarginPercent(
+                        review.launch()
+                                .map(l -> Share.percentFromFraction(l.launch().marginFraction()))
+                                .orElse(null))
                 .fullThrottleCurrentA(
                         review.fullThrottle().map(FullThrottle::currentA).orElse(null))
                 .bestEnduranceH(
@@ -135,6 +196,10 @@ final class ReviewWriting {
                                 .orElse(null))
                 .radiusOfActionKm(Writing.in(review.endurance().radiusOfActionM(), Length::kmFromM))
                 .build();
+    }
+
+    private Optional<OperatingPoint> inCruise() {
+        return review.propulsion().flatMap(drive -> drive.match().performance().cruise());
     }
 
     private Judgement merged(Judgement part) {

@@ -136,9 +136,7 @@ public final class BuildReview {
             endurance = Endurance.of(enduranceTask());
             cruise = endurance.atAirspeed().or(endurance::bestRange).or(endurance::bestEndurance);
             fullThrottle =
-                    thrust.fullThrottlePowerW().stream()
-                            .mapToObj(this::atFullThrottle)
-                            .findFirst();
+                    thrust.fullThrottlePowerW().stream().mapToObj(this::atFullThrottle).findFirst();
         }
 
         List<RunReview> runs() {
@@ -212,23 +210,9 @@ public final class BuildReview {
         }
 
         private EnduranceTask enduranceTask() {
-            Aerodynamics aerodynamics = aircraft.aerodynamics();
-            double massKg = balance.centre().massKg();
-            Airframe airframe =
-                    new Airframe(
-                            massKg,
-                            planform.areaM2(),
-                            planform.spanM(),
-                            aerodynamics.maxLiftCoefficient());
-            DragPolar polar =
-                    DragPolar.of(
-                            aerodynamics.zeroLiftCoefficient(),
-                            aerodynamics.oswaldEfficiency(),
-                            airframe.aspectRatio());
             return new EnduranceTask(
                     airframe,
-                    new PolarPower(
-                            polar, aircraft.propulsion().efficiency(), aircraft.systemsPowerW()),
+                    new PolarPower(polar, thrust.efficiency(), systemsPowerW()),
                     store,
                     air,
                     aircraft.mission().headwindMPerS(),
@@ -249,8 +233,7 @@ public final class BuildReview {
         }
 
         private PackTask packTask() {
-            double powerW =
-                    cruise.map(SpeedPoint::powerW).orElse(Math.max(1, systemsPowerW()));
+            double powerW = cruise.map(SpeedPoint::powerW).orElse(Math.max(1, systemsPowerW()));
             return new PackTask(
                     store.pack(),
                     new Load.Power(powerW),

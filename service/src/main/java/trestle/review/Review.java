@@ -9,7 +9,6 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.SpeedPoint;
 import trestle.launch.LaunchStallResult;
 import trestle.massbalance.Balance;
-import trestle.propulsion.PropulsionMatch;
 import trestle.rails.RailBudget;
 
 /**
@@ -35,7 +34,7 @@ public record Review(
         PackEnergy pack,
         Optional<FullThrottle> fullThrottle,
         List<RunReview> runs,
-        Optional<PropulsionMatch> propulsion,
+        Optional<DriveMatch> propulsion,
         Optional<RailBudget> rails,
         Optional<LaunchStallResult> launch,
         Optional<Compass> compass,

@@ -59,7 +59,7 @@ record ThrustSource(
     }
 
     /** The match at cruise; empty where only efficiencies are known. */
-    Optional<PropulsionMatch> match(
+    Optional<DriveMatch> match(
             Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
         return drive.map(
                 known -> {
@@ -74,12 +74,10 @@ record ThrustSource(
                                     known.task().system(),
                                     air,
                                     cruise.map(
-                                            point ->
-                                                    new CruiseDemand(
-                                                            point.airspeedMPerS(), drag)),
+                                            point -> new CruiseDemand(point.airspeedMPerS(), drag)),
                                     OptionalDouble.of(airframe.massKg()),
                                     List.of());
-                    return PropulsionMatch.of(task, known.train());
+                    return new DriveMatch(task, PropulsionMatch.of(task, known.train()));
                 });
     }
 }

@@ -2,11 +2,13 @@ package trestle.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.path.json.JsonPath;
@@ -59,7 +61,7 @@ class BuildReviewHttpTest {
     @Test
     void aHeavierItemCostsEnduranceAndRaisesTheStall() {
         JsonPath light = example();
-        JsonPath heavy = answer(LiveService.changed(NAME, "/items/7/mass_g", "1200"));
+        JsonPath heavy = answer(LiveService.changed(NAME, "/items/4/mass_g", "1200"));
         assertThat(heavy.getDouble("key_figures.best_endurance_h"))
                 .isLessThan(light.getDouble("key_figures.best_endurance_h"));
         assertThat(heavy.getDouble("key_figures.stall_speed_m_per_s"))
@@ -79,14 +81,134 @@ class BuildReviewHttpTest {
         assertThat(thin.getString("verdict")).isEqualTo("stop");
     }
 
+    /** The same aircraft with efficiencies in place of motor, controller and propeller. */
+    private static ObjectNode byEfficiency(String more) {
+        return LiveService.changed(
+                NAME,
+                "/propulsion",
+                "{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84,\"controller\":0.95}" + more + "}");
+    }
+
     @Test
     void moreThanThePacksCanGiveAtFullThrottleIsAStop() {
-        LiveService.answer(
-                        NAME,
-                        LiveService.changed(NAME, "/propulsion/full_throttle_power_w", "5000"))
+        LiveService.answer(NAME, byEfficiency(",\"full_throttle_power_w\":5000"))
                 .body("verdict", equalTo("stop"))
                 .body("findings.code", hasItem("full-throttle-not-held"))
-                .body("findings.at", hasItem("/propulsion/full_throttle_power_w"));
+                .body("findings.at", hasItem("/propulsion"));
+    }
+
+    @Test
+    void efficienciesStandInForTheParts() {
+        LiveService.answer(
+                        NAME,
+                        byEfficiency(",\"static_thrust_n\":30,\"pitch_speed_m_per_s\":25"))
+                .body("propulsion_match", nullValue())
+                .body("launch_stall.launch.outcome", notNullValue())
+                .body("key_figures.cruise_throttle_percent", nullValue());
+    }
+
+    @Test
+    void partsAndEfficienciesExcludeEachOther() {
+        ObjectNode request =
+                LiveService.changed(
+                        NAME,
+                        "/propulsion/efficiency",
+                        "{\"propeller\":0.66,\"motor\":0.84,\"controller\":0.95}");
+        LiveService.refused(NAME, 422, request)
+                .body("errors.at", hasItems("/propulsion/motor", "/propulsion/efficiency"));
+    }
+
+    @Test
+    void aMotorNeedsItsControllerAndPropeller() {
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/propulsion/propeller", null))
+                .body("errors.at", hasItem("/propulsion/propeller"));
+    }
+
+    @Test
+    void anotherPropellerChangesEnduranceWiresAndLaunch() {
+        JsonPath fitted = example();
+        JsonPath steep =
+                answer(
+                        LiveService.changed(
+                                NAME,
+                                "/propulsion/propeller",
+                                "{\"diameter_in\":11,\"pitch_in\":4.7}"));
+        assertThat(steep.getDouble("key_figures.best_endurance_h"))
+                .isLessThan(fitted.getDouble("key_figures.best_endurance_h"));
+        assertThat(steep.getDouble("key_figures.static_thrust_n"))
+                .isLessThan(fitted.getDouble("key_figures.static_thrust_n"));
+        assertThat(steep.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"))
+                .isNotEqualTo(
+                        fitted.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"));
+        assertThat(steep.getDouble("launch_stall.climb.rate_m_per_s"))
+                .isLessThan(fitted.getDouble("launch_stall.climb.rate_m_per_s"));
+    }
+
+    @Test
+    void cruiseCurrentComesFromTheDrive() {
+        JsonPath answer = example();
+        double drive = answer.getDouble("propulsion_match.cruise.electrical_power_w");
+        double systems = answer.getDouble("key_figures.systems_power_w");
+        // The drive is matched on the fresh pack and the flight on its tabulated efficiency.
+        assertThat(answer.getDouble("key_figures.cruise_power_w"))
+                .isCloseTo(drive + systems, withPercentage(0.5));
+    }
+
+    @Test
+    void theDriveIsWeighedWhereItStands() {
+        assertThat(example().getList("mass_balance.moments.name", String.class))
+                .contains("motor", "controller", "propeller");
+    }
+
+    @Test
+    void aHungrierRailCostsEndurance() {
+        JsonPath fitted = example();
+        JsonPath hungry =
+                answer(LiveService.changed(NAME, "/rails/2/loads/0/typical_a", "1.9"));
+        assertThat(hungry.getDouble("key_figures.systems_power_w"))
+                .isGreaterThan(fitted.getDouble("key_figures.systems_power_w") + 10);
+        assertThat(hungry.getDouble("key_figures.best_endurance_h"))
+                .isLessThan(fitted.getDouble("key_figures.best_endurance_h"));
+    }
+
+    @Test
+    void aRegulatorBelowTheFullPackIsAStop() {
+        ObjectNode request = LiveService.changed(NAME, "/rails/0/regulator/input_max_v", "24");
+        LiveService.answer(NAME, request)
+                .body("verdict", equalTo("stop"))
+                .body("findings.at", hasItem("/rails/0/regulator/input_max_v"))
+                .body("endurance.best_endurance", notNullValue());
+    }
+
+    @Test
+    void aControllerBelowTheFullPackIsAStop() {
+        ObjectNode request = LiveService.changed(NAME, "/propulsion/controller/max_voltage_v", "18");
+        LiveService.answer(NAME, request)
+                .body("verdict", equalTo("stop"))
+                .body("findings.at", hasItem("/propulsion/controller/max_voltage_v"));
+    }
+
+    @Test
+    void aThrowTooSlowEndsInAFindingNotAFailure() {
+        ObjectNode request =
+                LiveService.changed(NAME, "/mission/launch/release_speed_m_per_s", "2");
+        LiveService.change(request, "/mission/launch/motor_delay_s", "3");
+        LiveService.answer(NAME, request)
+                .body("verdict", equalTo("stop"))
+                .body("launch_stall.verdict", equalTo("stop"))
+                .body("mass_balance.verdict", notNullValue());
+    }
+
+    @Test
+    void aCompassBesideTheMainLeadIsAFinding() {
+        LiveService.answer(NAME, LiveService.changed(NAME, "/compass/runs/0/distance_mm", "30"))
+                .body("findings.at", hasItem("/compass/runs/0/distance_mm"));
+    }
+
+    @Test
+    void aCompassRunThatIsNotInTheWiringIsRefused() {
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/compass/runs/0/run", "\"x\""))
+                .body("errors.at", hasItem("/compass/runs/0/run"));
     }
 
     @Test
