@@ -155,7 +155,13 @@ record DriveReading(String at, Reading reading) {
     }
 
     private Optional<PropellerData> table(List<ThrustPowerRow> rows, String place) {
-        boolean sound = true;
+        boolean sound = rows.get(0).thrustCoefficient() > 0;
+        if (!sound) {
+            reading.fault(
+                    place + "/0/thrust_coefficient",
+                    "contradiction",
+                    "the table must begin at an advance ratio at which the propeller pulls");
+        }
         for (int i = 0; i < rows.size(); i++) {
             ThrustPowerRow row = rows.get(i);
             if (i > 0 && row.advanceRatio() <= rows.get(i - 1).advanceRatio()) {

@@ -68,7 +68,7 @@ public final class FieldUnit {
         units.put("_wh", "Wh");
         units.put("_mm", "mm");
         units.put("_km", "km");
-        units.put("_in", "in");
+        units.put("_in", "inch");
         units.put("_ut", "µT");
         units.put("_g", "g");
         units.put("_m", "m");

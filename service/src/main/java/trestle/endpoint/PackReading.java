@@ -1,6 +1,7 @@
 package trestle.endpoint;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -204,7 +205,7 @@ final class PackReading {
                     "contradiction",
                     FieldUnit.withUnit(cutoffV, at)
                             + " is not below the full voltage of the pack, "
-                            + FieldUnit.withUnit(fullV, at));
+                            + String.format(Locale.ROOT, "%.1f V", fullV));
         }
     }
 

@@ -113,11 +113,12 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
         reading.takesNo(without, "", "wing_area_dm2", request.wingAreaDm2());
         reading.takesNo(without, "", "wing_span_mm", request.wingSpanMm());
         if (request.thrustRequiredN() == null) {
-            reading.takesNo(
-                    "a request without drag and thrust_required_n",
-                    "",
-                    "airspeed_m_per_s",
-                    request.airspeedMPerS());
+            if (request.airspeedMPerS() != null) {
+                reading.fault(
+                        "/airspeed_m_per_s",
+                        "contradiction",
+                        "a cruise airspeed needs drag or thrust_required_n beside it");
+            }
             return Optional.empty();
         }
         return withThrust();

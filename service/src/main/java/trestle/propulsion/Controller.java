@@ -22,7 +22,7 @@ public record Controller(double maxCurrentA, double maxVoltageV, double resistan
      */
     private static final double SWITCHING_LOSS_FRACTION = 0.01;
 
-    /** What its own electronics draw, W. Placeholder, no source. */
+    /** What its own electronics draw, W, at the voltage of rest. Placeholder, no source. */
     private static final double IDLE_POWER_W = 0.5;
 
     /** Over the last part of the throttle, switching stops; a step there would have no root. */
@@ -36,17 +36,16 @@ public record Controller(double maxCurrentA, double maxVoltageV, double resistan
     }
 
     /**
-     * Power lost besides the resistance: {@code P0 + k V I}, the second term only while it
-     * switches, that is below full throttle.
+     * Current from the supply besides what the motor takes: {@code P0 / V0 + k I}, the second term
+     * only while it switches, that is below full throttle.
      *
-     * @param supplyVoltageV supply voltage V, V
+     * @param restVoltageV supply voltage without load V0, V
      * @param motorCurrentA motor current I, A
      * @param throttleFraction share of the voltage passed on, 0 to 1
-     * @return power, W
+     * @return current, A
      */
-    static double switchingLossW(
-            double supplyVoltageV, double motorCurrentA, double throttleFraction) {
+    static double lossCurrentA(double restVoltageV, double motorCurrentA, double throttleFraction) {
         double switching = Math.max(0, Math.min(1, (1 - throttleFraction) / SWITCHING_FADES_OVER));
-        return IDLE_POWER_W + SWITCHING_LOSS_FRACTION * switching * supplyVoltageV * motorCurrentA;
+        return IDLE_POWER_W / restVoltageV + SWITCHING_LOSS_FRACTION * switching * motorCurrentA;
     }
 }

@@ -157,7 +157,7 @@ final class FlightFindings {
                 .cruise()
                 .filter(point -> point.throttleFraction() > HIGH_CRUISE_THROTTLE)
                 .ifPresent(this::highThrottle);
-        if (performance.topSpeedMPerS().isEmpty()) {
+        if (performance.cruise().isEmpty() && performance.topSpeedMPerS().isEmpty()) {
             findings.add(
                     Finding.of(
                             Severity.STOP,

@@ -35,6 +35,7 @@ public final class PowerTrain {
     private final double densityKgPerM3;
     private final double soundMPerS;
     private final double fastestRevPerS;
+    private final double restVoltageV;
 
     private PowerTrain(PropulsionSystem system, AirState air) {
         this.system = system;
@@ -45,6 +46,7 @@ public final class PowerTrain {
         densityKgPerM3 = air.densityKgPerM3();
         soundMPerS = air.speedOfSoundMPerS();
         fastestRevPerS = system.noLoadRotationRadPerS() / (2 * Math.PI);
+        restVoltageV = system.supply().restVoltageV();
         propeller = PropellerMap.of(system.propeller(), air, fastestRevPerS);
     }
 
@@ -114,7 +116,7 @@ public final class PowerTrain {
                         Math.min(fastestRevPerS, slowestRevPerS(airspeedMPerS)),
                         fastestRevPerS,
                         fastestRevPerS * ACCURACY_RATIO);
-        double leastSpareV = -LEAST_SPARE_RATIO * system.supply().restVoltageV();
+        double leastSpareV = -LEAST_SPARE_RATIO * restVoltageV;
         if (revPerS.isEmpty()
                 || spareVoltageV(revPerS.getAsDouble(), 1, airspeedMPerS) < leastSpareV) {
             return Optional.empty();
@@ -204,23 +206,16 @@ public final class PowerTrain {
     private double spareVoltageV(double revPerS, double throttleFraction, double airspeedMPerS) {
         Shaft shaft = shaft(revPerS, airspeedMPerS);
         double takenV = shaft.outputVoltageV() / throttleFraction;
-        return source.terminalVoltageV(supplyCurrentA(shaft, takenV)) - takenV;
+        return source.terminalVoltageV(supplyCurrentA(shaft, throttleFraction)) - takenV;
     }
 
     /**
-     * Current of all motors from a supply at a voltage. The controllers feed nothing back; a shaft
-     * that the wind drives may bring the voltage through 0, where idle power would ask for a
-     * current without end.
+     * Current of all motors from the supply: that of the motor for its share of the time, and what
+     * the controllers lose. They feed nothing back.
      */
-    private double supplyCurrentA(Shaft shaft, double supplyVoltageV) {
-        if (shaft.currentA() <= 0) {
-            return 0;
-        }
-        double outputW = shaft.outputVoltageV() * shaft.currentA();
-        double lossW =
-                Controller.switchingLossW(
-                        supplyVoltageV, shaft.currentA(), shaft.outputVoltageV() / supplyVoltageV);
-        return system.motorCount() * (outputW + lossW) / supplyVoltageV;
+    private double supplyCurrentA(Shaft shaft, double throttleFraction) {
+        double lossA = Controller.lossCurrentA(restVoltageV, shaft.currentA(), throttleFraction);
+        return Math.max(0, system.motorCount() * (throttleFraction * shaft.currentA() + lossA));
     }
 
     /**
@@ -229,26 +224,27 @@ public final class PowerTrain {
      * output voltage, so the bracket from there to the voltage at rest holds just that one.
      */
     private double supplyVoltageV(Shaft shaft) {
-        double restV = system.supply().restVoltageV();
+        double outputV = shaft.outputVoltageV();
         return Root.between(
-                        v -> v - source.terminalVoltageV(supplyCurrentA(shaft, v)),
-                        Math.min(shaft.outputVoltageV(), restV),
-                        restV,
-                        restV * ACCURACY_RATIO)
-                .orElse(shaft.outputVoltageV());
+                        v -> v - source.terminalVoltageV(supplyCurrentA(shaft, outputV / v)),
+                        Math.min(outputV, restVoltageV),
+                        restVoltageV,
+                        restVoltageV * ACCURACY_RATIO)
+                .orElse(outputV);
     }
 
     private OperatingPoint point(Shaft shaft, double supplyVoltageV) {
         double shaftW = shaft.torqueNm() * shaft.rotationRadPerS();
         double motorVoltageV = motor.voltageV(shaft.currentA(), shaft.rotationRadPerS());
         double motorW = motorVoltageV * shaft.currentA();
-        double supplyCurrentA = supplyCurrentA(shaft, supplyVoltageV);
+        double throttleFraction = shaft.outputVoltageV() / supplyVoltageV;
+        double supplyCurrentA = supplyCurrentA(shaft, throttleFraction);
         double supplyW = supplyVoltageV * supplyCurrentA / system.motorCount();
         double airW = shaft.thrustN() * shaft.airspeedMPerS();
         double tipMPerS = Math.hypot(Math.PI * shaft.revPerS() * diameterM, shaft.airspeedMPerS());
         return new OperatingPoint(
                 shaft.airspeedMPerS(),
-                shaft.outputVoltageV() / supplyVoltageV,
+                throttleFraction,
                 shaft.rotationRadPerS(),
                 shaft.airspeedMPerS() / (shaft.revPerS() * diameterM),
                 system.motorCount() * shaft.thrustN(),

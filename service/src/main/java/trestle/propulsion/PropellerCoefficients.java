@@ -23,10 +23,13 @@ public record PropellerCoefficients(double thrust, double power) {
      * J²)))}, momentum theory [4].
      *
      * @param advanceRatio {@code J = V / (n D)}, above 0
-     * @return 0 to 1; 1 without thrust
+     * @return 0 to 1; 1 where there is no thrust
      */
     public double idealEfficiency(double advanceRatio) {
-        double loading = 8 / Math.PI * Math.max(0, thrust) / (advanceRatio * advanceRatio);
+        if (thrust <= 0) {
+            return 1;
+        }
+        double loading = 8 / Math.PI * thrust / (advanceRatio * advanceRatio);
         return 2 / (1 + Math.sqrt(1 + loading));
     }
 

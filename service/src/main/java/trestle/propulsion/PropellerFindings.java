@@ -46,13 +46,20 @@ final class PropellerFindings {
         if (judged.propeller.data() instanceof CoefficientTable table) {
             judged.tableRows(table);
             judged.tableRange(train.propeller());
+            judged.beyondIdeal(
+                    "propeller-table-impossible-in-flight",
+                    PropulsionPart.PROPELLER_TABLE,
+                    "Between or beyond the rows of the table");
         } else {
             judged.checkedRange();
             judged.wideInCruise();
         }
         if (judged.propeller.data() instanceof StaticTest test) {
             judged.staticTest(test);
-            judged.beyondIdeal();
+            judged.beyondIdeal(
+                    "static-test-impossible-in-flight",
+                    PropulsionPart.PROPELLER_STATIC_TEST,
+                    "Scaled to the static test");
         }
         judged.tipMach();
         return judged.findings;
@@ -127,7 +134,7 @@ final class PropellerFindings {
     }
 
     private static String withUnit(double value, String unit) {
-        return String.format(Locale.ROOT, "%.4g %s", value, unit).strip();
+        return (Figures.of(value) + " " + unit).strip();
     }
 
     private void tableRange(PropellerMap map) {
@@ -241,28 +248,28 @@ final class PropellerFindings {
         }
     }
 
-    /** A static test can scale the model past momentum theory in flight. */
-    private void beyondIdeal() {
+    /** Measurements can carry the flight past momentum theory where no row or test stands. */
+    private void beyondIdeal(String code, PropulsionPart part, String basis) {
         points().filter(p -> p.efficiency().propeller() > p.idealPropellerEfficiency())
                 .max(Comparator.comparingDouble(p -> p.efficiency().propeller()))
-                .ifPresent(this::beyondIdeal);
-    }
-
-    private void beyondIdeal(OperatingPoint point) {
-        findings.add(
-                Finding.of(
-                        Severity.STOP,
-                        "static-test-impossible-in-flight",
-                        Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
-                        point.efficiency().propeller(),
-                        point.idealPropellerEfficiency(),
-                        String.format(
-                                Locale.ROOT,
-                                "Scaled to the static test, the propeller's efficiency at %.1f m/s"
-                                        + " is %.2f; momentum theory allows %.2f: check the test.",
-                                point.airspeedMPerS(),
-                                point.efficiency().propeller(),
-                                point.idealPropellerEfficiency())));
+                .ifPresent(
+                        point ->
+                                findings.add(
+                                        Finding.of(
+                                                Severity.STOP,
+                                                code,
+                                                Subject.of(part),
+                                                point.efficiency().propeller(),
+                                                point.idealPropellerEfficiency(),
+                                                String.format(
+                                                        Locale.ROOT,
+                                                        "%s, the propeller's efficiency at %.1f m/s"
+                                                                + " is %.2f; momentum theory allows"
+                                                                + " %.2f: check the entries.",
+                                                        basis,
+                                                        point.airspeedMPerS(),
+                                                        point.efficiency().propeller(),
+                                                        point.idealPropellerEfficiency()))));
     }
 
     private void tipMach() {

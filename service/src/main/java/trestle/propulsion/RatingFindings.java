@@ -127,16 +127,11 @@ final class RatingFindings {
                                 "At full throttle and %.1f m/s %s is %s %s, %s the limit of %s %s.",
                                 at.airspeedMPerS(),
                                 rating.name(),
-                                readable(value),
+                                Figures.of(value),
                                 rating.unit(),
                                 severity == Severity.STOP ? "above" : "within 10 % of",
-                                readable(limit),
+                                Figures.of(limit),
                                 rating.unit())));
-    }
-
-    /** Four digits or more, never in powers of ten. */
-    private static String readable(double value) {
-        return String.format(Locale.ROOT, value < 1000 ? "%.4g" : "%.0f", value);
     }
 
     private static OptionalDouble asRpm(OptionalDouble radPerS) {

@@ -258,18 +258,48 @@ class PropulsionHttpTest {
         propeller.set(
                 "thrust_power_table",
                 MAPPER.valueToTree(
-                        List.of(row(0.2, 0.08, 0.03), row(0.2, 0.06, 0.03), row(0.5, 0.02, -1))));
+                        List.of(row(0.2, -0.1, 0.03), row(0.2, 0.06, 0.03), row(0.5, 0.02, -1))));
         refused(request)
                 .statusCode(422)
-                .body("errors", hasSize(5))
+                .body("errors", hasSize(6))
                 .body(
                         "errors.at",
                         hasItems(
                                 "/motor/no_load_voltage_v",
                                 "/propeller/static_test",
                                 "/propeller/thrust_power_table",
+                                "/propeller/thrust_power_table/0/thrust_coefficient",
                                 "/propeller/thrust_power_table/1/advance_ratio",
                                 "/propeller/thrust_power_table/2/power_coefficient"));
+    }
+
+    @Test
+    void aBuilderReadsWhatIsWrongWithTheCruise() {
+        ObjectNode request = example();
+        request.remove(List.of("drag", "wing_area_dm2", "wing_span_mm"));
+        refused(request)
+                .statusCode(422)
+                .body("errors[0].at", equalTo("/airspeed_m_per_s"))
+                .body(
+                        "errors[0].message",
+                        equalTo("a cruise airspeed needs drag or thrust_required_n beside it"));
+        ObjectNode text = example();
+        part(text, "propeller").put("diameter_in", "14x8");
+        refused(text)
+                .statusCode(400)
+                .body(
+                        "errors[0].message",
+                        equalTo("diameter_in is the text \"14x8\": it must be a number, in inch"));
+    }
+
+    /** Nearly at rest, advance ratio squared is nothing; the answer stays finite. */
+    @Test
+    void anAirspeedNextToNothingIsRest() {
+        ObjectNode request = example();
+        request.putArray("airspeeds_m_per_s").add(0).add(1e-200);
+        JsonPath drive = numbers(request);
+        assertThat(drive.getDouble("curve[1].thrust_n"))
+                .isCloseTo(drive.getDouble("curve[0].thrust_n"), within(1e-6));
     }
 
     @Test

@@ -183,7 +183,10 @@ class PropulsionMatchTest {
         assertThat(finding.value().orElseThrow()).isCloseTo(underLoadV, within(1e-9));
     }
 
-    /** At these airspeeds the wind brings the slowest shaft looked at to no voltage at all. */
+    /**
+     * At these airspeeds the wind brings the slowest shaft looked at to no voltage at all, where an
+     * idle power would ask for a current without end.
+     */
     @Test
     void fullThrottleHasAStateAtEveryAirspeedBelowTheEndOfThrust() {
         assertThat(powerful(600, 14).atFullThrottle(60.775)).isPresent();
@@ -283,7 +286,7 @@ class PropulsionMatchTest {
                         Subject.of(PropulsionPart.PROPELLER_DIAMETER),
                         Subject.of(PropulsionPart.PROPELLER_PITCH),
                         Subject.of(PropulsionPart.PROPELLER_BLADES));
-        assertThat(findings.get(0).message()).contains("27.56 in").contains("21.00 in");
+        assertThat(findings.get(0).message()).contains("27.56 in").contains("21 in");
         assertThat(
                         PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
                                 .map(Finding::code))
@@ -314,6 +317,24 @@ class PropulsionMatchTest {
                         PropulsionMatch.of(Drives.task(Drives.with(tested(table)))),
                         "propeller-table-impossible");
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_TABLE, 1));
+    }
+
+    /** Each row keeps momentum theory, the middle between the last two does not. */
+    @Test
+    void tableBeyondMomentumTheoryBetweenItsRowsStops() {
+        CoefficientTable table =
+                new CoefficientTable(
+                        List.of(
+                                new CoefficientRow(0, 0.09, 0.04),
+                                new CoefficientRow(0.4, 0.06, 0.04),
+                                new CoefficientRow(0.8, -0.001, -0.02)));
+        PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
+        Finding finding = only(match, "propeller-table-impossible-in-flight");
+        assertThat(finding.severity()).isEqualTo(Severity.STOP);
+        assertThat(finding.value().orElseThrow()).isGreaterThan(finding.limit().orElseThrow());
+        assertThat(match.findings())
+                .extracting(Finding::code)
+                .doesNotContain("propeller-table-impossible");
     }
 
     @Test
