@@ -12,6 +12,7 @@ import trestle.launch.LaunchPart;
 import trestle.massbalance.BalancePart;
 import trestle.propulsion.PropulsionPart;
 import trestle.review.Aircraft;
+import trestle.review.Propulsion;
 import trestle.review.ReviewPart;
 import trestle.wiring.WiringPart;
 
@@ -64,7 +65,7 @@ final class ReviewPlaces {
             new Pointers(
                     Map.ofEntries(
                             entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
-                            entry(ReviewPart.FULL_THROTTLE, "/propulsion/full_throttle_power_w"),
+                            entry(ReviewPart.FULL_THROTTLE, "/propulsion"),
                             entry(ReviewPart.RUN, "/wiring/{}"),
                             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
                             entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));
@@ -116,7 +117,12 @@ final class ReviewPlaces {
         return FLIGHT.to(subject);
     }
 
+    /** Full throttle is a number where efficiencies are given, and follows from the parts. */
     String ofReview(Subject subject) {
+        boolean measured = aircraft.propulsion() instanceof Propulsion.ByEfficiency;
+        if (subject.part() == ReviewPart.FULL_THROTTLE && measured) {
+            return "/propulsion/full_throttle_power_w";
+        }
         return REVIEW.to(subject);
     }
 

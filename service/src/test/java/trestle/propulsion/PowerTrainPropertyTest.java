@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.OptionalDouble;
+import java.util.Optional;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -45,7 +46,10 @@ class PowerTrainPropertyTest {
             @ForAll @DoubleRange(min = 0.01, max = 0.05) double more,
             @ForAll @DoubleRange(min = 0, max = 12) double airspeed) {
         PowerTrain train = train(rpmPerV, diameterIn, pitchRatio, packOhm);
-        OperatingPoint less = train.atThrottle(throttle, airspeed).orElseThrow();
+        Optional<OperatingPoint> slower = train.atThrottle(throttle, airspeed);
+        // A slow motor in fast air is driven by it: no throttle that small turns the propeller.
+        Assume.that(slower.isPresent());
+        OperatingPoint less = slower.get();
         OperatingPoint greater = train.atThrottle(throttle + more, airspeed).orElseThrow();
         Assume.that(greater.supplyVoltageV() > 0.5 * 24.5);
         assertThat(greater.rotationRadPerS()).isGreaterThan(less.rotationRadPerS());
