@@ -11,6 +11,8 @@ import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.Judgement;
 import trestle.api.model.Pack;
+import trestle.figure.EnduranceFigure;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.flight.Airframe;
 import trestle.flight.Battery;
@@ -29,7 +31,8 @@ import trestle.units.Length;
 import trestle.units.Mass;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
-final class EnduranceEndpoint implements Calculation<EnduranceRequest, EnduranceAnswer> {
+final class EnduranceEndpoint
+        implements Calculation<EnduranceRequest, EnduranceAnswer>, Drawn<EnduranceRequest> {
     private static final List<String> MODELS =
             List.of(
                     "level flight from a parabolic polar, a measured curve or a calibration"
@@ -79,6 +82,12 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
         EnduranceTask task = read(request, reading);
         EnduranceResult result = Endurance.of(task);
         return EnduranceWriting.write(result, judgement(result, POINTERS::to, reading));
+    }
+
+    @Override
+    public String figure(EnduranceRequest request, Theme theme) {
+        EnduranceTask task = read(request, new Reading());
+        return EnduranceFigure.of(task, Endurance.of(task), theme);
     }
 
     static Judgement judgement(

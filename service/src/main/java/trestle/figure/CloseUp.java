@@ -51,12 +51,7 @@ final class CloseUp {
 
     void draw(Page page) {
         Panel panel =
-                new Panel(
-                        "Close-up",
-                        keys(),
-                        HEIGHT,
-                        new Axis(0, 1, List.of(), false),
-                        this::draw);
+                new Panel("Close-up", keys(), HEIGHT, new Axis(0, 1, List.of(), false), this::draw);
         Panels.draw(page, axis(), "Aft of the datum, mm", flags(), List.of(panel));
         landmarks.planform().ifPresent(wing -> percents(page, wing));
     }

@@ -70,7 +70,8 @@ public final class CompassFigure {
         Panels.draw(page, x, "Distance from the leads, mm", flags(), List.of(panel));
         if (task.runs().size() > runs.size()) {
             page.note(
-                    Style.MUTED, "Not drawn: "
+                    Style.MUTED,
+                    "Not drawn: "
                             + (task.runs().size() - runs.size())
                             + " weaker or without current.");
         }

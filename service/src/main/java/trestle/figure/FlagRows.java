@@ -9,12 +9,13 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Arranges flags so that no name lies over another or over another's staff.
  *
- * <p>Names to the right of their staffs, set from the rightmost to the leftmost, each in the lowest
- * row above the staffs that it passes, never meet; nor do names to the left of theirs, the other way
- * round; nor the first kind with the second where all of it stands further right. So the flags are
- * cut in two at each place in turn, and the cut that needs the fewest rows is taken. Near the edges
- * of the page a name may have to go to the other side, and may find no room; so flags are taken in
- * one by one, the most important first, and one that leaves no arrangement is left out.
+ * <p>A name that passes over the place of another flag has to stand above that one's staff. So with
+ * the sides given, names are set in the order that this asks for, each in the lowest free row;
+ * where two would have to stand above each other, these sides do not do. Sides are chosen by
+ * cutting the flags in two: names of the left part go to the left of their staffs, of the right
+ * part to the right, and near the edges of the page to where they fit. Of all cuts, the one with
+ * the fewest rows is taken. Flags come in one by one, the most important first, and one that leaves
+ * no arrangement is left out.
  */
 final class FlagRows {
     /** More names than this are not read; it also bounds the search. */
@@ -34,7 +35,7 @@ final class FlagRows {
         List<Pole> best = List.of();
         List<Pole> seats = new ArrayList<>();
         for (Flag flag : flags.subList(0, Math.min(MOST, flags.size()))) {
-            Pole seat = new Pole(flag, place.applyAsDouble(flag.at()), 0, Anchor.START);
+            Pole seat = Pole.of(flag, place.applyAsDouble(flag.at()));
             seats.add(seat);
             seats.sort(Comparator.comparingDouble(Pole::x));
             Optional<List<Pole>> here = lowest(seats, mostRows);
@@ -55,8 +56,7 @@ final class FlagRows {
         Optional<List<Pole>> best = Optional.empty();
         for (int cut = 0; cut <= seats.size(); cut++) {
             Optional<List<Pole>> here = new FlagRows(mostRows).cutAt(cut, seats);
-            if (here.isPresent()
-                    && (best.isEmpty() || highest(here.get()) < highest(best.get()))) {
+            if (here.isPresent() && (best.isEmpty() || highest(here.get()) < highest(best.get()))) {
                 best = here;
             }
         }
@@ -64,31 +64,38 @@ final class FlagRows {
     }
 
     private Optional<List<Pole>> cutAt(int cut, List<Pole> seats) {
-        List<Pole> leftwards = new ArrayList<>();
+        List<Pole> waiting = new ArrayList<>();
         for (int i = seats.size() - 1; i >= 0; i--) {
             Pole seat = seats.get(i).on(i < cut ? Anchor.END : Anchor.START);
-            Pole sided = seat.onPage() ? seat : seat.on(seat.otherSide());
-            if (sided.anchor() == Anchor.END) {
-                leftwards.add(0, sided);
-            } else if (!seated(sided)) {
-                return Optional.empty();
-            }
+            waiting.add(seat.onPage() ? seat : seat.on(seat.otherSide()));
         }
-        for (Pole seat : leftwards) {
-            if (!seated(seat)) {
+        while (!waiting.isEmpty()) {
+            Optional<Pole> next = waiting.stream().filter(w -> overNone(w, waiting)).findFirst();
+            if (next.isEmpty() || !seated(next.get())) {
                 return Optional.empty();
             }
+            waiting.remove(next.get());
         }
         return Optional.of(poles);
     }
 
+    /** Whether a name passes over none of the places of those that have no row yet. */
+    private static boolean overNone(Pole pole, List<Pole> waiting) {
+        for (Pole other : waiting) {
+            if (other != pole && pole.passes(other.x())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private boolean seated(Pole seat) {
-        for (int row = 0; seat.onPage() && row < mostRows; row++) {
+        int rows = seat.onPage() ? mostRows : 0;
+        for (int row = 0; row < rows; row++) {
             Pole pole = seat.in(row);
             Box text = pole.text();
             Box staff = pole.staff();
-            if (texts.stream().noneMatch(other -> other.overlaps(text) || other.overlaps(staff))
-                    && staffs.stream().noneMatch(text::overlaps)) {
+            if (clear(text, staff)) {
                 poles.add(pole);
                 texts.add(text);
                 staffs.add(staff);
@@ -96,5 +103,15 @@ final class FlagRows {
             }
         }
         return false;
+    }
+
+    private boolean clear(Box text, Box staff) {
+        for (int i = 0; i < texts.size(); i++) {
+            Box other = texts.get(i);
+            if (other.overlaps(text) || other.overlaps(staff) || staffs.get(i).overlaps(text)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -2,8 +2,11 @@ package trestle.figure;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 
-/** Names above a plot, each beside a staff that stands on its place and goes on through the plot. */
+/**
+ * Names above a plot, each beside a staff that stands on its place and goes on through the plot.
+ */
 final class Flags {
     private final List<Pole> poles;
     private final int leftOut;
@@ -25,7 +28,7 @@ final class Flags {
     }
 
     double height() {
-        return poles.isEmpty() ? 0 : Pole.ROW * (1 + FlagRows.highest(poles)) + Pole.CLEAR;
+        return poles.isEmpty() ? 0 : Pole.ROW * (1 + FlagRows.highest(poles)) + Pole.ABOVE_PLOT;
     }
 
     /** Draws names and staffs above a plot. */
@@ -40,9 +43,14 @@ final class Flags {
 
     /** Carries the staffs on through a plot. */
     void guides(Plot plot) {
-        Box area = plot.area();
+        guides(plot, flag -> plot.area().bottom());
+    }
+
+    /** Carries the staffs on into a plot, down to a height each. */
+    void guides(Plot plot, ToDoubleFunction<Flag> foot) {
         for (Pole pole : poles) {
-            plot.svg().line(Style.GUIDE, pole.x(), area.top(), pole.x(), area.bottom());
+            double y = foot.applyAsDouble(pole.flag());
+            plot.svg().line(Style.GUIDE, pole.x(), plot.area().top(), pole.x(), y);
         }
     }
 }

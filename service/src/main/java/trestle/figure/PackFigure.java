@@ -46,7 +46,11 @@ public final class PackFigure {
         Page page = new Page(TITLE, summary(), result.findings());
         Axis x = Axis.between(0, clock.count(result.budget().durationS()), TICKS_ALONG);
         Panels.draw(
-                page, x, "Time, " + clock.unit(), flags(), List.of(voltage(), power(), energy()));
+                page,
+                x,
+                "Time, " + clock.unit(),
+                flags(),
+                runs() ? List.of(voltage(), power(), energy()) : List.of(voltage()));
         return page.finished(theme, TITLE + ". " + summary());
     }
 

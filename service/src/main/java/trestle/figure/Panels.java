@@ -16,7 +16,7 @@ final class Panels {
     private static final int MOST_FLAG_ROWS = 6;
     private static final double BELOW_HEADING = 6;
     private static final double BETWEEN = 14;
-    private static final double NUMBERS = 18;
+    private static final double NUMBERS = 21;
     private static final double LEAST_BETWEEN_NUMBERS = 6;
 
     private Panels() {}
@@ -75,17 +75,13 @@ final class Panels {
     }
 
     /** A row of numbers under a plot; those that would touch the one before are left out. */
-    static void level(
-            Page page,
-            List<Tick> ticks,
-            DoubleUnaryOperator place,
-            Style style) {
+    static void level(Page page, List<Tick> ticks, DoubleUnaryOperator place, Style style) {
         double free = 0;
         for (Tick tick : ticks) {
             Label label =
                     new Label(
                                     place.applyAsDouble(tick.at()),
-                                    page.y() + 15,
+                                    page.y() + 19,
                                     Anchor.MIDDLE,
                                     Font.TEXT,
                                     style,

@@ -51,8 +51,10 @@ public final class PropulsionFigure {
         Axis x = Axis.between(0, fastestMPerS(), TICKS_ALONG);
         List<Panel> panels = new ArrayList<>();
         panels.add(thrust(x));
-        panels.addAll(currents());
-        panels.add(efficiency());
+        if (!curve.isEmpty()) {
+            panels.addAll(currents());
+            panels.add(efficiency());
+        }
         Panels.draw(page, x, "Airspeed, m/s", flags(), panels);
         return page.finished(theme, TITLE + ". " + summary());
     }
@@ -145,10 +147,7 @@ public final class PropulsionFigure {
                             controller.orLower(motor).orLower(pack)));
         }
         return List.of(
-                current(
-                        "Each motor's current, A",
-                        OperatingPoint::motorCurrentA,
-                        controller.orLower(motor)),
+                current("Each motor, A", OperatingPoint::motorCurrentA, controller.orLower(motor)),
                 current("Pack current, A", OperatingPoint::supplyCurrentA, pack));
     }
 
@@ -163,8 +162,7 @@ public final class PropulsionFigure {
         }
     }
 
-    private Panel current(
-            String heading, ToDoubleFunction<OperatingPoint> value, Rating rating) {
+    private Panel current(String heading, ToDoubleFunction<OperatingPoint> value, Rating rating) {
         double drawnA = most(value);
         boolean shown = rating.currentA < 2 * drawnA;
         List<KeyEntry> keys = new ArrayList<>();

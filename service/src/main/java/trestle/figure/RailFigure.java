@@ -21,7 +21,7 @@ public final class RailFigure {
     private static final double LEAST_PERCENT = 120;
     private static final int MOST_RAILS = 24;
     private static final int TICKS = 6;
-    
+
     /** Beside the bars: what they carry of what they may. */
     private static final double NUMBERS_WIDTH = 128;
 
@@ -52,11 +52,8 @@ public final class RailFigure {
         page.advance(heading.height() + 6);
         int shown = Math.min(MOST_RAILS, budget.rails().size());
         Axis x = Axis.between(0, greatestPercent(budget.rails().subList(0, shown)), TICKS);
-        Box area = new Box(
-                        Page.MARGIN + 4,
-                        page.y(),
-                        Page.INNER_WIDTH - NUMBERS_WIDTH,
-                        shown * ROW);
+        Box area =
+                new Box(Page.MARGIN + 4, page.y(), Page.INNER_WIDTH - NUMBERS_WIDTH, shown * ROW);
         Plot plot = new Plot(page.svg(), area, x, new Axis(0, shown, List.of(), false));
         plot.grid();
         plot.bandUp(Style.LIMIT_BAND, FULL, x.to());
@@ -85,7 +82,8 @@ public final class RailFigure {
 
     private static void rail(Plot plot, RailLoad load, Regulator regulator, double top) {
         Box area = plot.area();
-        String name = TextFit.shortened(PlainText.clean(load.name()), Font.HEADING, area.width() - 8);
+        String name =
+                TextFit.shortened(PlainText.clean(load.name()), Font.HEADING, area.width() - 8);
         plot.svg()
                 .text(
                         new Label(
@@ -110,10 +108,7 @@ public final class RailFigure {
     }
 
     private static String of(double carriedA, double ratingA) {
-        return Numbers.significant(carriedA, 3)
-                + " of "
-                + Numbers.significant(ratingA, 3)
-                + " A";
+        return Numbers.significant(carriedA, 3) + " of " + Numbers.significant(ratingA, 3) + " A";
     }
 
     private static void bar(Plot plot, Style style, double top, double fraction, String numbers) {

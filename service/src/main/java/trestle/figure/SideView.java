@@ -69,10 +69,11 @@ final class SideView {
 
     void draw(Page page) {
         double perM = Panels.WIDTH / along.span();
-        Heading heading = new Heading("Side view, to scale", keys());
+        Heading heading = new Heading("Side view", keys());
         heading.draw(page.svg(), page.y());
         page.advance(heading.height() + 6);
-        Flags names = new Flags(flags(), this::x, MOST_NAME_ROWS);
+        Map<Flag, Double> flags = flags();
+        Flags names = new Flags(List.copyOf(flags.keySet()), this::x, MOST_NAME_ROWS);
         page.advance(names.height());
         names.draw(page.svg(), page.y());
         Axis x = axis();
@@ -83,13 +84,14 @@ final class SideView {
         Plot plot = new Plot(page.svg(), area, x, y);
         plot.grid();
         landmarks.shadeAllowed(plot);
+        names.guides(plot, flag -> plot.y(flags.get(flag)));
         masses(plot);
         page.advance(height);
         chords(page);
         Panels.level(page, x.ticks(), this::x, Style.MUTED);
-        Panels.title(page, "Aft of the datum, mm");
+        Panels.title(page, "Aft of the datum, mm; heights to the same scale");
         if (names.leftOut() > 0) {
-            page.note(Style.MUTED, "Drawn without a name: " + names.leftOut() + " lighter.");
+            page.note(Style.MUTED, "Not named for want of room: " + names.leftOut() + ".");
         }
         page.advance(6);
     }
@@ -132,25 +134,26 @@ final class SideView {
         return keys;
     }
 
-    private List<Flag> flags() {
-        List<Flag> flags = new ArrayList<>();
+    private record Alike(String name, double massKg, double armM, double verticalM) {}
+
+    /** A flag for each item and its height; the heaviest first. */
+    private Map<Flag, Double> flags() {
+        Map<Flag, Double> flags = new LinkedHashMap<>();
         alike().entrySet().stream()
                 .sorted(
                         Comparator.comparingDouble(
                                 (Map.Entry<Alike, Integer> e) -> -e.getValue() * e.getKey().massKg))
-                .map(e -> flag(e.getKey(), e.getValue()))
-                .forEach(flags::add);
+                .forEach(e -> flags.put(flag(e.getKey(), e.getValue()), e.getKey().verticalM));
         return flags;
     }
-
-    private record Alike(String name, double massKg, double armM) {}
 
     /** Items that look the same from the side, such as the servos of both wings, and how many. */
     private Map<Alike, Integer> alike() {
         Map<Alike, Integer> alike = new LinkedHashMap<>();
         for (Item item : task.items()) {
+            double verticalM = item.verticalM().orElse(0);
             alike.merge(
-                    new Alike(item.name(), item.massKg(), item.armM()),
+                    new Alike(item.name(), item.massKg(), item.armM(), verticalM),
                     item.quantityCount(),
                     Integer::sum);
         }

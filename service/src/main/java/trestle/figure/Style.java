@@ -33,13 +33,16 @@ enum Style {
     private static final String CURVE = ";stroke-width:2.2;stroke-linejoin:round;fill:none";
     private static final String DASHED = CURVE + ";stroke-dasharray:7 4";
 
+    /** Keeps the rules of a page that a figure is put into off its elements. */
+    private static final String PREFIX = "tf-";
+
     private final String cssClass;
     private final String paint;
     private final Colour colour;
     private final String more;
 
     Style(String cssClass, String paint, Colour colour, String more) {
-        this.cssClass = cssClass;
+        this.cssClass = PREFIX + cssClass;
         this.paint = paint;
         this.colour = colour;
         this.more = more;

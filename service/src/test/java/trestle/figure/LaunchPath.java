@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** Paths of launches, kept as CSV. */
+/** A path of a launch, kept as CSV: our own numbers, as something to draw. */
 final class LaunchPath {
     private LaunchPath() {}
 

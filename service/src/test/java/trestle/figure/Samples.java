@@ -10,7 +10,6 @@ import trestle.battery.CellLimits;
 import trestle.battery.Chemistry;
 import trestle.battery.Cutoff;
 import trestle.battery.InternalResistance;
-import trestle.battery.Load;
 import trestle.battery.Pack;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
@@ -77,10 +76,7 @@ import trestle.wiring.WireTask;
 /** The invented salt-marsh survey aircraft of the example requests, and the drive for it. */
 final class Samples {
     private static final AirState COLD =
-            new Conditions(
-                            100,
-                            OptionalDouble.of(Temperature.kFromC(8)),
-                            OptionalDouble.empty())
+            new Conditions(100, OptionalDouble.of(Temperature.kFromC(8)), OptionalDouble.empty())
                     .air();
 
     private Samples() {}
@@ -361,33 +357,23 @@ final class Samples {
     static LeadRun run(
             String name, double currentA, double apartMm, boolean twisted, double distanceMm) {
         return new LeadRun(
-                name,
-                currentA,
-                apartMm / 1000,
-                twisted,
-                distanceMm / 1000,
-                OptionalDouble.empty());
+                name, currentA, apartMm / 1000, twisted, distanceMm / 1000, OptionalDouble.empty());
     }
 
     static String figure(String name, Theme theme) {
         return switch (name) {
-            case "balance" ->
-                    BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
+            case "balance" -> BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
             case "pack" -> PackFigure.of(pack(), PackEnergy.of(pack()), theme);
             case "pack-legs" ->
                     PackFigure.of(
                             packOnALeggedFlight(), PackEnergy.of(packOnALeggedFlight()), theme);
             case "wires" -> WireFigure.of(wire(), WireSizing.of(wire()), theme);
-            case "endurance" ->
-                    EnduranceFigure.of(endurance(), Endurance.of(endurance()), theme);
-            case "propulsion" ->
-                    PropulsionFigure.of(drive(), PropulsionMatch.of(drive()), theme);
+            case "endurance" -> EnduranceFigure.of(endurance(), Endurance.of(endurance()), theme);
+            case "propulsion" -> PropulsionFigure.of(drive(), PropulsionMatch.of(drive()), theme);
             case "launch" ->
-                    LaunchFigure.of(
-                            launch(), LaunchStall.of(launch()), LaunchPath.thrown(), theme);
+                    LaunchFigure.of(launch(), LaunchStall.of(launch()), LaunchPath.thrown(), theme);
             case "rails" -> RailFigure.of(rails(), Rails.of(rails()), theme);
-            case "compass" ->
-                    CompassFigure.of(compass(), CompassClearance.of(compass()), theme);
+            case "compass" -> CompassFigure.of(compass(), CompassClearance.of(compass()), theme);
             default -> throw new IllegalArgumentException(name);
         };
     }
