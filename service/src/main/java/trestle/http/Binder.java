@@ -15,7 +15,12 @@ final class Binder {
     private Binder() {}
 
     static <Q> Q bind(byte[] body, Class<Q> model) {
-        if (!(tree(body) instanceof ObjectNode object)) {
+        return bind(tree(body), model);
+    }
+
+    /** Binds a JSON tree, which is used up by it. */
+    static <Q> Q bind(JsonNode tree, Class<Q> model) {
+        if (!(tree instanceof ObjectNode object)) {
             throw new Refusal(
                     Problems.Kind.INVALID_REQUEST,
                     List.of(new Fault("", "wrong_type", "the body must be a JSON object")));
