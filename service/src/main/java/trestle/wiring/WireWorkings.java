@@ -1,5 +1,6 @@
 package trestle.wiring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trestle.finding.Chain;
@@ -13,8 +14,8 @@ import trestle.units.Share;
 import trestle.units.Temperature;
 
 /**
- * How the numbers of one gauge were reached: the one asked about, else the recommended one, else,
- * where none meets the task, the thickest.
+ * How the numbers of a gauge were reached: the recommended one, and the one asked about where that
+ * is another; the thickest where none is either.
  */
 public final class WireWorkings {
     private static final String COPPER =
@@ -40,14 +41,24 @@ public final class WireWorkings {
      * @return lines in order of computation
      */
     public static List<Working> of(WireTask task, WireSizing sizing) {
-        List<GaugeAnswer> all = sizing.candidates();
-        GaugeAnswer shown = sizing.chosen().orElseGet(() -> all.get(all.size() - 1));
+        List<GaugeAnswer> shown = new ArrayList<>(sizing.recommended().stream().toList());
+        sizing.checked()
+                .filter(c -> shown.stream().noneMatch(r -> r.gauge().equals(c.gauge())))
+                .ifPresent(shown::add);
+        if (shown.isEmpty()) {
+            shown.add(sizing.candidates().get(sizing.candidates().size() - 1));
+        }
+        return shown.stream().flatMap(gauge -> of(task, gauge).stream()).toList();
+    }
+
+    private static List<Working> of(WireTask task, GaugeAnswer shown) {
         WireWorkings workings = new WireWorkings(task, shown);
         workings.conductor();
         workings.temperature();
         workings.electrical();
         workings.carried();
-        return workings.chain.lines();
+        String gauge = shown.gauge().label();
+        return workings.chain.lines().stream().map(line -> line.about(gauge)).toList();
     }
 
     private void conductor() {
@@ -55,12 +66,11 @@ public final class WireWorkings {
         Gauge gauge = wire.gauge();
         double areaMm2 = Area.mm2FromM2(gauge.areaM2());
         double perM = milli(gauge.resistancePerMOhm());
-        String meaning = "copper area of " + gauge.label();
+        String meaning = "copper area";
         if (gauge.system() == GaugeSystem.AWG) {
             double solidMm = Length.mmFromM(gauge.solidDiameterM());
             String law = "0.127*92^((36-" + Chain.number(Awg.number(gauge.designation())) + ")/39)";
-            chain.step(
-                    "d_s", "solid diameter of " + gauge.label(), solidMm, "mm", law, "ASTM B258");
+            chain.step("d_s", "solid diameter", solidMm, "mm", law, "ASTM B258");
             chain.step("A", meaning, areaMm2, "mm²", "pi/4*d_s^2", "ASTM B258");
             String lay = Chain.number(Gauge.LAY_RATIO) + "*1000/(58*A)";
             String source = COPPER + "; 1.02 for the lay of strands is common practice";
@@ -140,13 +150,6 @@ public final class WireWorkings {
         double loopMilliohm = milli(answer.resistanceOhm());
         chain.step("R", "out and back", loopMilliohm, "mΩ", "r*2*L/n", Chain.ARITHMETIC);
         chain.step("V_w", "drop in the wires", answer.dropV(), "V", "I*R/1000", "Ohm's law");
-        chain.step(
-                "p_w",
-                "drop in the wires over supply",
-                Share.percentFromFraction(answer.dropFraction()),
-                "%",
-                "100*V_w/V",
-                Chain.ARITHMETIC);
         List<Term> connectors =
                 run.connectors().stream()
                         .map(c -> milli(c.loopResistanceOhm()))
@@ -164,6 +167,13 @@ public final class WireWorkings {
                 "V",
                 "V_w+I*R_c/1000",
                 "Ohm's law");
+        chain.step(
+                "p_d",
+                "drop with connectors over supply",
+                Share.percentFromFraction(answer.totalDropFraction()),
+                "%",
+                "100*V_d/V",
+                Chain.ARITHMETIC);
         chain.step("P", "heat in the wires", answer.lossW(), "W", "I*V_w", "Joule's law");
     }
 

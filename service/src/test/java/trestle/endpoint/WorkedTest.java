@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -92,14 +93,15 @@ class WorkedTest {
                     pack-energy | e | /specific_energy_wh_per_kg
                     pack-energy | C | /c_rate
                     pack-energy | t_ch | /charge_time_h
-                    wire-sizing | A | /checked/area_mm2
-                    wire-sizing | R | /checked/resistance_milliohm
-                    wire-sizing | T_c | /checked/conductor_temperature_c
-                    wire-sizing | V_w | /checked/drop_v
-                    wire-sizing | P | /checked/loss_w
-                    wire-sizing | m | /checked/mass_g
-                    wire-sizing | E | /checked/energy_cost_wh
-                    wire-sizing | I_max | /checked/ampacity_a
+                    wire-sizing | A | /recommended/area_mm2
+                    wire-sizing | R | /recommended/resistance_milliohm
+                    wire-sizing | T_c | /recommended/conductor_temperature_c
+                    wire-sizing | p_d | /recommended/drop_percent
+                    wire-sizing | V_w | /recommended/drop_v
+                    wire-sizing | P | /recommended/loss_w
+                    wire-sizing | m | /recommended/mass_g
+                    wire-sizing | E | /recommended/energy_cost_wh
+                    wire-sizing | I_max | /recommended/ampacity_a
                     wire-sizing | V_d | /total_drop_v
                     endurance | V_s | /stall_speed_m_per_s
                     endurance | rho | /air_density_kg_per_m3
@@ -146,6 +148,27 @@ class WorkedTest {
                         .orElseThrow()
                         .value();
         assertThat(worked).isCloseTo(told.asDouble(), Offset.offset(1e-9 * Math.abs(worked)));
+    }
+
+    @Test
+    void checkedGaugeHasAChainOfItsOwn() throws IOException {
+        Calculation<?, ?> calculation = Catalogue.named("wire-sizing").orElseThrow();
+        JsonNode checked = MAPPER.valueToTree(answer(calculation)).get("checked");
+        assertThat(workings(calculation))
+                .filteredOn(
+                        line -> line.meaning().startsWith("AWG " + checked.get("gauge").asText()))
+                .filteredOn(line -> line.symbol().equals("P"))
+                .singleElement()
+                .extracting(Working::value)
+                .isEqualTo(checked.get("loss_w").asDouble());
+    }
+
+    @Test
+    void reviewNamesThePartOfEachLine() throws IOException {
+        assertThat(workings(Catalogue.named("build-review").orElseThrow()))
+                .extracting(line -> line.meaning().split("[:,]")[0])
+                .containsSubsequence(
+                        "mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-stall");
     }
 
     private static <Q> List<Working> workings(Calculation<Q, ?> calculation) throws IOException {

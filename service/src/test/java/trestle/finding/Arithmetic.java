@@ -1,7 +1,9 @@
 package trestle.finding;
 
 import java.util.Map;
+import java.util.Random;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleSupplier;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,16 +26,42 @@ public final class Arithmetic {
     private static final Map<String, DoubleBinaryOperator> CHOICES =
             Map.of("min", Math::min, "max", Math::max);
 
+    /** Half a unit of the sixth digit at its coarsest. */
+    private static final double ROUNDING = 5e-6;
+
+    private static final int ROUNDED_WAYS = 12;
+
     private final String text;
+    private final Random roundings;
     private int at;
 
-    private Arithmetic(String text) {
+    private Arithmetic(String text, Random roundings) {
         this.text = text;
+        this.roundings = roundings;
+    }
+
+    /** By how much the value may be off because the numbers are printed with six digits. */
+    public static double roundingOf(String expression) {
+        double value = of(expression);
+        double greatest = 0;
+        for (int seed = 0; seed < ROUNDED_WAYS; seed++) {
+            double moved = new Arithmetic(expression, new Random(seed)).sum();
+            greatest = Math.max(greatest, Math.abs(moved - value));
+        }
+        return greatest;
+    }
+
+    private double rounded(String number) {
+        double value = Double.parseDouble(number);
+        boolean printedWhole = number.matches("\\d{1,5}");
+        return printedWhole || roundings == null
+                ? value
+                : value * (1 + (roundings.nextBoolean() ? ROUNDING : -ROUNDING));
     }
 
     /** The value of an expression of numbers, brackets, operators and functions. */
     public static double of(String expression) {
-        Arithmetic reader = new Arithmetic(expression);
+        Arithmetic reader = new Arithmetic(expression, null);
         double value = reader.sum();
         if (reader.at != expression.length()) {
             throw new IllegalArgumentException(
@@ -75,7 +103,7 @@ public final class Arithmetic {
         Matcher number = NUMBER.matcher(text).region(at, text.length());
         if (number.lookingAt()) {
             at = number.end();
-            return Double.parseDouble(number.group());
+            return rounded(number.group());
         }
         Matcher name = NAME.matcher(text).region(at, text.length());
         if (!name.lookingAt()) {
@@ -100,7 +128,7 @@ public final class Arithmetic {
         return next(")", () -> value);
     }
 
-    private double next(String sign, java.util.function.DoubleSupplier then) {
+    private double next(String sign, DoubleSupplier then) {
         if (!take(sign)) {
             throw new IllegalArgumentException("no " + sign + " at " + at + " of " + text);
         }
