@@ -21,7 +21,6 @@ import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
 import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallResult;
 import trestle.launch.LaunchStallTask;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalanceTask;
@@ -104,17 +103,20 @@ public final class BuildReview {
 
     /** One pass with wires of known gauge. */
     private final class Round {
+        private final BalanceTask balanceTask;
         private final Balance balance;
         private final PackStore store;
         private final ThrustSource thrust;
         private final Airframe airframe;
         private final DragPolar polar;
+        private final EnduranceTask enduranceTask;
         private final EnduranceResult endurance;
         private final Optional<SpeedPoint> cruise;
         private final Optional<FullThrottle> fullThrottle;
 
         Round(List<RunReview> wires) {
-            balance = MassBalance.of(balanceTask(wires));
+            balanceTask = balanceTask(wires);
+            balance = MassBalance.of(balanceTask);
             store =
                     new PackStore(
                             new Pack(aircraft.segments(), leadResistanceOhm(wires)),
@@ -133,7 +135,8 @@ public final class BuildReview {
                             aerodynamics.zeroLiftCoefficient(),
                             aerodynamics.oswaldEfficiency(),
                             airframe.aspectRatio());
-            endurance = Endurance.of(enduranceTask());
+            enduranceTask = enduranceTask();
+            endurance = Endurance.of(enduranceTask);
             cruise = endurance.atAirspeed().or(endurance::bestRange).or(endurance::bestEndurance);
             fullThrottle =
                     thrust.fullThrottlePowerW().stream().mapToObj(this::atFullThrottle).findFirst();
@@ -153,7 +156,8 @@ public final class BuildReview {
         }
 
         Review review(List<RunReview> runs) {
-            PackEnergy pack = PackEnergy.of(packTask());
+            ReviewTasks tasks =
+                    new ReviewTasks(balanceTask, packTask(), enduranceTask, launchTask());
             List<Finding> findings =
                     ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
             List<Assumption> assumptions = ReviewAssumptions.of(aircraft, cruise, fullThrottle);
@@ -161,18 +165,19 @@ public final class BuildReview {
                     balance,
                     endurance,
                     cruise,
-                    pack,
+                    PackEnergy.of(tasks.pack()),
                     fullThrottle,
                     runs,
                     thrust.match(airframe, polar, air, cruise),
                     rails,
-                    launch(),
+                    tasks.launch().map(LaunchStall::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),
+                    tasks,
                     findings,
                     assumptions);
         }
 
-        private Optional<LaunchStallResult> launch() {
+        private Optional<LaunchStallTask> launchTask() {
             Mission mission = aircraft.mission();
             if (mission.launch().isEmpty() || thrust.thrust().isEmpty()) {
                 return Optional.empty();
@@ -180,17 +185,16 @@ public final class BuildReview {
             LaunchPlan plan = mission.launch().get();
             double stallMPerS = airframe.stallSpeedMPerS(air.densityKgPerM3());
             return Optional.of(
-                    LaunchStall.of(
-                            new LaunchStallTask(
-                                    airframe,
-                                    polar,
-                                    thrust.thrust().get(),
-                                    air,
-                                    mission.headwindMPerS(),
-                                    plan.launch().apply(stallMPerS),
-                                    plan.motorDelayS(),
-                                    plan.turn(),
-                                    OptionalDouble.empty())));
+                    new LaunchStallTask(
+                            airframe,
+                            polar,
+                            thrust.thrust().get(),
+                            air,
+                            mission.headwindMPerS(),
+                            plan.launch().apply(stallMPerS),
+                            plan.motorDelayS(),
+                            plan.turn(),
+                            OptionalDouble.empty()));
         }
 
         private BalanceTask balanceTask(List<RunReview> wires) {
