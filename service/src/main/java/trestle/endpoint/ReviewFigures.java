@@ -14,7 +14,7 @@ import trestle.review.Review;
 import trestle.review.ReviewTasks;
 import trestle.review.RunReview;
 
-/** The figures of a reviewed aircraft, as they stand on its sheet. */
+/** The figures of a reviewed aircraft, in an order in which they fill a page of two columns. */
 final class ReviewFigures {
     /** Paper is white. */
     private static final Theme THEME = Theme.LIGHT;
@@ -24,12 +24,12 @@ final class ReviewFigures {
     static List<String> of(Review review) {
         ReviewTasks tasks = review.tasks();
         return Stream.of(
-                        Optional.of(BalanceFigure.of(tasks.balance(), review.balance(), THEME)),
                         Optional.of(PackFigure.of(tasks.pack(), review.pack(), THEME)),
-                        Optional.of(
-                                EnduranceFigure.of(tasks.endurance(), review.endurance(), THEME)),
+                        Optional.of(BalanceFigure.of(tasks.balance(), review.balance(), THEME)),
                         mainWire(review.runs())
                                 .map(run -> WireFigure.of(run.task(), run.sizing(), THEME)),
+                        Optional.of(
+                                EnduranceFigure.of(tasks.endurance(), review.endurance(), THEME)),
                         review.propulsion()
                                 .map(d -> PropulsionFigure.of(d.task(), d.match(), THEME)),
                         tasks.launch()

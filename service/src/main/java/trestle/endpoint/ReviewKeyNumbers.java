@@ -14,22 +14,22 @@ final class ReviewKeyNumbers {
     static List<KeyNumber> of(KeyFigures key) {
         return Stream.of(
                         number("Take-off mass", key.totalMassG(), 0, "g"),
-                        number("Centre of gravity, aft of datum", key.cgArmMm(), 1, "mm"),
+                        number("CG aft of datum", key.cgArmMm(), 1, "mm"),
                         number("Static margin", key.staticMarginPercent(), 1, "% MAC"),
                         number("Wing loading", key.wingLoadingGPerDm2(), 1, "g/dm²"),
                         number("Stall speed", key.stallSpeedMPerS(), 1, "m/s"),
-                        number("Launch margin over stall", key.launchMarginPercent(), 0, "%"),
+                        number("Launch over stall", key.launchMarginPercent(), 0, "%"),
                         number("Usable energy", key.usableEnergyWh(), 0, "Wh"),
                         number("Cruise airspeed", key.cruiseAirspeedMPerS(), 1, "m/s"),
-                        number("Cruise power at the pack", key.cruisePowerW(), 0, "W"),
+                        number("Cruise power", key.cruisePowerW(), 0, "W"),
                         number("Cruise current", key.cruiseCurrentA(), 1, "A"),
                         number("Cruise throttle", key.cruiseThrottlePercent(), 0, "%"),
-                        number("Drive efficiency in cruise", key.totalEfficiency(), 2, ""),
+                        number("Drive efficiency", key.totalEfficiency(), 2, ""),
                         number("Systems power", key.systemsPowerW(), 1, "W"),
                         number("Full-throttle current", key.fullThrottleCurrentA(), 1, "A"),
                         number("Static thrust", key.staticThrustN(), 1, "N"),
-                        number("Best endurance to reserve", key.bestEnduranceH(), 2, "h"),
-                        number("Best ground range to reserve", key.bestGroundRangeKm(), 1, "km"),
+                        number("Best endurance", key.bestEnduranceH(), 2, "h"),
+                        number("Best ground range", key.bestGroundRangeKm(), 1, "km"),
                         number("Radius of action", key.radiusOfActionKm(), 1, "km"))
                 .flatMap(Optional::stream)
                 .toList();

@@ -42,22 +42,14 @@ final class ReviewTables {
                     "Airspeed, m/s",
                     "Power, W",
                     "Energy, Wh",
-                    "Over ground, km",
+                    "Ground, km",
                     "Lowest, V",
-                    "Completed");
+                    "Flown");
 
     private ReviewTables() {}
 
     static List<Table> of(BuildReviewAnswer answer) {
         List<Table> tables = new ArrayList<>();
-        if (!answer.wireSizing().isEmpty()) {
-            tables.add(
-                    new Table(
-                            "Wires",
-                            "",
-                            WIRES,
-                            answer.wireSizing().stream().map(ReviewTables::wire).toList()));
-        }
         EnergyUse energy = answer.endurance().energy();
         List<LegUse> legs = energy.legs();
         if (!legs.isEmpty()) {
@@ -69,6 +61,14 @@ final class ReviewTables {
                             IntStream.range(0, legs.size())
                                     .mapToObj(i -> leg(i + 1, legs.get(i)))
                                     .toList()));
+        }
+        if (!answer.wireSizing().isEmpty()) {
+            tables.add(
+                    new Table(
+                            "Wires",
+                            "",
+                            WIRES,
+                            answer.wireSizing().stream().map(ReviewTables::wire).toList()));
         }
         return tables;
     }

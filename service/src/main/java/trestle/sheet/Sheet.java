@@ -9,9 +9,9 @@ import java.util.List;
  * @param verdict the judgement in one word
  * @param findings worst first
  * @param keyNumbers what a builder looks at first
- * @param tables tables
- * @param figures SVG documents of {@code trestle.figure}, of any theme that does not follow the
- *     reader's
+ * @param tables the first stands beside the key numbers, so a narrow one
+ * @param figures SVG documents of {@code trestle.figure}, of the light theme; the first stands
+ *     beside the key numbers
  * @param assumptions defaults and model choices
  * @param cautions safety sentences
  * @param version of the service

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -16,6 +17,11 @@ import java.util.stream.Collectors;
 /** Lays a sheet out as a page. */
 final class SheetPage {
     private static final String UNNAMED = "Unnamed aircraft";
+    private static final String WHOLE = "whole aircraft";
+
+    /** A bare value says nothing without its place; a sentence does, and paper is short. */
+    private static final int LONGEST_BARE = 40;
+
     private static final Markup CSS = css();
 
     private final Sheet sheet;
@@ -39,7 +45,21 @@ final class SheetPage {
                 + "\n</html>\n";
     }
 
+    /** Text first, so that it fills the first page; the figures but one are the second. */
     private Markup body() {
+        List<Table> tables = sheet.tables();
+        List<String> figures = sheet.figures();
+        Markup overview =
+                element(
+                        "div",
+                        "overview",
+                        element(
+                                "div",
+                                "",
+                                keyNumbers(),
+                                each(first(tables), SheetPage::table),
+                                signature()),
+                        each(first(figures), SheetPage::figure));
         return element(
                 "body",
                 "",
@@ -48,11 +68,10 @@ final class SheetPage {
                         "",
                         head(),
                         findings(),
-                        keyNumbers(),
-                        each(sheet.tables(), SheetPage::table),
-                        figures(),
+                        overview,
+                        each(rest(tables), SheetPage::table),
                         smallPrint(),
-                        signature()));
+                        when(figures.size() > 1, figures(rest(figures)))));
     }
 
     private Markup head() {
@@ -92,12 +111,10 @@ final class SheetPage {
                 "li",
                 finding.grade().cssClass(),
                 element("strong", "", finding.grade().word()),
+                Markup.SPACE,
                 element("span", "", finding.sentence()),
-                place(finding.where()));
-    }
-
-    private static Markup place(String pointer) {
-        return element("code", "", pointer.isEmpty() ? "whole aircraft" : pointer);
+                Markup.SPACE,
+                element("code", "", finding.where().isEmpty() ? WHOLE : finding.where()));
     }
 
     private Markup keyNumbers() {
@@ -154,15 +171,16 @@ final class SheetPage {
                 each(cells.subList(1, cells.size()), cell -> element("td", "", cell)));
     }
 
-    private Markup figures() {
+    private Markup figures(List<String> figures) {
         return section(
                 "figures",
                 "Figures",
                 name,
-                element(
-                        "div",
-                        "",
-                        each(sheet.figures(), svg -> element("figure", "", Markup.svg(svg)))));
+                element("div", "", each(figures, SheetPage::figure)));
+    }
+
+    private static Markup figure(String svg) {
+        return element("figure", "", Markup.svg(svg));
     }
 
     private Markup smallPrint() {
@@ -170,11 +188,7 @@ final class SheetPage {
                 "div",
                 "small",
                 section("cautions", "Cautions", "", sentences(sheet.cautions())),
-                section(
-                        "assumptions",
-                        "Assumptions",
-                        sheet.assumptions().isEmpty() ? "None." : "",
-                        element("ul", "", each(sheet.assumptions(), SheetPage::assumption))),
+                assumptions(),
                 section(
                         "models",
                         "Computed by",
@@ -182,19 +196,40 @@ final class SheetPage {
                         sentences(sheet.models())));
     }
 
-    private static Markup assumption(Assumed assumption) {
+    /** What was assumed for the same reason at several places is written once. */
+    private Markup assumptions() {
+        Map<String, List<Assumed>> alike =
+                sheet.assumptions().stream()
+                        .collect(
+                                Collectors.groupingBy(
+                                        a -> a.assumed() + '\n' + a.because(),
+                                        LinkedHashMap::new,
+                                        Collectors.toList()));
+        return section(
+                "assumptions",
+                "Assumptions",
+                sheet.assumptions().size() + ", the answer gives the reason of each",
+                element("ul", "", each(List.copyOf(alike.values()), SheetPage::assumption)));
+    }
+
+    private static Markup assumption(List<Assumed> alike) {
+        Assumed first = alike.get(0);
         return element(
                 "li",
-                "",
-                text(assumption.assumed() + " (" + assumption.because() + ")"),
+                first.assumed().length() > LONGEST_BARE ? "said" : "",
+                text(first.assumed()),
                 Markup.SPACE,
-                when(!assumption.where().isEmpty(), place(assumption.where())));
+                element("span", "why", "(" + first.because() + ")"),
+                each(
+                        alike.stream().map(Assumed::where).filter(w -> !w.isEmpty()).distinct().toList(),
+                        where -> new Markup(Markup.SPACE.html() + element("code", "", where).html())));
     }
 
     private static Markup sentences(List<String> sentences) {
         return element("ul", "", each(sentences, sentence -> element("li", "", sentence)));
     }
 
+    /** On paper only. */
     private static Markup signature() {
         return element(
                 "footer",
@@ -203,6 +238,14 @@ final class SheetPage {
                 each(
                         List.of("Date", "Place", "Signature"),
                         label -> element("p", "line", label)));
+    }
+
+    private static <T> List<T> first(List<T> things) {
+        return things.stream().limit(1).toList();
+    }
+
+    private static <T> List<T> rest(List<T> things) {
+        return things.stream().skip(1).toList();
     }
 
     private static Markup section(String cssClass, String title, String aside, Markup content) {
