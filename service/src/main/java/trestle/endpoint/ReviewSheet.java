@@ -11,7 +11,9 @@ import trestle.sheet.Grade;
 import trestle.sheet.Judged;
 import trestle.sheet.Sheet;
 
-/** Puts an answer on a sheet: the numbers and sentences are those of the answer, rounded to read. */
+/**
+ * Puts an answer on a sheet: the numbers and sentences are those of the answer, rounded to read.
+ */
 final class ReviewSheet {
     private ReviewSheet() {}
 

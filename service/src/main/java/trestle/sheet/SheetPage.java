@@ -157,9 +157,7 @@ final class SheetPage {
                                         element(
                                                 "tr",
                                                 "",
-                                                each(
-                                                        table.columns(),
-                                                        c -> element("th", "", c)))),
+                                                each(table.columns(), c -> element("th", "", c)))),
                                 element("tbody", "", each(table.rows(), SheetPage::row)))));
     }
 
@@ -173,10 +171,7 @@ final class SheetPage {
 
     private Markup figures(List<String> figures) {
         return section(
-                "figures",
-                "Figures",
-                name,
-                element("div", "", each(figures, SheetPage::figure)));
+                "figures", "Figures", name, element("div", "", each(figures, SheetPage::figure)));
     }
 
     private static Markup figure(String svg) {
@@ -208,7 +203,7 @@ final class SheetPage {
         return section(
                 "assumptions",
                 "Assumptions",
-                sheet.assumptions().size() + ", the answer gives the reason of each",
+                sheet.assumptions().size() + ", reasons in the answer",
                 element("ul", "", each(List.copyOf(alike.values()), SheetPage::assumption)));
     }
 
@@ -221,8 +216,14 @@ final class SheetPage {
                 Markup.SPACE,
                 element("span", "why", "(" + first.because() + ")"),
                 each(
-                        alike.stream().map(Assumed::where).filter(w -> !w.isEmpty()).distinct().toList(),
-                        where -> new Markup(Markup.SPACE.html() + element("code", "", where).html())));
+                        alike.stream()
+                                .map(Assumed::where)
+                                .filter(w -> !w.isEmpty())
+                                .distinct()
+                                .toList(),
+                        where ->
+                                new Markup(
+                                        Markup.SPACE.html() + element("code", "", where).html())));
     }
 
     private static Markup sentences(List<String> sentences) {
@@ -235,9 +236,7 @@ final class SheetPage {
                 "footer",
                 "",
                 element("p", "", "Compared with the aircraft as built:"),
-                each(
-                        List.of("Date", "Place", "Signature"),
-                        label -> element("p", "line", label)));
+                each(List.of("Date", "Place", "Signature"), label -> element("p", "line", label)));
     }
 
     private static <T> List<T> first(List<T> things) {

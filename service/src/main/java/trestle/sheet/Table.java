@@ -11,8 +11,7 @@ import java.util.List;
  * @param columns heads of the columns, with units
  * @param rows cells, as many in each as there are columns; a cell without a value is empty
  */
-public record Table(
-        String title, String summary, List<String> columns, List<List<String>> rows) {
+public record Table(String title, String summary, List<String> columns, List<List<String>> rows) {
     /** Copies the lists. */
     public Table {
         columns = List.copyOf(columns);
