@@ -1,16 +1,25 @@
 package trestle.endpoint;
 
 import java.util.List;
+import java.util.Optional;
 import trestle.api.model.BuildReviewAnswer;
 import trestle.api.model.BuildReviewRequest;
 import trestle.api.model.Working;
+import trestle.figure.BalanceFigure;
+import trestle.figure.Theme;
 import trestle.review.BuildReview;
 import trestle.review.Review;
 import trestle.review.ReviewWorkings;
 
-/** The door of {@code /v1/build-review}: reads the document once, writes the answer once. */
+/**
+ * The door of {@code /v1/build-review}: reads the document once, writes the answer once. Its figure
+ * is the balance, where every part of the aircraft shows; its sheet has them all.
+ */
 final class BuildReviewEndpoint
-        implements Calculation<BuildReviewRequest, BuildReviewAnswer>, Worked<BuildReviewRequest> {
+        implements Calculation<BuildReviewRequest, BuildReviewAnswer>,
+                Drawn<BuildReviewRequest>,
+                Printed<BuildReviewRequest>,
+                Worked<BuildReviewRequest> {
 
     @Override
     public String name() {
@@ -25,14 +34,35 @@ final class BuildReviewEndpoint
     @Override
     public BuildReviewAnswer answer(BuildReviewRequest request) {
         ReviewReading read = ReviewReading.of(request);
+        return answer(request, read, BuildReview.of(read.aircraft()));
+    }
+
+    @Override
+    public String figure(BuildReviewRequest request, Theme theme) {
+        Review review = BuildReview.of(ReviewReading.of(request).aircraft());
+        return BalanceFigure.of(review.tasks().balance(), review.balance(), theme);
+    }
+
+    @Override
+    public String sheet(BuildReviewRequest request) {
+        ReviewReading read = ReviewReading.of(request);
         Review review = BuildReview.of(read.aircraft());
-        List<String> packs = request.packs().stream().map(p -> p.name()).toList();
-        return new ReviewWriting(review, read, packs).answer();
+        return ReviewSheet.of(
+                        Optional.ofNullable(request.name()),
+                        answer(request, read, review),
+                        ReviewFigures.of(review))
+                .html();
     }
 
     @Override
     public List<Working> workings(BuildReviewRequest request) {
         Review review = BuildReview.of(ReviewReading.of(request).aircraft());
         return WorkingWriting.write(ReviewWorkings.of(review));
+    }
+
+    private static BuildReviewAnswer answer(
+            BuildReviewRequest request, ReviewReading read, Review review) {
+        List<String> packs = request.packs().stream().map(p -> p.name()).toList();
+        return new ReviewWriting(review, read, packs).answer();
     }
 }

@@ -80,7 +80,10 @@ final class LaunchStallEndpoint
     @Override
     public String figure(LaunchStallRequest request, Theme theme) {
         LaunchStallTask task = read(request, new Reading());
-        LaunchStallResult result = LaunchStall.of(task);
+        return figure(task, LaunchStall.of(task), theme);
+    }
+
+    static String figure(LaunchStallTask task, LaunchStallResult result, Theme theme) {
         List<LaunchMoment> path =
                 LaunchPath.of(task, result).stream()
                         .map(m -> new LaunchMoment(m.timeS(), m.heightM(), m.airspeedMPerS()))

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as text, alike in every locale. */
-final class Numbers {
+public final class Numbers {
     private static final char MINUS = '−';
 
     /** Beyond this, and nearer to 0 than its inverse, powers of ten are written. */
@@ -40,8 +40,14 @@ final class Numbers {
                 : signed(rounded.stripTrailingZeros().toPlainString());
     }
 
-    /** A value to so many places after the point. */
-    static String fixed(double value, int places) {
+    /**
+     * A value to so many places after the point.
+     *
+     * @param value finite
+     * @param places 0 or more
+     * @return for example 12.40; three digits and a power of ten from a million on
+     */
+    public static String fixed(double value, int places) {
         if (Math.abs(value) >= LONGEST) {
             return significant(value, 3);
         }

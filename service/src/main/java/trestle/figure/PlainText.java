@@ -1,7 +1,7 @@
 package trestle.figure;
 
 /** Text of a user made safe to draw: one line, nothing that XML or the line's direction minds. */
-final class PlainText {
+public final class PlainText {
     private static final char FIRST_STRONG_ISOLATE = '\u2068';
     private static final char POP_ISOLATE = '\u2069';
     private static final char REPLACEMENT = '\ufffd';
@@ -11,8 +11,11 @@ final class PlainText {
     /**
      * One line without control characters, marks that turn the writing round, lone surrogates and
      * what XML forbids.
+     *
+     * @param text of a user
+     * @return the line
      */
-    static String clean(String text) {
+    public static String clean(String text) {
         StringBuilder clean = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); ) {
             int point = text.codePointAt(i);
@@ -40,8 +43,13 @@ final class PlainText {
         return fromTheRight ? FIRST_STRONG_ISOLATE + name + POP_ISOLATE : name;
     }
 
-    /** Text as XML content or attribute. */
-    static void escape(String text, StringBuilder out) {
+    /**
+     * Text as XML content or attribute.
+     *
+     * @param text clean text
+     * @param out where it goes
+     */
+    public static void escape(String text, StringBuilder out) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

@@ -12,7 +12,8 @@ final class Renderers {
                     new JsonRenderer(),
                     new TextRenderer(),
                     new CsvRenderer(),
-                    new FigureRenderer());
+                    new FigureRenderer(),
+                    new SheetRenderer());
 
     private static final Renderer VALUE = new PickedValueRenderer();
     private static final Renderer ROW = new PickedRowRenderer();

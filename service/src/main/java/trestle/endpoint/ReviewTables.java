@@ -1,0 +1,133 @@
+package trestle.endpoint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import trestle.api.model.BuildReviewAnswer;
+import trestle.api.model.EnergyUse;
+import trestle.api.model.GaugeResult;
+import trestle.api.model.LegUse;
+import trestle.api.model.RunReview;
+import trestle.figure.Numbers;
+import trestle.sheet.Table;
+import trestle.units.Time;
+
+/** Wires and legs as tables; a table without a row is left out. */
+final class ReviewTables {
+    private static final String ABSENT = "–";
+
+    private static final List<String> WIRES =
+            List.of(
+                    "Run",
+                    "Continuous, A",
+                    "Peak, A",
+                    "Gauge",
+                    "Copper, mm²",
+                    "Drop, V",
+                    "Drop, %",
+                    "Loss, W",
+                    "Copper, °C",
+                    "In peak, °C",
+                    "Mass, g",
+                    "Fails");
+
+    private static final List<String> LEGS =
+            List.of(
+                    "Leg",
+                    "Begins, min",
+                    "Lasts, min",
+                    "Airspeed, m/s",
+                    "Power, W",
+                    "Energy, Wh",
+                    "Ground, km",
+                    "Lowest, V",
+                    "Flown");
+
+    private ReviewTables() {}
+
+    static List<Table> of(BuildReviewAnswer answer) {
+        List<Table> tables = new ArrayList<>();
+        EnergyUse energy = answer.endurance().energy();
+        List<LegUse> legs = energy.legs();
+        if (!legs.isEmpty()) {
+            tables.add(
+                    new Table(
+                            "Legs",
+                            summary(energy),
+                            LEGS,
+                            IntStream.range(0, legs.size())
+                                    .mapToObj(i -> leg(i + 1, legs.get(i)))
+                                    .toList()));
+        }
+        if (!answer.wireSizing().isEmpty()) {
+            tables.add(
+                    new Table(
+                            "Wires",
+                            "",
+                            WIRES,
+                            answer.wireSizing().stream().map(ReviewTables::wire).toList()));
+        }
+        return tables;
+    }
+
+    /** The gauge fitted is the checked one, else the recommended one, as the review weighed it. */
+    private static List<String> wire(RunReview run) {
+        Optional<GaugeResult> fitted =
+                Optional.ofNullable(run.answer().checked())
+                        .or(() -> Optional.ofNullable(run.answer().recommended()));
+        return List.of(
+                run.name(),
+                number(run.currentA(), 1),
+                number(run.peakCurrentA(), 1),
+                fitted.map(GaugeResult::gauge).orElse("none meets"),
+                of(fitted.map(GaugeResult::areaMm2), 2),
+                of(fitted.map(GaugeResult::dropV), 2),
+                of(fitted.map(GaugeResult::dropPercent), 1),
+                of(fitted.map(GaugeResult::lossW), 2),
+                of(fitted.map(GaugeResult::conductorTemperatureC), 0),
+                of(fitted.map(GaugeResult::peakTemperatureC), 0),
+                of(fitted.map(GaugeResult::massG), 1),
+                fitted.map(ReviewTables::fails).orElse(ABSENT));
+    }
+
+    private static String fails(GaugeResult gauge) {
+        return gauge.meets()
+                ? ABSENT
+                : gauge.fails().stream()
+                        .map(failure -> failure.name().toLowerCase(Locale.ROOT))
+                        .collect(Collectors.joining(", "));
+    }
+
+    private static List<String> leg(int place, LegUse leg) {
+        return List.of(
+                place + " " + leg.kind().name().toLowerCase(Locale.ROOT),
+                number(Time.minFromS(leg.startS()), 1),
+                number(Time.minFromS(leg.durationS()), 1),
+                number(leg.airspeedMPerS(), 1),
+                number(leg.powerW(), 0),
+                number(leg.energyWh(), 1),
+                number(leg.distanceKm(), 1),
+                number(leg.lowestVoltageV(), 2),
+                leg.completed() ? "yes" : "no");
+    }
+
+    private static String summary(EnergyUse energy) {
+        return String.format(
+                "%s Wh to the cutoff: %s Wh for the legs, %s Wh kept as reserve, %s Wh left",
+                number(energy.availableWh(), 0),
+                number(energy.legsWh(), 0),
+                number(energy.reserveWh(), 0),
+                number(energy.remainingWh(), 0));
+    }
+
+    private static String of(Optional<Double> value, int places) {
+        return number(value.orElse(null), places);
+    }
+
+    private static String number(Double value, int places) {
+        return value == null ? ABSENT : Numbers.fixed(value, places);
+    }
+}

@@ -1,0 +1,41 @@
+package trestle.sheet;
+
+/** How grave a verdict or a finding is. */
+public enum Grade {
+    /** Nothing above a note. */
+    FIT("Fit", "No limit is passed and no margin is thin."),
+    /** Worth knowing. */
+    NOTE("Note", "Worth knowing."),
+    /** Look before flying. */
+    ATTENTION(
+            "Attention",
+            "A margin is thin or an input doubtful: settle the findings before flying."),
+    /** A limit is passed. */
+    STOP("Stop", "A limit is passed: do not fly before the findings marked stop are settled.");
+
+    private final String word;
+    private final String meaning;
+
+    Grade(String word, String meaning) {
+        this.word = word;
+        this.meaning = meaning;
+    }
+
+    /**
+     * In one word.
+     *
+     * @return the word, with a capital
+     */
+    public String word() {
+        return word;
+    }
+
+    String meaning() {
+        return meaning;
+    }
+
+    /** Class in the style sheet. */
+    String cssClass() {
+        return word.toLowerCase(java.util.Locale.ROOT);
+    }
+}
