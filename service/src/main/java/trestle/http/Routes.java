@@ -27,6 +27,7 @@ final class Routes {
     }
 
     void register(RoutesConfig routes) {
+        new Pages(documents).register(routes::get);
         for (Calculation<?, ?> calculation : Catalogue.calculations()) {
             String path = "/v1/" + calculation.name();
             routes.post(path, context -> answer(context, calculation));
