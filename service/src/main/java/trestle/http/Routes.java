@@ -24,6 +24,7 @@ final class Routes {
 
     void register(RoutesConfig routes) {
         Doors doors = new Doors(routes);
+        new Pages(documents).register(doors::reading);
         Catalogue.calculations().forEach(calculation -> calculation(doors, calculation));
         Catalogue.tables().forEach(table -> table(doors, table));
         doors.reading("/v1", context -> json(context, documents.index()));
