@@ -165,10 +165,12 @@ public final class EnduranceWorkings {
                                                 + " own best airspeed",
                                         SEARCH));
         double availableWh = Energy.whFromJ(result.energy().availableJ());
-        if (result.bestEndurance().isPresent() && result.energy().legs().isEmpty()) {
-            chain.step("E", "usable energy", availableWh, "Wh", "P_e*t_e", Chain.ARITHMETIC);
+        if (result.bestEndurance().isPresent() && task.store() instanceof FixedEnergy) {
+            chain.given("E", "usable energy", availableWh, "Wh");
         } else {
-            String how = "what the legs take, and what is then left at best-endurance power";
+            String how =
+                    "what the legs take, and what is then left at best-endurance power; flown as a"
+                            + " profile, which may dip under the cutoff for some seconds";
             chain.found("E", "usable energy", availableWh, "Wh", how, "sum over the legs");
         }
         double reserveWh = Energy.whFromJ(result.energy().reserveJ());
