@@ -1,29 +1,19 @@
 package trestle.endpoint;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import trestle.api.model.Drive;
-import trestle.api.model.ThrustPowerRow;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
-import trestle.propulsion.BladeType;
-import trestle.propulsion.CoefficientRow;
-import trestle.propulsion.CoefficientTable;
 import trestle.propulsion.Controller;
-import trestle.propulsion.GeometryOnly;
 import trestle.propulsion.Motor;
 import trestle.propulsion.Propeller;
-import trestle.propulsion.PropellerData;
 import trestle.propulsion.PropulsionPart;
 import trestle.propulsion.PropulsionSystem;
-import trestle.propulsion.StaticTest;
 import trestle.propulsion.Supply;
 import trestle.review.PackVoltage;
-import trestle.units.Length;
 import trestle.units.Resistance;
 import trestle.units.Rotation;
 
@@ -52,7 +42,8 @@ record DriveReading(String at, Reading reading) {
                         NOT_GIVEN);
         Optional<Motor> motor = motor(drive.motor());
         Controller controller = controller(drive.controller());
-        Optional<Propeller> propeller = propeller(drive.propeller());
+        Optional<Propeller> propeller =
+                new PropellerReading(at + "/propeller", reading).propeller(drive.propeller());
         if (motor.isEmpty() || propeller.isEmpty()) {
             return Optional.empty();
         }
@@ -97,102 +88,6 @@ record DriveReading(String at, Reading reading) {
                                 trestle.api.model.Controller.DEFAULT_RESISTANCE_MILLIOHM,
                                 at + "/controller/resistance_milliohm",
                                 "the request gives none; a class of 40 to 80 A, no source")));
-    }
-
-    private Optional<Propeller> propeller(trestle.api.model.Propeller propeller) {
-        String place = at + "/propeller";
-        boolean one =
-                reading.atMostOne(
-                        place,
-                        List.of("static_test", "thrust_power_table"),
-                        propeller.staticTest(),
-                        propeller.thrustPowerTable());
-        Optional<PropellerData> data = data(propeller, place);
-        if (!one || data.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean measured = data.get() instanceof CoefficientTable;
-        // Beside a measured table neither number nor kind of blades touches anything.
-        Reading noting = measured ? new Reading() : reading;
-        int blades =
-                noting.orDefault(
-                        propeller.blades(),
-                        trestle.api.model.Propeller.DEFAULT_BLADES,
-                        place + "/blades",
-                        NOT_GIVEN);
-        trestle.api.model.BladeType type =
-                noting.orDefault(
-                        propeller.bladeType(),
-                        trestle.api.model.BladeType.GENERAL,
-                        place + "/blade_type",
-                        "the request gives none; thin electric propellers are more efficient");
-        return Optional.of(
-                new Propeller(
-                        Length.mFromIn(propeller.diameterIn()),
-                        Length.mFromIn(propeller.pitchIn()),
-                        blades,
-                        BladeType.valueOf(type.name()),
-                        data.get(),
-                        radPerS(propeller.maxRpm())));
-    }
-
-    private Optional<PropellerData> data(trestle.api.model.Propeller propeller, String place) {
-        if (propeller.thrustPowerTable() != null) {
-            return table(propeller.thrustPowerTable(), place + "/thrust_power_table");
-        }
-        return Optional.of(
-                propeller.staticTest() == null
-                        ? new GeometryOnly()
-                        : staticTest(propeller.staticTest(), place + "/static_test/conditions"));
-    }
-
-    private StaticTest staticTest(trestle.api.model.StaticTest test, String conditions) {
-        return new StaticTest(
-                Rotation.radPerSFromRpm(test.rpm()),
-                test.thrustN(),
-                test.shaftPowerW(),
-                FlightReading.conditions(test.conditions(), conditions, reading).air());
-    }
-
-    private Optional<PropellerData> table(List<ThrustPowerRow> rows, String place) {
-        boolean sound = rows.get(0).thrustCoefficient() > 0;
-        if (!sound) {
-            reading.fault(
-                    place + "/0/thrust_coefficient",
-                    "contradiction",
-                    "the table must begin at an advance ratio at which the propeller pulls");
-        }
-        for (int i = 0; i < rows.size(); i++) {
-            ThrustPowerRow row = rows.get(i);
-            if (i > 0 && row.advanceRatio() <= rows.get(i - 1).advanceRatio()) {
-                reading.fault(
-                        place + "/" + i + "/advance_ratio",
-                        "contradiction",
-                        "advance ratios must rise from row to row");
-                sound = false;
-            }
-            if (row.thrustCoefficient() > 0 && row.powerCoefficient() <= 0) {
-                reading.fault(
-                        place + "/" + i + "/power_coefficient",
-                        "contradiction",
-                        "a propeller that pulls takes power: the coefficient must be above 0");
-                sound = false;
-            }
-        }
-        return sound
-                ? Optional.of(new CoefficientTable(rows.stream().map(DriveReading::row).toList()))
-                : Optional.empty();
-    }
-
-    private static CoefficientRow row(ThrustPowerRow row) {
-        return new CoefficientRow(
-                row.advanceRatio(), row.thrustCoefficient(), row.powerCoefficient());
-    }
-
-    private static OptionalDouble radPerS(Double rpm) {
-        return rpm == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Rotation.radPerSFromRpm(rpm));
     }
 
     /**

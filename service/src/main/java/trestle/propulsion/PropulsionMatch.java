@@ -47,7 +47,8 @@ public record PropulsionMatch(
         List<Finding> findings = new ArrayList<>();
         findings.addAll(RatingFindings.of(task.system(), performance.atFullThrottle()));
         findings.addAll(FlightFindings.of(task, performance));
-        findings.addAll(PropellerFindings.of(task, performance, train));
+        findings.addAll(PropellerFindings.of(task, performance));
+        findings.addAll(MeasurementFindings.of(task, performance, train));
         return new PropulsionMatch(
                 performance,
                 Headroom.of(task.system(), performance.atFullThrottle()),

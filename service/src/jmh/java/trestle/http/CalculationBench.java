@@ -1,0 +1,68 @@
+package trestle.http;
+
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Catalogue;
+
+/**
+ * Service time of each calculation on its own example: bytes in, bound, validated, answered, bytes out;
+ * without the network.
+ *
+ * <p>{@code mvn -q -Pbench -pl service -am verify -DskipTests -Dspotless.check.skip}
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 4, time = 2)
+@Fork(1)
+public class CalculationBench {
+    /** A calculation of the catalogue. */
+    @Param({
+        "build-review",
+        "mass-balance",
+        "pack-energy",
+        "wire-sizing",
+        "propulsion-match",
+        "endurance",
+        "rail-budget",
+        "launch-stall",
+        "compass-clearance"
+    })
+    public String calculation;
+
+    private Calculation<?, ?> asked;
+    private byte[] example;
+
+    /** Finds the calculation and its example. */
+    @Setup
+    public void setUp() {
+        asked = Catalogue.named(calculation).orElseThrow();
+        example = new Documents().example(calculation).orElseThrow();
+    }
+
+    /**
+     * One request.
+     *
+     * @return the answer as it goes out
+     */
+    @Benchmark
+    public byte[] answer() {
+        return answer(asked);
+    }
+
+    private <Q, A> byte[] answer(Calculation<Q, A> known) {
+        return Json.bytes(known.answer(Binder.bind(example, known.requestType())));
+    }
+}
