@@ -6,8 +6,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -114,7 +112,7 @@ class ReviewHttpTest {
 
     @Test
     void aServiceThatIsNotThereIsOneClearLine() throws IOException {
-        String url = "http://127.0.0.1:" + freePort();
+        String url = LiveService.urlOfNobody();
 
         Command.Outcome outcome = Python.run(Map.of(), "review.py", "--url", url);
 
@@ -130,10 +128,7 @@ class ReviewHttpTest {
     void theOptionOverridesTheEnvironment() throws IOException {
         Command.Outcome outcome =
                 Python.run(
-                        "http://127.0.0.1:" + freePort(),
-                        "review.py",
-                        "--url",
-                        LiveService.url() + "/");
+                        LiveService.urlOfNobody(), "review.py", "--url", LiveService.url() + "/");
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out()).startsWith("Verdict: ");
@@ -147,12 +142,5 @@ class ReviewHttpTest {
     /** The text without the line breaks and the indents that fit it to the terminal. */
     private static String unwrapped(String text) {
         return text.replaceAll("\\s+", " ");
-    }
-
-    /** A port that nobody listens on. */
-    private static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            return socket.getLocalPort();
-        }
     }
 }
