@@ -30,6 +30,8 @@ class ArchitectureTest {
                     .definedBy("trestle.http..", "trestle")
                     .layer("endpoints")
                     .definedBy("trestle.endpoint..")
+                    .layer("figures")
+                    .definedBy("trestle.figure..")
                     .layer("review")
                     .definedBy("trestle.review..")
                     .layer("disciplines")
@@ -42,10 +44,12 @@ class ArchitectureTest {
                     .mayNotBeAccessedByAnyLayer()
                     .whereLayer("endpoints")
                     .mayOnlyBeAccessedByLayers("front door")
+                    .whereLayer("figures")
+                    .mayOnlyBeAccessedByLayers("front door", "endpoints")
                     .whereLayer("review")
                     .mayOnlyBeAccessedByLayers("endpoints")
                     .whereLayer("disciplines")
-                    .mayOnlyBeAccessedByLayers("review", "endpoints")
+                    .mayOnlyBeAccessedByLayers("review", "figures", "endpoints")
                     .whereLayer("contract")
                     .mayOnlyBeAccessedByLayers("front door", "endpoints");
 
@@ -57,11 +61,12 @@ class ArchitectureTest {
                     .or()
                     .resideInAnyPackage(FOUNDATIONS)
                     .or()
-                    .resideInAPackage("trestle.review..")
+                    .resideInAnyPackage("trestle.review..", "trestle.figure..")
                     .should()
                     .dependOnClassesThat()
                     .resideInAnyPackage(
                             "io.javalin..",
+                            "java.awt..",
                             "org.eclipse.jetty..",
                             "com.fasterxml..",
                             "jakarta..",

@@ -16,8 +16,8 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
 
 /**
- * Service time of each calculation on its own example: bytes in, bound, validated, answered, bytes out;
- * without the network.
+ * Service time of each calculation on its own example: bytes in, bound, validated, answered, bytes
+ * out; without the network.
  *
  * <p>{@code mvn -q -Pbench -pl service -am verify -DskipTests -Dspotless.check.skip}
  */

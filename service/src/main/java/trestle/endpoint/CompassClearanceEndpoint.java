@@ -9,6 +9,8 @@ import java.util.function.Function;
 import trestle.api.model.CompassClearanceAnswer;
 import trestle.api.model.CompassClearanceRequest;
 import trestle.api.model.Judgement;
+import trestle.figure.CompassFigure;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.magnetics.Clearance;
 import trestle.magnetics.CompassClearance;
@@ -18,7 +20,8 @@ import trestle.magnetics.LeadRun;
 
 /** The door of {@code /v1/compass-clearance}: reads the request once, writes the answer once. */
 final class CompassClearanceEndpoint
-        implements Calculation<CompassClearanceRequest, CompassClearanceAnswer> {
+        implements Calculation<CompassClearanceRequest, CompassClearanceAnswer>,
+                Drawn<CompassClearanceRequest> {
     private static final List<String> MODELS =
             List.of(
                     "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
@@ -45,24 +48,33 @@ final class CompassClearanceEndpoint
     @Override
     public CompassClearanceAnswer answer(CompassClearanceRequest request) {
         Reading reading = new Reading();
-        Optional<List<LeadRun>> runs = CompassReading.runs(request.runs(), "/runs", reading);
-        reading.refuseContradictions();
-        CompassTask task =
-                CompassReading.task(
-                        runs.orElseThrow(),
-                        request.earthField(),
-                        request.allowedHeadingErrorDeg(),
-                        "",
-                        reading);
+        CompassTask task = read(request, reading);
         Clearance clearance = CompassClearance.of(task);
         return CompassWriting.write(
                 task.runs(), clearance, judgement(clearance, pointers("")::to, reading));
+    }
+
+    @Override
+    public String figure(CompassClearanceRequest request, Theme theme) {
+        CompassTask task = read(request, new Reading());
+        return CompassFigure.of(task, CompassClearance.of(task), theme);
     }
 
     static Judgement judgement(
             Clearance clearance, Function<Subject, String> place, Reading reading) {
         return Judge.of(
                 clearance.findings(), clearance.assumptions(), place, reading, CAUTIONS, MODELS);
+    }
+
+    private static CompassTask read(CompassClearanceRequest request, Reading reading) {
+        Optional<List<LeadRun>> runs = CompassReading.runs(request.runs(), "/runs", reading);
+        reading.refuseContradictions();
+        return CompassReading.task(
+                runs.orElseThrow(),
+                request.earthField(),
+                request.allowedHeadingErrorDeg(),
+                "",
+                reading);
     }
 
     /** Where the parts of a clearance stand below a place in a request. */

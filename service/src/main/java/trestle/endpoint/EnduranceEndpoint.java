@@ -10,17 +10,21 @@ import java.util.function.Function;
 import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.Judgement;
+import trestle.figure.EnduranceFigure;
+import trestle.figure.Theme;
 import trestle.finding.Assumption;
 import trestle.finding.Finding;
 import trestle.finding.Subject;
 import trestle.flight.Endurance;
 import trestle.flight.EnduranceResult;
+import trestle.flight.EnduranceTask;
 import trestle.flight.FlightPart;
 import trestle.propulsion.PropulsionMatch;
 import trestle.review.Drive;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
-final class EnduranceEndpoint implements Calculation<EnduranceRequest, EnduranceAnswer> {
+final class EnduranceEndpoint
+        implements Calculation<EnduranceRequest, EnduranceAnswer>, Drawn<EnduranceRequest> {
     private static final List<String> MODELS =
             List.of(
                     "level flight from a parabolic polar, a measured curve or a calibration"
@@ -72,6 +76,12 @@ final class EnduranceEndpoint implements Calculation<EnduranceRequest, Endurance
                 read.drive()
                         .map(drive -> judgement(result, drive, pointers, reading))
                         .orElseGet(() -> judgement(result, pointers::to, reading)));
+    }
+
+    @Override
+    public String figure(EnduranceRequest request, Theme theme) {
+        EnduranceTask task = EnduranceReading.of(request, new Reading()).task();
+        return EnduranceFigure.of(task, Endurance.of(task), theme);
     }
 
     static Judgement judgement(

@@ -10,11 +10,15 @@ import trestle.api.model.Judgement;
 import trestle.api.model.LaunchKind;
 import trestle.api.model.LaunchStallAnswer;
 import trestle.api.model.LaunchStallRequest;
+import trestle.figure.LaunchFigure;
+import trestle.figure.LaunchMoment;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
 import trestle.launch.Launch;
 import trestle.launch.LaunchPart;
+import trestle.launch.LaunchPath;
 import trestle.launch.LaunchStall;
 import trestle.launch.LaunchStallResult;
 import trestle.launch.LaunchStallTask;
@@ -27,7 +31,8 @@ import trestle.units.Angle;
 import trestle.units.Mass;
 
 /** The door of {@code /v1/launch-stall}: reads the request once, writes the answer once. */
-final class LaunchStallEndpoint implements Calculation<LaunchStallRequest, LaunchStallAnswer> {
+final class LaunchStallEndpoint
+        implements Calculation<LaunchStallRequest, LaunchStallAnswer>, Drawn<LaunchStallRequest> {
     private static final List<String> MODELS =
             List.of(
                     "point mass in steady air, integrated in time from release to safe flight or"
@@ -60,6 +65,17 @@ final class LaunchStallEndpoint implements Calculation<LaunchStallRequest, Launc
         Reading reading = new Reading();
         LaunchStallResult result = LaunchStall.of(read(request, reading));
         return LaunchWriting.write(result, judgement(result, pointers(request)::to, reading));
+    }
+
+    @Override
+    public String figure(LaunchStallRequest request, Theme theme) {
+        LaunchStallTask task = read(request, new Reading());
+        LaunchStallResult result = LaunchStall.of(task);
+        List<LaunchMoment> path =
+                LaunchPath.of(task, result).stream()
+                        .map(m -> new LaunchMoment(m.timeS(), m.heightM(), m.airspeedMPerS()))
+                        .toList();
+        return LaunchFigure.of(task, result, path, theme);
     }
 
     static Judgement judgement(

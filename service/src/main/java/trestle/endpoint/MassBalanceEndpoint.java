@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import trestle.api.model.MassBalanceAnswer;
 import trestle.api.model.MassBalanceRequest;
+import trestle.figure.BalanceFigure;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalancePart;
@@ -15,7 +17,8 @@ import trestle.massbalance.BalanceTask;
 import trestle.massbalance.MassBalance;
 
 /** The door of {@code /v1/mass-balance}: reads the request once, writes the answer once. */
-final class MassBalanceEndpoint implements Calculation<MassBalanceRequest, MassBalanceAnswer> {
+final class MassBalanceEndpoint
+        implements Calculation<MassBalanceRequest, MassBalanceAnswer>, Drawn<MassBalanceRequest> {
     static final List<String> MODELS =
             List.of(
                     "point-mass build-up and weighing (FAA-H-8083-1B)",
@@ -65,6 +68,12 @@ final class MassBalanceEndpoint implements Calculation<MassBalanceRequest, MassB
         BalanceTask task = read(request, reading);
         Balance balance = MassBalance.of(task);
         return BalanceWriting.write(balance, judgement(balance, POINTERS::to, reading));
+    }
+
+    @Override
+    public String figure(MassBalanceRequest request, Theme theme) {
+        BalanceTask task = read(request, new Reading());
+        return BalanceFigure.of(task, MassBalance.of(task), theme);
     }
 
     /** The judgement on a balance, with its parts where a request has them. */

@@ -15,11 +15,14 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.PowerStep;
 import trestle.battery.Surroundings;
+import trestle.figure.PackFigure;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.units.Share;
 
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
-final class PackEnergyEndpoint implements Calculation<PackEnergyRequest, PackEnergyAnswer> {
+final class PackEnergyEndpoint
+        implements Calculation<PackEnergyRequest, PackEnergyAnswer>, Drawn<PackEnergyRequest> {
     private static final List<String> MODELS =
             List.of(
                     "cell of two electrodes with diffusion, kinetic and ohmic losses and"
@@ -56,6 +59,12 @@ final class PackEnergyEndpoint implements Calculation<PackEnergyRequest, PackEne
         PackEnergy result = PackEnergy.of(task);
         Pointers pointers = new Pointers(PackReading.pointers("/segments", ""));
         return PackWriting.write(result, names(request), judgement(result, pointers::to, reading));
+    }
+
+    @Override
+    public String figure(PackEnergyRequest request, Theme theme) {
+        PackTask task = read(request, new Reading());
+        return PackFigure.of(task, PackEnergy.of(task), theme);
     }
 
     static Judgement judgement(

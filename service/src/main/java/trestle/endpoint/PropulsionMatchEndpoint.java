@@ -5,13 +5,16 @@ import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.PropulsionMatchAnswer;
 import trestle.api.model.PropulsionMatchRequest;
+import trestle.figure.PropulsionFigure;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionTask;
 
 /** The door of {@code /v1/propulsion-match}: reads the request once, writes the answer once. */
 final class PropulsionMatchEndpoint
-        implements Calculation<PropulsionMatchRequest, PropulsionMatchAnswer> {
+        implements Calculation<PropulsionMatchRequest, PropulsionMatchAnswer>,
+                Drawn<PropulsionMatchRequest> {
     static final List<String> MODELS =
             List.of(
                     "propeller by blade elements in their own induced flow, fitted to one half of"
@@ -47,6 +50,12 @@ final class PropulsionMatchEndpoint
         PropulsionTask task = read.task();
         PropulsionMatch match = PropulsionMatch.of(task);
         return PropulsionWriting.write(task, match, judgement(match, read.pointers()::to, reading));
+    }
+
+    @Override
+    public String figure(PropulsionMatchRequest request, Theme theme) {
+        PropulsionTask task = new PropulsionReading(request, new Reading()).task();
+        return PropulsionFigure.of(task, PropulsionMatch.of(task), theme);
     }
 
     static Judgement judgement(

@@ -9,6 +9,8 @@ import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.RailBudgetAnswer;
 import trestle.api.model.RailBudgetRequest;
+import trestle.figure.RailFigure;
+import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.rails.Rail;
 import trestle.rails.RailBudget;
@@ -18,7 +20,8 @@ import trestle.rails.Rails;
 import trestle.rails.Supply;
 
 /** The door of {@code /v1/rail-budget}: reads the request once, writes the answer once. */
-final class RailBudgetEndpoint implements Calculation<RailBudgetRequest, RailBudgetAnswer> {
+final class RailBudgetEndpoint
+        implements Calculation<RailBudgetRequest, RailBudgetAnswer>, Drawn<RailBudgetRequest> {
     private static final List<String> MODELS =
             List.of(
                     "switching regulator: input power is output power over efficiency; linear:"
@@ -47,17 +50,27 @@ final class RailBudgetEndpoint implements Calculation<RailBudgetRequest, RailBud
     @Override
     public RailBudgetAnswer answer(RailBudgetRequest request) {
         Reading reading = new Reading();
-        Optional<Supply> supply = RailReading.supply(request.supply(), "/supply", reading);
-        Optional<List<Rail>> rails = RailReading.rails(request.rails(), "/rails", reading);
-        reading.refuseContradictions();
-        RailBudget budget = Rails.of(new RailTask(supply.orElseThrow(), rails.orElseThrow()));
+        RailBudget budget = Rails.of(read(request, reading));
         return RailWriting.write(
                 budget, judgement(budget, pointers("/supply", "/rails")::to, reading));
+    }
+
+    @Override
+    public String figure(RailBudgetRequest request, Theme theme) {
+        RailTask task = read(request, new Reading());
+        return RailFigure.of(task, Rails.of(task), theme);
     }
 
     static Judgement judgement(
             RailBudget budget, Function<Subject, String> place, Reading reading) {
         return Judge.of(budget.findings(), budget.assumptions(), place, reading, CAUTIONS, MODELS);
+    }
+
+    private static RailTask read(RailBudgetRequest request, Reading reading) {
+        Optional<Supply> supply = RailReading.supply(request.supply(), "/supply", reading);
+        Optional<List<Rail>> rails = RailReading.rails(request.rails(), "/rails", reading);
+        reading.refuseContradictions();
+        return new RailTask(supply.orElseThrow(), rails.orElseThrow());
     }
 
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */

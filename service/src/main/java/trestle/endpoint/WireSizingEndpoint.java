@@ -4,17 +4,21 @@ import static java.util.Map.entry;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.WireSizingAnswer;
 import trestle.api.model.WireSizingRequest;
+import trestle.figure.Theme;
+import trestle.figure.WireFigure;
 import trestle.finding.Subject;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
 import trestle.wiring.WiringPart;
 
 /** The door of {@code /v1/wire-sizing}: reads the request once, writes the answer once. */
-final class WireSizingEndpoint implements Calculation<WireSizingRequest, WireSizingAnswer> {
+final class WireSizingEndpoint
+        implements Calculation<WireSizingRequest, WireSizingAnswer>, Drawn<WireSizingRequest> {
     private static final List<String> MODELS =
             List.of(
                     "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 and"
@@ -43,10 +47,21 @@ final class WireSizingEndpoint implements Calculation<WireSizingRequest, WireSiz
     @Override
     public WireSizingAnswer answer(WireSizingRequest request) {
         Reading reading = new Reading();
-        WireTask task = WireReading.task(request, "the run", "", reading).orElse(null);
-        reading.refuseContradictions();
+        WireTask task = read(request, reading);
         WireSizing sizing = WireSizing.of(task);
         return WireWriting.write(sizing, judgement(sizing, pointers("")::to, reading));
+    }
+
+    @Override
+    public String figure(WireSizingRequest request, Theme theme) {
+        WireTask task = read(request, new Reading());
+        return WireFigure.of(task, WireSizing.of(task), theme);
+    }
+
+    private static WireTask read(WireSizingRequest request, Reading reading) {
+        Optional<WireTask> task = WireReading.task(request, "the run", "", reading);
+        reading.refuseContradictions();
+        return task.orElseThrow();
     }
 
     static Judgement judgement(

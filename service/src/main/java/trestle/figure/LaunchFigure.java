@@ -1,0 +1,192 @@
+package trestle.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import trestle.launch.LaunchFlight;
+import trestle.launch.LaunchOutcome;
+import trestle.launch.LaunchStallResult;
+import trestle.launch.LaunchStallTask;
+
+/** Height and airspeed of a launch over time, against the stall and the safe climb speed. */
+public final class LaunchFigure {
+    private static final String TITLE = "Launch";
+    private static final int TICKS_UP = 4;
+    private static final int TICKS_ALONG = 7;
+    private static final double SHORTEST_S = 1;
+
+    private final LaunchStallTask task;
+    private final LaunchStallResult result;
+    private final List<LaunchMoment> path;
+
+    private LaunchFigure(LaunchStallTask task, LaunchStallResult result, List<LaunchMoment> path) {
+        this.task = task;
+        this.result = result;
+        this.path = path;
+    }
+
+    /**
+     * Draws a launch.
+     *
+     * @param task the question
+     * @param result its answer
+     * @param path the aircraft from release on, in order of time; with fewer than two moments, the
+     *     speeds that the answer itself tells are drawn
+     * @param theme colours
+     * @return an SVG document
+     */
+    public static String of(
+            LaunchStallTask task, LaunchStallResult result, List<LaunchMoment> path, Theme theme) {
+        return new LaunchFigure(task, result, List.copyOf(path)).drawn(theme);
+    }
+
+    private String drawn(Theme theme) {
+        Page page = new Page(TITLE, summary(), result.findings());
+        if (path.size() > 1) {
+            Axis x = Axis.between(0, Math.max(SHORTEST_S, lastS()), TICKS_ALONG);
+            Panels.draw(page, x, "Time from release, s", flags(), List.of(height(), airspeed()));
+        } else {
+            speeds(page);
+        }
+        return page.finished(theme, TITLE + ". " + summary());
+    }
+
+    private double lastS() {
+        return path.get(path.size() - 1).timeS();
+    }
+
+    private List<Flag> flags() {
+        List<Flag> flags = new ArrayList<>();
+        result.launch()
+                .timeToSafeSpeedS()
+                .ifPresent(at -> flags.add(new Flag(at, Style.THIRD_FILL, "safe " + seconds(at))));
+        if (task.motorDelayS() > 0 && task.motorDelayS() <= lastS()) {
+            flags.add(
+                    new Flag(
+                            task.motorDelayS(), Style.INK, "motor " + seconds(task.motorDelayS())));
+        }
+        return flags;
+    }
+
+    private Panel height() {
+        double releaseM = task.launch().releaseHeightM();
+        return new Panel(
+                "Height above the ground, m",
+                List.of(),
+                Panel.TALL,
+                Axis.fromZero(Math.max(releaseM, most(LaunchMoment::heightM)), TICKS_UP),
+                plot -> {
+                    curve(plot, Style.FIRST_LINE, LaunchMoment::heightM);
+                    plot.dot(Style.FIRST_FILL, 0, releaseM);
+                });
+    }
+
+    private Panel airspeed() {
+        double stall = result.stallSpeedMPerS();
+        double safe = result.safeClimbSpeedMPerS();
+        double release = result.launch().releaseAirspeedMPerS();
+        double greatest = Math.max(safe, most(LaunchMoment::airspeedMPerS));
+        return new Panel(
+                "Airspeed, m/s",
+                keys(),
+                Panel.TALL,
+                Axis.fromZero(Math.max(release, greatest), TICKS_UP),
+                plot -> {
+                    plot.bandAcross(Style.LIMIT_BAND, 0, stall);
+                    plot.bandAcross(Style.ATTENTION_BAND, stall, safe);
+                    plot.across(Style.LIMIT_LINE, stall);
+                    curve(plot, Style.SECOND_LINE, LaunchMoment::airspeedMPerS);
+                    plot.dot(Style.SECOND_FILL, 0, release);
+                });
+    }
+
+    private static List<KeyEntry> keys() {
+        return List.of(
+                KeyEntry.band(Style.LIMIT_BAND, "stalled"),
+                KeyEntry.band(Style.ATTENTION_BAND, "under safe climb"));
+    }
+
+    /** The speeds alone, where there is no path to draw. */
+    private void speeds(Page page) {
+        double stall = result.stallSpeedMPerS();
+        double safe = result.safeClimbSpeedMPerS();
+        double reached = result.launch().releaseAirspeedMPerS();
+        boolean left = result.launch().outcome() != LaunchOutcome.NEVER_RELEASED;
+        List<Flag> flags =
+                List.of(
+                        new Flag(
+                                reached,
+                                Style.SECOND_FILL,
+                                (left ? "at release " : "fastest ") + speed(reached)),
+                        new Flag(stall, Style.LIMIT_TEXT, "stall " + speed(stall)),
+                        new Flag(safe, Style.THIRD_FILL, "safe climb " + speed(safe)));
+        Panel panel =
+                new Panel(
+                        "Airspeed, m/s",
+                        keys(),
+                        Panel.LOW / 2,
+                        new Axis(0, 1, List.of(), false),
+                        plot -> {
+                            plot.bandUp(Style.LIMIT_BAND, 0, stall);
+                            plot.bandUp(Style.ATTENTION_BAND, stall, safe);
+                            plot.dot(Style.SECOND_FILL, reached, 0.5);
+                        });
+        Axis x = Axis.fromZero(1.1 * Math.max(safe, reached), TICKS_ALONG);
+        Panels.draw(page, x, "Airspeed, m/s", flags, List.of(panel));
+    }
+
+    private void curve(Plot plot, Style style, ToDoubleFunction<LaunchMoment> value) {
+        plot.curve(
+                style,
+                path.stream().map(m -> new Point(m.timeS(), value.applyAsDouble(m))).toList());
+    }
+
+    private double most(ToDoubleFunction<LaunchMoment> value) {
+        return path.stream().mapToDouble(value).max().orElse(0);
+    }
+
+    private String summary() {
+        LaunchFlight launch = result.launch();
+        String lost = Numbers.fixed(launch.heightLostM(), 1) + " m lost. ";
+        String release =
+                "Released at "
+                        + speed(launch.releaseAirspeedMPerS())
+                        + " m/s, "
+                        + Numbers.whole(100 * Math.abs(launch.marginFraction()))
+                        + (launch.marginFraction() < 0 ? " % under" : " % over")
+                        + " the stall. ";
+        String speeds =
+                " Stall "
+                        + speed(result.stallSpeedMPerS())
+                        + ", safe climb "
+                        + speed(result.safeClimbSpeedMPerS())
+                        + " m/s.";
+        return outcome(launch, release, lost) + speeds;
+    }
+
+    private static String outcome(LaunchFlight launch, String release, String lost) {
+        return switch (launch.outcome()) {
+            case SAFE_SPEED ->
+                    release
+                            + lost
+                            + (launch.timeToSafeSpeedS().orElse(0) > 0
+                                    ? "Safe after " + seconds(launch.timeToSafeSpeedS().orElse(0))
+                                    : "Safe at once")
+                            + ".";
+            case GROUND -> release + "It ends on the ground.";
+            case TOO_SLOW -> release + lost + "Too slow to climb.";
+            case NEVER_RELEASED ->
+                    "It never leaves: "
+                            + speed(launch.releaseAirspeedMPerS())
+                            + " m/s is the fastest it gets.";
+        };
+    }
+
+    private static String seconds(double timeS) {
+        return Numbers.fixed(timeS, 1) + " s";
+    }
+
+    private static String speed(double airspeedMPerS) {
+        return Numbers.fixed(airspeedMPerS, 1);
+    }
+}
