@@ -46,6 +46,22 @@ public final class Main implements Callable<Integer> {
     private long maxBodyBytes;
 
     @Option(
+            names = "--max-batch-bytes",
+            defaultValue = "${env:TRESTLE_MAX_BATCH_BYTES:-1073741824}",
+            description =
+                    "Largest batch of requests; each request in it may be as large as a body."
+                            + " TRESTLE_MAX_BATCH_BYTES. Default ${DEFAULT-VALUE}.")
+    private long maxBatchBytes;
+
+    @Option(
+            names = "--max-batch-seconds",
+            defaultValue = "${env:TRESTLE_MAX_BATCH_SECONDS:-600}",
+            description =
+                    "Longest time that one batch is worked on. TRESTLE_MAX_BATCH_SECONDS. Default"
+                            + " ${DEFAULT-VALUE}.")
+    private int maxBatchSeconds;
+
+    @Option(
             names = "--max-concurrent-requests",
             defaultValue = "${env:TRESTLE_MAX_CONCURRENT_REQUESTS:-64}",
             description =
@@ -85,7 +101,15 @@ public final class Main implements Callable<Integer> {
     @Override
     public Integer call() {
         List<String> origins = allowedOrigins.stream().filter(o -> !o.isBlank()).toList();
-        Settings settings = new Settings(host, port, maxBodyBytes, maxConcurrentRequests, origins);
+        Settings settings =
+                new Settings(
+                        host,
+                        port,
+                        maxBodyBytes,
+                        maxBatchBytes,
+                        maxBatchSeconds,
+                        maxConcurrentRequests,
+                        origins);
         try {
             Service service = Service.start(settings);
             Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));

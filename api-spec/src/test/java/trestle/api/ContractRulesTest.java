@@ -34,6 +34,7 @@ class ContractRulesTest {
                     "value",
                     "limit",
                     "status",
+                    "line",
                     "quantity",
                     "series",
                     "parallel",
@@ -75,6 +76,9 @@ class ContractRulesTest {
                     "controller_efficiency",
                     "total_efficiency",
                     "ideal_propeller_efficiency");
+
+    /** What the front door takes in a query beside the fields of a calculation. */
+    private static final Set<String> RESERVED = Set.of("as", "pick", "errors", "workings", "theme");
 
     private static JsonNode contract;
 
@@ -270,6 +274,84 @@ class ContractRulesTest {
             }
         }
         assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyCalculationCanBeGotWithTheSameAnswer() {
+        List<String> broken = new ArrayList<>();
+        eachCalculation(
+                (path, item) -> {
+                    JsonNode get = item.path("get");
+                    if (!parameters(get)
+                            .containsAll(Set.of("fields", "as", "pick", "errors", "theme"))) {
+                        broken.add("get " + path + " lacks a parameter: " + parameters(get));
+                    }
+                    for (JsonNode parameter : get.path("parameters")) {
+                        JsonNode fields = resolve(parameter);
+                        if (fields.path("name").asText().equals("fields")
+                                && (fields.path("example").isEmpty()
+                                        || !fields.path("explode").asBoolean())) {
+                            broken.add("get " + path + " shows no query");
+                        }
+                    }
+                    if (!answer(get).equals(answer(item.path("post")))) {
+                        broken.add("get " + path + " has another answer than post");
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyCalculationTakesBatchesAndTheSameOptions() {
+        List<String> broken = new ArrayList<>();
+        eachCalculation(
+                (path, item) -> {
+                    JsonNode post = item.path("post");
+                    for (String type : List.of("application/x-ndjson", "text/csv")) {
+                        if (!post.at("/requestBody/content").has(type)
+                                || !post.at("/responses/200/content").has(type)) {
+                            broken.add("post " + path + " has no " + type);
+                        }
+                    }
+                    if (!parameters(post).containsAll(Set.of("as", "pick", "errors", "theme"))) {
+                        broken.add("post " + path + " lacks a parameter: " + parameters(post));
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void noRequestHasAFieldOfAReservedName() {
+        List<String> broken = new ArrayList<>();
+        eachCalculation(
+                (path, item) -> {
+                    JsonNode body = item.at("/post/requestBody/content").path("application/json");
+                    for (Map.Entry<String, JsonNode> field :
+                            stream(resolve(body.path("schema")).path("properties"))) {
+                        if (RESERVED.contains(field.getKey())) {
+                            broken.add(path + " " + field.getKey());
+                        }
+                    }
+                });
+        assertThat(broken).isEmpty();
+    }
+
+    private static void eachCalculation(BiConsumer<String, JsonNode> visitor) {
+        for (Map.Entry<String, JsonNode> path : stream(contract.path("paths"))) {
+            if (path.getValue().has("post")) {
+                visitor.accept(path.getKey(), path.getValue());
+            }
+        }
+    }
+
+    private static Set<String> parameters(JsonNode operation) {
+        Set<String> names = new LinkedHashSet<>();
+        operation.path("parameters").forEach(p -> names.add(resolve(p).path("name").asText()));
+        return names;
+    }
+
+    private static JsonNode answer(JsonNode operation) {
+        return operation.at("/responses/200/content").path("application/json").path("schema");
     }
 
     private static void eachOperation(BiConsumer<String, JsonNode> visitor) {

@@ -26,7 +26,7 @@ final class CellState {
     /** Electrolyte that is left at the least; keeps the logarithm finite. */
     private static final double LEAST_ELECTROLYTE = 0.03;
 
-    private static final double RISE_OVER_CHARGE = 0.1;
+    static final double RISE_OVER_CHARGE = 0.1;
 
     /** Laws of temperature are refreshed at this change: half a percent of resistance. */
     private static final double REFRESH_K = 0.25;
@@ -141,6 +141,21 @@ final class CellState {
         double ratio = currentA / twoExchangeNowA;
         double asinh = Math.log(ratio + Math.sqrt(ratio * ratio + 1));
         return openV - currentA * resistanceOhm - thermalV * asinh;
+    }
+
+    /** Ohmic resistance as prepared, Ω. */
+    double resistanceOhm() {
+        return resistanceOhm;
+    }
+
+    /** {@code 2 R T / F} as prepared, V. */
+    double thermalV() {
+        return thermalV;
+    }
+
+    /** Twice the exchange current as prepared, A. */
+    double twoExchangeA() {
+        return twoExchangeNowA;
     }
 
     /** Fall of voltage with current, {@code R + vt / sqrt((2 I0)² + i²)}, Ω. */

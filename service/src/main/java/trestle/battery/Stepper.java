@@ -8,7 +8,7 @@ package trestle.battery;
  */
 final class Stepper {
     /** Charge of a step over the segment's capacity. */
-    private static final double STEP_CHARGE = 0.0025;
+    static final double STEP_CHARGE = 0.0025;
 
     /** After a change of load the first steps are short, since lags and voltage move fast. */
     private static final double FIRST_STEP_S = 0.5;

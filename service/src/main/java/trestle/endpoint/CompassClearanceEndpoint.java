@@ -9,6 +9,7 @@ import java.util.function.Function;
 import trestle.api.model.CompassClearanceAnswer;
 import trestle.api.model.CompassClearanceRequest;
 import trestle.api.model.Judgement;
+import trestle.api.model.Working;
 import trestle.figure.CompassFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -16,12 +17,14 @@ import trestle.magnetics.Clearance;
 import trestle.magnetics.CompassClearance;
 import trestle.magnetics.CompassPart;
 import trestle.magnetics.CompassTask;
+import trestle.magnetics.CompassWorkings;
 import trestle.magnetics.LeadRun;
 
 /** The door of {@code /v1/compass-clearance}: reads the request once, writes the answer once. */
 final class CompassClearanceEndpoint
         implements Calculation<CompassClearanceRequest, CompassClearanceAnswer>,
-                Drawn<CompassClearanceRequest> {
+                Drawn<CompassClearanceRequest>,
+                Worked<CompassClearanceRequest> {
     private static final List<String> MODELS =
             List.of(
                     "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
@@ -52,6 +55,12 @@ final class CompassClearanceEndpoint
         Clearance clearance = CompassClearance.of(task);
         return CompassWriting.write(
                 task.runs(), clearance, judgement(clearance, pointers("")::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(CompassClearanceRequest request) {
+        CompassTask task = read(request, new Reading());
+        return WorkingWriting.write(CompassWorkings.of(task, CompassClearance.of(task)));
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import trestle.api.model.EnduranceAnswer;
 import trestle.api.model.EnduranceRequest;
 import trestle.api.model.Judgement;
+import trestle.api.model.Working;
 import trestle.figure.EnduranceFigure;
 import trestle.figure.Theme;
 import trestle.finding.Assumption;
@@ -18,13 +19,16 @@ import trestle.finding.Subject;
 import trestle.flight.Endurance;
 import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
+import trestle.flight.EnduranceWorkings;
 import trestle.flight.FlightPart;
 import trestle.propulsion.PropulsionMatch;
 import trestle.review.Drive;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 final class EnduranceEndpoint
-        implements Calculation<EnduranceRequest, EnduranceAnswer>, Drawn<EnduranceRequest> {
+        implements Calculation<EnduranceRequest, EnduranceAnswer>,
+                Drawn<EnduranceRequest>,
+                Worked<EnduranceRequest> {
     private static final List<String> MODELS =
             List.of(
                     "level flight from a parabolic polar, a measured curve or a calibration"
@@ -76,6 +80,12 @@ final class EnduranceEndpoint
                 read.drive()
                         .map(drive -> judgement(result, drive, pointers, reading))
                         .orElseGet(() -> judgement(result, pointers::to, reading)));
+    }
+
+    @Override
+    public List<Working> workings(EnduranceRequest request) {
+        EnduranceTask task = EnduranceReading.of(request, new Reading()).task();
+        return WorkingWriting.write(EnduranceWorkings.of(task, Endurance.of(task)));
     }
 
     @Override

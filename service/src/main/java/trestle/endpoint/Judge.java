@@ -60,12 +60,13 @@ final class Judge {
             List<String> models) {
         List<Finding> worstFirst =
                 findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
-        return new Judgement(
-                verdict(worstFirst),
-                worstFirst,
-                assumptions,
-                cautions,
-                new ComputedBy(Version.current(), models));
+        return Judgement.builder()
+                .verdict(verdict(worstFirst))
+                .findings(worstFirst)
+                .assumptions(assumptions)
+                .cautions(cautions)
+                .computedBy(new ComputedBy(Version.current(), models))
+                .build();
     }
 
     private static Verdict verdict(List<Finding> worstFirst) {

@@ -10,6 +10,7 @@ import trestle.api.model.Judgement;
 import trestle.api.model.LaunchKind;
 import trestle.api.model.LaunchStallAnswer;
 import trestle.api.model.LaunchStallRequest;
+import trestle.api.model.Working;
 import trestle.figure.LaunchFigure;
 import trestle.figure.LaunchMoment;
 import trestle.figure.Theme;
@@ -22,6 +23,7 @@ import trestle.launch.LaunchPath;
 import trestle.launch.LaunchStall;
 import trestle.launch.LaunchStallResult;
 import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchWorkings;
 import trestle.launch.LinearThrust;
 import trestle.launch.Thrust;
 import trestle.launch.ThrustCurve;
@@ -32,7 +34,9 @@ import trestle.units.Mass;
 
 /** The door of {@code /v1/launch-stall}: reads the request once, writes the answer once. */
 final class LaunchStallEndpoint
-        implements Calculation<LaunchStallRequest, LaunchStallAnswer>, Drawn<LaunchStallRequest> {
+        implements Calculation<LaunchStallRequest, LaunchStallAnswer>,
+                Drawn<LaunchStallRequest>,
+                Worked<LaunchStallRequest> {
     private static final List<String> MODELS =
             List.of(
                     "point mass in steady air, integrated in time from release to safe flight or"
@@ -65,6 +69,12 @@ final class LaunchStallEndpoint
         Reading reading = new Reading();
         LaunchStallResult result = LaunchStall.of(read(request, reading));
         return LaunchWriting.write(result, judgement(result, pointers(request)::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(LaunchStallRequest request) {
+        LaunchStallTask task = read(request, new Reading());
+        return WorkingWriting.write(LaunchWorkings.of(task, LaunchStall.of(task)));
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import trestle.api.model.MassBalanceAnswer;
 import trestle.api.model.MassBalanceRequest;
+import trestle.api.model.Working;
 import trestle.figure.BalanceFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -15,10 +16,13 @@ import trestle.massbalance.Balance;
 import trestle.massbalance.BalancePart;
 import trestle.massbalance.BalanceTask;
 import trestle.massbalance.MassBalance;
+import trestle.massbalance.MassBalanceWorkings;
 
 /** The door of {@code /v1/mass-balance}: reads the request once, writes the answer once. */
 final class MassBalanceEndpoint
-        implements Calculation<MassBalanceRequest, MassBalanceAnswer>, Drawn<MassBalanceRequest> {
+        implements Calculation<MassBalanceRequest, MassBalanceAnswer>,
+                Drawn<MassBalanceRequest>,
+                Worked<MassBalanceRequest> {
     static final List<String> MODELS =
             List.of(
                     "point-mass build-up and weighing (FAA-H-8083-1B)",
@@ -68,6 +72,12 @@ final class MassBalanceEndpoint
         BalanceTask task = read(request, reading);
         Balance balance = MassBalance.of(task);
         return BalanceWriting.write(balance, judgement(balance, POINTERS::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(MassBalanceRequest request) {
+        BalanceTask task = read(request, new Reading());
+        return WorkingWriting.write(MassBalanceWorkings.of(task, MassBalance.of(task)));
     }
 
     @Override

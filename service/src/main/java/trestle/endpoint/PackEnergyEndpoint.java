@@ -8,11 +8,13 @@ import trestle.api.model.Judgement;
 import trestle.api.model.PackEnergyAnswer;
 import trestle.api.model.PackEnergyRequest;
 import trestle.api.model.PackLoad;
+import trestle.api.model.Working;
 import trestle.battery.Cutoff;
 import trestle.battery.Load;
 import trestle.battery.Pack;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
+import trestle.battery.PackWorkings;
 import trestle.battery.PowerStep;
 import trestle.battery.Surroundings;
 import trestle.figure.PackFigure;
@@ -22,7 +24,9 @@ import trestle.units.Share;
 
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
 final class PackEnergyEndpoint
-        implements Calculation<PackEnergyRequest, PackEnergyAnswer>, Drawn<PackEnergyRequest> {
+        implements Calculation<PackEnergyRequest, PackEnergyAnswer>,
+                Drawn<PackEnergyRequest>,
+                Worked<PackEnergyRequest> {
     private static final List<String> MODELS =
             List.of(
                     "cell of two electrodes with diffusion, kinetic and ohmic losses and"
@@ -59,6 +63,12 @@ final class PackEnergyEndpoint
         PackEnergy result = PackEnergy.of(task);
         Pointers pointers = new Pointers(PackReading.pointers("/segments", ""));
         return PackWriting.write(result, names(request), judgement(result, pointers::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(PackEnergyRequest request) {
+        PackTask task = read(request, new Reading());
+        return WorkingWriting.write(PackWorkings.of(task, PackEnergy.of(task)));
     }
 
     @Override

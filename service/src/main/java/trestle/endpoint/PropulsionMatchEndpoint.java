@@ -5,16 +5,19 @@ import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.PropulsionMatchAnswer;
 import trestle.api.model.PropulsionMatchRequest;
+import trestle.api.model.Working;
 import trestle.figure.PropulsionFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionTask;
+import trestle.propulsion.PropulsionWorkings;
 
 /** The door of {@code /v1/propulsion-match}: reads the request once, writes the answer once. */
 final class PropulsionMatchEndpoint
         implements Calculation<PropulsionMatchRequest, PropulsionMatchAnswer>,
-                Drawn<PropulsionMatchRequest> {
+                Drawn<PropulsionMatchRequest>,
+                Worked<PropulsionMatchRequest> {
     static final List<String> MODELS =
             List.of(
                     "propeller by blade elements in their own induced flow, fitted to one half of"
@@ -50,6 +53,12 @@ final class PropulsionMatchEndpoint
         PropulsionTask task = read.task();
         PropulsionMatch match = PropulsionMatch.of(task);
         return PropulsionWriting.write(task, match, judgement(match, read.pointers()::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(PropulsionMatchRequest request) {
+        PropulsionTask task = new PropulsionReading(request, new Reading()).task();
+        return WorkingWriting.write(PropulsionWorkings.of(task, PropulsionMatch.of(task)));
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.RailBudgetAnswer;
 import trestle.api.model.RailBudgetRequest;
+import trestle.api.model.Working;
 import trestle.figure.RailFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -16,12 +17,15 @@ import trestle.rails.Rail;
 import trestle.rails.RailBudget;
 import trestle.rails.RailPart;
 import trestle.rails.RailTask;
+import trestle.rails.RailWorkings;
 import trestle.rails.Rails;
 import trestle.rails.Supply;
 
 /** The door of {@code /v1/rail-budget}: reads the request once, writes the answer once. */
 final class RailBudgetEndpoint
-        implements Calculation<RailBudgetRequest, RailBudgetAnswer>, Drawn<RailBudgetRequest> {
+        implements Calculation<RailBudgetRequest, RailBudgetAnswer>,
+                Drawn<RailBudgetRequest>,
+                Worked<RailBudgetRequest> {
     private static final List<String> MODELS =
             List.of(
                     "switching regulator: input power is output power over efficiency; linear:"
@@ -53,6 +57,12 @@ final class RailBudgetEndpoint
         RailBudget budget = Rails.of(read(request, reading));
         return RailWriting.write(
                 budget, judgement(budget, pointers("/supply", "/rails")::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(RailBudgetRequest request) {
+        RailTask task = read(request, new Reading());
+        return WorkingWriting.write(RailWorkings.of(task, Rails.of(task)));
     }
 
     @Override

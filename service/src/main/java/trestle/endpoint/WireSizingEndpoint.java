@@ -9,16 +9,20 @@ import java.util.function.Function;
 import trestle.api.model.Judgement;
 import trestle.api.model.WireSizingAnswer;
 import trestle.api.model.WireSizingRequest;
+import trestle.api.model.Working;
 import trestle.figure.Theme;
 import trestle.figure.WireFigure;
 import trestle.finding.Subject;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
+import trestle.wiring.WireWorkings;
 import trestle.wiring.WiringPart;
 
 /** The door of {@code /v1/wire-sizing}: reads the request once, writes the answer once. */
 final class WireSizingEndpoint
-        implements Calculation<WireSizingRequest, WireSizingAnswer>, Drawn<WireSizingRequest> {
+        implements Calculation<WireSizingRequest, WireSizingAnswer>,
+                Drawn<WireSizingRequest>,
+                Worked<WireSizingRequest> {
     private static final List<String> MODELS =
             List.of(
                     "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 and"
@@ -50,6 +54,12 @@ final class WireSizingEndpoint
         WireTask task = read(request, reading);
         WireSizing sizing = WireSizing.of(task);
         return WireWriting.write(sizing, judgement(sizing, pointers("")::to, reading));
+    }
+
+    @Override
+    public List<Working> workings(WireSizingRequest request) {
+        WireTask task = read(request, new Reading());
+        return WorkingWriting.write(WireWorkings.of(task, WireSizing.of(task)));
     }
 
     @Override

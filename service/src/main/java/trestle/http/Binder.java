@@ -10,7 +10,7 @@ import java.io.IOException;
 import java.util.List;
 import trestle.api.model.Fault;
 
-/** Turns bytes into a request that fits the contract, or refuses with every fault. */
+/** Turns bytes or text into a request that fits the contract, or refuses with every fault. */
 final class Binder {
     private Binder() {}
 
@@ -18,19 +18,27 @@ final class Binder {
         return bind(tree(body), model);
     }
 
+    /** Binds a JSON tree, which is used up by it. */
     static <Q> Q bind(JsonNode tree, Class<Q> model) {
         if (!(tree instanceof ObjectNode object)) {
             throw new Refusal(
                     Problems.Kind.INVALID_REQUEST,
                     List.of(new Fault("", "wrong_type", "the body must be a JSON object")));
         }
+        return bind(object, Leaves.TYPED, model, new Faults());
+    }
+
+    /** Binds dotted names with values in text, as a query or a row of a table has them. */
+    static <Q> Q bind(List<Query.Parameter> fields, Class<Q> model) {
         Faults faults = new Faults();
-        new StructureCheck(faults).object(object, model, "");
+        return bind(DottedTree.of(fields, faults), Leaves.TEXT, model, faults);
+    }
+
+    private static <Q> Q bind(ObjectNode object, Leaves leaves, Class<Q> model, Faults faults) {
+        new StructureCheck(faults, leaves).object(object, model, "");
         Q request = bindChecked(object, model);
         Constraints.check(request, faults);
-        if (faults.any()) {
-            throw new Refusal(Problems.Kind.INVALID_REQUEST, faults.list());
-        }
+        faults.refuseIfAny(Problems.Kind.INVALID_REQUEST);
         return request;
     }
 
@@ -60,8 +68,14 @@ final class Binder {
     private static String plain(JacksonException malformed) {
         JsonLocation at = malformed.getLocation();
         String said = malformed.getOriginalMessage().lines().findFirst().orElse("not JSON");
-        String where =
-                at == null ? "" : "line " + at.getLineNr() + ", column " + at.getColumnNr() + ": ";
-        return where + said.replaceAll(" \\(.*", "");
+        return where(at) + said.replaceAll(" \\(.*", "");
+    }
+
+    private static String where(JsonLocation at) {
+        if (at == null) {
+            return "";
+        }
+        String line = at.getLineNr() == 1 ? "" : "line " + at.getLineNr() + ", ";
+        return line + "column " + at.getColumnNr() + ": ";
     }
 }

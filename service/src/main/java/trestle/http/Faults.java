@@ -9,12 +9,21 @@ final class Faults {
     /** More than a person reads; keeps a hostile body from growing the answer without bound. */
     private static final int MOST = 1000;
 
+    /** As long as the contract lets a pointer and a message be. */
+    private static final int LONGEST_POINTER = 400;
+
+    private static final int LONGEST_MESSAGE = 1000;
+
     private final List<Fault> faults = new ArrayList<>();
 
     void add(String at, String code, String message) {
         if (faults.size() < MOST) {
-            faults.add(new Fault(at, code, message));
+            faults.add(new Fault(cut(at, LONGEST_POINTER), code, cut(message, LONGEST_MESSAGE)));
         }
+    }
+
+    private static String cut(String text, int longest) {
+        return text.length() <= longest ? text : text.substring(0, longest - 1) + "…";
     }
 
     /** Whether something is already wrong at a pointer, at what holds it, or within it. */
@@ -24,11 +33,10 @@ final class Faults {
                 .anyMatch(f -> at.equals(f) || at.startsWith(f + "/") || f.startsWith(at + "/"));
     }
 
-    boolean any() {
-        return !faults.isEmpty();
-    }
-
-    List<Fault> list() {
-        return List.copyOf(faults);
+    /** Refuses the request with all of them, if there are any. */
+    void refuseIfAny(Problems.Kind kind) {
+        if (!faults.isEmpty()) {
+            throw new Refusal(kind, faults);
+        }
     }
 }

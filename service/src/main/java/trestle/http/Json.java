@@ -28,7 +28,10 @@ final class Json {
     /** Nine digits are beyond any input's precision and hide the last bits of a double. */
     private static final MathContext DIGITS = new MathContext(9);
 
+    static final String MEDIA_TYPE = "application/json";
+
     static final ObjectMapper MAPPER = mapper();
+    private static final ObjectMapper UNROUNDED = new ObjectMapper();
 
     private Json() {}
 
@@ -37,6 +40,15 @@ final class Json {
             return MAPPER.writeValueAsBytes(value);
         } catch (JsonProcessingException unwritable) {
             throw new IllegalStateException("an answer could not be written", unwritable);
+        }
+    }
+
+    /** With every digit: two requests that differ at all differ here. */
+    static byte[] exactBytes(Object value) {
+        try {
+            return UNROUNDED.writeValueAsBytes(value);
+        } catch (JsonProcessingException unwritable) {
+            throw new IllegalStateException("a request could not be written", unwritable);
         }
     }
 

@@ -15,6 +15,7 @@ final class Problems {
     /** The kinds of problem, each with its status and its reference. */
     enum Kind {
         MALFORMED_BODY(400, "malformed-body", "The body cannot be read"),
+        MALFORMED_QUERY(400, "malformed-query", "The query cannot be read"),
         INVALID_REQUEST(400, "invalid-request", "The request does not fit the contract"),
         NOT_FOUND(404, "not-found", "There is no such resource"),
         METHOD_NOT_ALLOWED(405, "method-not-allowed", "The resource does not take this method"),
@@ -63,6 +64,18 @@ final class Problems {
                 .status(kind.status)
                 .detail(detail)
                 .errors(faults.isEmpty() ? null : faults)
+                .build();
+    }
+
+    /** A problem in one line of a batch. */
+    static Problem inLine(long line, Problem problem) {
+        return Problem.builder()
+                .type(problem.type())
+                .title(problem.title())
+                .status(problem.status())
+                .detail(problem.detail())
+                .line(line)
+                .errors(problem.errors())
                 .build();
     }
 

@@ -1,7 +1,11 @@
 package trestle.http;
 
 import java.util.List;
+import java.util.Optional;
 import trestle.api.model.Fault;
+import trestle.api.model.Problem;
+import trestle.endpoint.ImpossibleRequest;
+import trestle.numeric.ImpossibleValue;
 
 /** A request that is answered with a problem. */
 final class Refusal extends RuntimeException {
@@ -20,6 +24,27 @@ final class Refusal extends RuntimeException {
         super(detail, null, false, false);
         this.kind = kind;
         this.faults = List.copyOf(faults);
+    }
+
+    /** What a failure means to the caller, where the request is to blame for it. */
+    static Optional<Refusal> behind(RuntimeException failure) {
+        if (failure instanceof Refusal refusal) {
+            return Optional.of(refusal);
+        }
+        if (failure instanceof ImpossibleRequest impossible) {
+            return Optional.of(new Refusal(Problems.Kind.IMPOSSIBLE_REQUEST, impossible.faults()));
+        }
+        // A record refused a value that the contract lets through: the caller still learns which.
+        if (failure instanceof ImpossibleValue impossible) {
+            return Optional.of(
+                    new Refusal(Problems.Kind.IMPOSSIBLE_REQUEST, impossible.getMessage()));
+        }
+        return Optional.empty();
+    }
+
+    /** As problem details. */
+    Problem problem() {
+        return Problems.problem(kind, getMessage(), faults);
     }
 
     Problems.Kind kind() {

@@ -2,116 +2,70 @@ package trestle.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpResponseException;
-import java.util.List;
 import java.util.Map;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
-import trestle.endpoint.ImpossibleRequest;
 import trestle.endpoint.ReferenceTable;
-import trestle.numeric.ImpossibleValue;
 
 /** Every route of the service, drawn from the catalogue. */
 final class Routes {
-    private static final Logger LOG = LoggerFactory.getLogger("trestle.service");
-    private static final String JSON = "application/json";
-
     private final Documents documents = new Documents();
     private final WarmUp warmUp = new WarmUp(documents);
+    private final Batches batches;
 
     /** Begins to answer the examples; once the server listens, so that it does not start later. */
     void warmUp() {
         warmUp.begin();
     }
 
-    void register(RoutesConfig routes) {
-        for (Calculation<?, ?> calculation : Catalogue.calculations()) {
-            String path = "/v1/" + calculation.name();
-            routes.post(path, context -> answer(context, calculation));
-            routes.get(
-                    path + "/example",
-                    context -> json(context, documents.example(calculation.name()).orElseThrow()));
-        }
-        for (ReferenceTable table : Catalogue.tables()) {
-            byte[] rows =
-                    Json.bytes(
-                            Map.of(
-                                    "name",
-                                    table.name(),
-                                    "summary",
-                                    table.summary(),
-                                    "rows",
-                                    table.rows()));
-            routes.get("/v1/reference/" + table.name(), context -> json(context, rows));
-        }
-        routes.get("/v1", context -> json(context, documents.index()));
-        routes.get("/openapi.json", context -> json(context, documents.json()));
-        routes.get(
-                "/openapi.yaml",
-                context -> context.contentType("application/yaml").result(documents.yaml()));
-        routes.get("/health/live", context -> json(context, Json.bytes(Map.of("status", "live"))));
-        routes.get("/health/ready", this::ready);
-        problems(routes);
+    Routes(Settings settings) {
+        batches = new Batches(BatchLimits.of(settings));
     }
 
-    private static <Q, A> void answer(Context context, Calculation<Q, A> calculation) {
-        MediaTypes.requireJsonBody(context);
-        MediaTypes.requireJsonAccepted(context);
-        Q request = Binder.bind(context.bodyAsBytes(), calculation.requestType());
-        json(context, Json.bytes(calculation.answer(request)));
+    void register(RoutesConfig routes) {
+        Doors doors = new Doors(routes);
+        Catalogue.calculations().forEach(calculation -> calculation(doors, calculation));
+        Catalogue.tables().forEach(table -> table(doors, table));
+        doors.reading("/v1", context -> json(context, documents.index()));
+        doors.reading("/openapi.json", context -> json(context, documents.json()));
+        doors.reading(
+                "/openapi.yaml",
+                context -> context.contentType("application/yaml").result(documents.yaml()));
+        doors.reading("/health/live", context -> json(context, status("live")));
+        doors.reading("/health/ready", this::ready);
+        Failures.register(routes);
+    }
+
+    private <Q, A> void calculation(Doors doors, Calculation<Q, A> calculation) {
+        CalculationRoute<Q, A> route = new CalculationRoute<>(calculation, batches);
+        String path = "/v1/" + calculation.name();
+        doors.answering(path, InlineError.around(route::get), InlineError.around(route::post));
+        byte[] example = documents.example(calculation.name()).orElseThrow();
+        doors.reading(path + "/example", context -> json(context, example));
+    }
+
+    private static void table(Doors doors, ReferenceTable table) {
+        byte[] rows =
+                Json.bytes(
+                        Map.of(
+                                "name", table.name(),
+                                "summary", table.summary(),
+                                "rows", table.rows()));
+        doors.reading("/v1/reference/" + table.name(), context -> json(context, rows));
     }
 
     private void ready(Context context) {
         if (!warmUp.done()) {
             throw new Refusal(Problems.Kind.BUSY, "the service is warming up");
         }
-        json(context, Json.bytes(Map.of("status", "ready")));
+        json(context, status("ready"));
+    }
+
+    private static byte[] status(String word) {
+        return Json.bytes(Map.of("status", word));
     }
 
     private static void json(Context context, byte[] body) {
-        context.contentType(JSON).result(body);
-    }
-
-    private static void problems(RoutesConfig routes) {
-        routes.exception(
-                Refusal.class,
-                (refusal, context) ->
-                        Problems.write(
-                                context, refusal.kind(), refusal.getMessage(), refusal.faults()));
-        routes.exception(
-                ImpossibleRequest.class,
-                (impossible, context) ->
-                        Problems.write(
-                                context,
-                                Problems.Kind.IMPOSSIBLE_REQUEST,
-                                null,
-                                impossible.faults()));
-        // A record refused a value that the contract lets through: the caller still learns which.
-        routes.exception(
-                ImpossibleValue.class,
-                (impossible, context) ->
-                        Problems.write(
-                                context,
-                                Problems.Kind.IMPOSSIBLE_REQUEST,
-                                impossible.getMessage(),
-                                List.of()));
-        routes.exception(HttpResponseException.class, Routes::frameworkProblem);
-        routes.exception(Exception.class, Routes::failure);
-    }
-
-    private static void frameworkProblem(HttpResponseException refused, Context context) {
-        Problems.Kind kind = Problems.Kind.of(refused.getStatus());
-        String allowed = refused.getDetails().get("availableMethods");
-        if (kind == Problems.Kind.METHOD_NOT_ALLOWED && allowed != null) {
-            context.header("Allow", allowed);
-        }
-        Problems.write(context, kind, null, List.of());
-    }
-
-    private static void failure(Exception failure, Context context) {
-        LOG.error("failed on {} {}", context.method(), context.path(), failure);
-        Problems.write(context, Problems.Kind.INTERNAL, null, List.of());
+        context.contentType(Json.MEDIA_TYPE).result(body);
     }
 }

@@ -13,7 +13,6 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.QoSHandler;
-import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.Callback;
 
 /** The running service. */
@@ -26,6 +25,9 @@ public final class Service implements AutoCloseable {
 
     /** How long a request waits for a place before it is told that the service is busy. */
     private static final Duration LONGEST_WAIT = Duration.ofMillis(500);
+
+    /** An aircraft as a query is long; spreadsheets send up to 40,000 characters. */
+    private static final int LONGEST_HEADER_BYTES = 1 << 16;
 
     private static final int FIRST_JAVA_WITH_VIRTUAL_THREADS = 21;
 
@@ -43,7 +45,7 @@ public final class Service implements AutoCloseable {
      * @throws PortTaken when the address is in use
      */
     public static Service start(Settings settings) {
-        Routes routes = new Routes();
+        Routes routes = new Routes(settings);
         Javalin javalin = Javalin.create(config -> configure(config, settings, routes));
         try {
             javalin.start();
@@ -79,7 +81,11 @@ public final class Service implements AutoCloseable {
                 Runtime.version().feature() >= FIRST_JAVA_WITH_VIRTUAL_THREADS;
         config.router.treatMultipleSlashesAsSingleSlash = true;
         config.jetty.modifyServer(server -> harden(server, settings));
-        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        config.jetty.modifyHttpConfiguration(
+                http -> {
+                    http.setSendServerVersion(false);
+                    http.setRequestHeaderSize(LONGEST_HEADER_BYTES);
+                });
         config.jetty.addConnector(
                 (server, http) -> {
                     ServerConnector connector =
@@ -110,7 +116,7 @@ public final class Service implements AutoCloseable {
     private static void harden(Server server, Settings settings) {
         server.setStopTimeout(STOP_TIMEOUT_MS);
         server.setErrorHandler(Service::problemOfTheServer);
-        server.insertHandler(new SizeLimitHandler(settings.maxBodyBytes(), -1));
+        server.insertHandler(new BodyLimit(settings.maxBodyBytes()));
         server.insertHandler(new GracefulHandler());
         QoSHandler places = new QoSHandler();
         places.setMaxRequestCount(settings.maxConcurrentRequests());

@@ -8,6 +8,8 @@ import java.util.List;
  * @param host address to listen on
  * @param port port to listen on; 0 takes a free one
  * @param maxBodyBytes largest request body
+ * @param maxBatchBytes largest batch of requests, each of which may be as large as a body
+ * @param maxBatchSeconds longest time that one batch is worked on
  * @param maxConcurrentRequests requests worked on at once; more wait a moment and are then refused
  * @param allowedOrigins origins that browsers may call from; empty allows none, {@code *} all
  */
@@ -15,6 +17,8 @@ public record Settings(
         String host,
         int port,
         long maxBodyBytes,
+        long maxBatchBytes,
+        int maxBatchSeconds,
         int maxConcurrentRequests,
         List<String> allowedOrigins) {
 
@@ -29,6 +33,6 @@ public record Settings(
      * @return the settings
      */
     public static Settings onAFreePort() {
-        return new Settings("127.0.0.1", 0, 1 << 20, 64, List.of());
+        return new Settings("127.0.0.1", 0, 1 << 20, 1 << 30, 600, 64, List.of());
     }
 }

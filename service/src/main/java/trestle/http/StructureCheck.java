@@ -4,42 +4,39 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import trestle.endpoint.FieldUnit;
 
 /**
- * Holds a JSON tree against the shape of a model: names, types, words. Every fault is noted with
- * its pointer and taken out of the tree, so that what remains always binds and can be validated
- * further.
+ * Holds a tree against the shape of a model: names, types, words. The leaves are read as the tree
+ * has them, as JSON or as text. Every fault is noted with its pointer and taken out of the tree, so
+ * that what remains always binds and can be validated further.
  */
 final class StructureCheck {
-    /**
-     * Names less alike than this are not offered as what was meant; found by trying typing errors.
-     */
-    private static final double LEAST_LIKENESS = 0.8;
-
-    private static final int LONGEST_ECHO = 40;
-
     private final Faults faults;
+    private final Leaves leaves;
 
-    StructureCheck(Faults faults) {
+    StructureCheck(Faults faults, Leaves leaves) {
         this.faults = faults;
+        this.leaves = leaves;
     }
 
     /** Checks an object against a model, in place. */
     void object(ObjectNode object, Class<?> model, String at) {
         Shape shape = Shape.of(model);
         for (String name : names(object)) {
-            String pointer = at + "/" + escaped(name);
+            String pointer = at + "/" + FieldPath.escaped(name);
             Shape.Kind kind = shape.fields().get(name);
-            JsonNode value = object.get(name);
             if (kind == null) {
-                faults.add(pointer, "unknown_field", unknown(name, shape.fields().keySet()));
+                Set<String> known = shape.fields().keySet();
+                faults.add(pointer, "unknown_field", Nearest.to(name, known, "a field here"));
                 object.remove(name);
-            } else if (value.isNull() || !fits(value, kind, pointer, name)) {
+                continue;
+            }
+            JsonNode value = leaves.read(object.get(name), kind);
+            object.set(name, value);
+            if (value.isNull() || !fits(value, kind, pointer, name)) {
                 object.remove(name);
             }
         }
@@ -72,7 +69,8 @@ final class StructureCheck {
         }
         boolean whole = true;
         for (int i = 0; i < list.size(); i++) {
-            JsonNode element = list.get(i);
+            JsonNode element = leaves.read(list.get(i), listed.element());
+            list.set(i, element);
             String pointer = at + "/" + i;
             if (element.isNull()) {
                 whole = wrongType(pointer, name + "[" + i + "]", "a value", element);
@@ -112,6 +110,9 @@ final class StructureCheck {
 
     private boolean fitsNumber(JsonNode value, String at, String name) {
         if (!value.isNumber()) {
+            if (leaves == Leaves.TEXT && Leaves.hasDecimalComma(value)) {
+                return decimalComma(value, at, name);
+            }
             String unit = FieldUnit.of(name);
             return wrongType(at, name, unit.isEmpty() ? "a number" : "a number, in " + unit, value);
         }
@@ -131,19 +132,21 @@ final class StructureCheck {
         return wrongType(at, name, "a whole number", value);
     }
 
-    private boolean wrongType(String at, String name, String wanted, JsonNode value) {
-        faults.add(at, "wrong_type", name + " is " + echo(value) + ": it must be " + wanted);
+    private boolean decimalComma(JsonNode value, String at, String name) {
+        faults.add(
+                at,
+                "decimal_comma",
+                name
+                        + " is "
+                        + echo(value)
+                        + ": write the decimal point as a dot and nothing between thousands, like"
+                        + " 22.5");
         return false;
     }
 
-    private static String unknown(String name, Set<String> known) {
-        JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
-        String shown = shortened(name);
-        return known.stream()
-                .max(Comparator.comparingDouble(k -> likeness.apply(name, k)))
-                .filter(nearest -> likeness.apply(name, nearest) >= LEAST_LIKENESS)
-                .map(nearest -> shown + " is not a field here; did you mean " + nearest + "?")
-                .orElse(shown + " is not a field here; the fields are " + String.join(", ", known));
+    private boolean wrongType(String at, String name, String wanted, JsonNode value) {
+        faults.add(at, "wrong_type", name + " is " + echo(value) + ": it must be " + wanted);
+        return false;
     }
 
     /** What was given, short enough to read. */
@@ -151,23 +154,14 @@ final class StructureCheck {
         return switch (value.getNodeType()) {
             case OBJECT -> "an object";
             case ARRAY -> "a list";
-            case STRING -> "the text \"" + shortened(value.textValue()) + "\"";
-            default -> shortened(value.asText());
+            case STRING -> "the text \"" + Nearest.shortened(value.textValue()) + "\"";
+            default -> Nearest.shortened(value.asText());
         };
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= LONGEST_ECHO ? text : text.substring(0, LONGEST_ECHO) + "…";
     }
 
     private static List<String> names(ObjectNode object) {
         List<String> names = new ArrayList<>();
         object.fieldNames().forEachRemaining(names::add);
         return names;
-    }
-
-    /** A name as a JSON Pointer has it (RFC 6901, section 3). */
-    static String escaped(String name) {
-        return name.replace("~", "~0").replace("/", "~1");
     }
 }

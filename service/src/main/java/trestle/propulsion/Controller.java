@@ -20,13 +20,13 @@ public record Controller(double maxCurrentA, double maxVoltageV, double resistan
     /**
      * Share of {@code supply voltage · motor current} lost in switching. Placeholder, no source.
      */
-    private static final double SWITCHING_LOSS_FRACTION = 0.01;
+    static final double SWITCHING_LOSS_FRACTION = 0.01;
 
     /** What its own electronics draw, W, at the voltage of rest. Placeholder, no source. */
-    private static final double IDLE_POWER_W = 0.5;
+    static final double IDLE_POWER_W = 0.5;
 
     /** Over the last part of the throttle, switching stops; a step there would have no root. */
-    private static final double SWITCHING_FADES_OVER = 0.05;
+    static final double SWITCHING_FADES_OVER = 0.05;
 
     /** Checks the physics. */
     public Controller {

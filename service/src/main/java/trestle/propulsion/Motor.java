@@ -26,7 +26,7 @@ public record Motor(
      * Share of the no-load current that rises with speed (eddy currents, windage); the rest
      * (hysteresis, bearings) is a constant torque. Common practice, no source: half and half.
      */
-    private static final double RISING_SHARE = 0.5;
+    static final double RISING_SHARE = 0.5;
 
     /** Checks the physics. */
     public Motor {

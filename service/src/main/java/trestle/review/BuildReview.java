@@ -21,7 +21,6 @@ import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
 import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallResult;
 import trestle.launch.LaunchStallTask;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalanceTask;
@@ -49,13 +48,15 @@ public final class BuildReview {
     private final Aircraft aircraft;
     private final Planform planform;
     private final AirState air;
+    private final Optional<RailTask> railTask;
     private final Optional<RailBudget> rails;
 
     private BuildReview(Aircraft aircraft) {
         this.aircraft = aircraft;
         this.planform = Planform.of(aircraft.wing());
         this.air = aircraft.mission().conditions().air();
-        this.rails = rails(aircraft);
+        this.railTask = railTask(aircraft);
+        this.rails = railTask.map(Rails::of);
     }
 
     /**
@@ -69,14 +70,14 @@ public final class BuildReview {
     }
 
     /** Regulators see the packs from full down to where the controllers stop. */
-    private static Optional<RailBudget> rails(Aircraft aircraft) {
+    private static Optional<RailTask> railTask(Aircraft aircraft) {
         if (aircraft.rails().isEmpty()) {
             return Optional.empty();
         }
         Pack pack = new Pack(aircraft.segments(), 0);
         double lowestV = Math.min(aircraft.cutoff().packVoltageV(pack), pack.fullVoltageV());
         Supply supply = new Supply(pack.fullVoltageV(), lowestV);
-        return Optional.of(Rails.of(new RailTask(supply, aircraft.rails())));
+        return Optional.of(new RailTask(supply, aircraft.rails()));
     }
 
     private double systemsPowerW() {
@@ -104,17 +105,20 @@ public final class BuildReview {
 
     /** One pass with wires of known gauge. */
     private final class Round {
+        private final BalanceTask balanceTask;
         private final Balance balance;
         private final PackStore store;
         private final ThrustSource thrust;
         private final Airframe airframe;
         private final DragPolar polar;
+        private final EnduranceTask enduranceTask;
         private final EnduranceResult endurance;
         private final Optional<SpeedPoint> cruise;
         private final Optional<FullThrottle> fullThrottle;
 
         Round(List<RunReview> wires) {
-            balance = MassBalance.of(balanceTask(wires));
+            balanceTask = balanceTask(wires);
+            balance = MassBalance.of(balanceTask);
             store =
                     new PackStore(
                             new Pack(aircraft.segments(), leadResistanceOhm(wires)),
@@ -133,7 +137,8 @@ public final class BuildReview {
                             aerodynamics.zeroLiftCoefficient(),
                             aerodynamics.oswaldEfficiency(),
                             airframe.aspectRatio());
-            endurance = Endurance.of(enduranceTask());
+            enduranceTask = enduranceTask();
+            endurance = Endurance.of(enduranceTask);
             cruise = endurance.atAirspeed().or(endurance::bestRange).or(endurance::bestEndurance);
             fullThrottle =
                     thrust.fullThrottlePowerW().stream().mapToObj(this::atFullThrottle).findFirst();
@@ -153,7 +158,9 @@ public final class BuildReview {
         }
 
         Review review(List<RunReview> runs) {
-            PackEnergy pack = PackEnergy.of(packTask());
+            PackTask packTask = packTask();
+            PackEnergy pack = PackEnergy.of(packTask);
+            Optional<LaunchStallTask> launchTask = launchTask();
             List<Finding> findings =
                     ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
             List<Assumption> assumptions = ReviewAssumptions.of(aircraft, cruise, fullThrottle);
@@ -166,13 +173,14 @@ public final class BuildReview {
                     runs,
                     thrust.match(airframe, polar, air, cruise),
                     rails,
-                    launch(),
+                    launchTask.map(LaunchStall::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),
+                    new ReviewTasks(balanceTask, enduranceTask, packTask, railTask, launchTask),
                     findings,
                     assumptions);
         }
 
-        private Optional<LaunchStallResult> launch() {
+        private Optional<LaunchStallTask> launchTask() {
             Mission mission = aircraft.mission();
             if (mission.launch().isEmpty() || thrust.thrust().isEmpty()) {
                 return Optional.empty();
@@ -180,17 +188,16 @@ public final class BuildReview {
             LaunchPlan plan = mission.launch().get();
             double stallMPerS = airframe.stallSpeedMPerS(air.densityKgPerM3());
             return Optional.of(
-                    LaunchStall.of(
-                            new LaunchStallTask(
-                                    airframe,
-                                    polar,
-                                    thrust.thrust().get(),
-                                    air,
-                                    mission.headwindMPerS(),
-                                    plan.launch().apply(stallMPerS),
-                                    plan.motorDelayS(),
-                                    plan.turn(),
-                                    OptionalDouble.empty())));
+                    new LaunchStallTask(
+                            airframe,
+                            polar,
+                            thrust.thrust().get(),
+                            air,
+                            mission.headwindMPerS(),
+                            plan.launch().apply(stallMPerS),
+                            plan.motorDelayS(),
+                            plan.turn(),
+                            OptionalDouble.empty()));
         }
 
         private BalanceTask balanceTask(List<RunReview> wires) {

@@ -24,6 +24,7 @@ import trestle.rails.RailBudget;
  * @param rails the regulated rails; empty where there are none
  * @param launch launch, climb, glide and turn; empty where no launch or no thrust is given
  * @param compass the compass; empty where none is described
+ * @param tasks what the parts were asked
  * @param findings judgements of the review itself; those of each part are in the part
  * @param assumptions choices of the review itself
  */
@@ -38,6 +39,7 @@ public record Review(
         Optional<RailBudget> rails,
         Optional<LaunchStallResult> launch,
         Optional<Compass> compass,
+        ReviewTasks tasks,
         List<Finding> findings,
         List<Assumption> assumptions) {
     /** Copies the lists. */

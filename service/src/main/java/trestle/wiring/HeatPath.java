@@ -14,10 +14,10 @@ import trestle.atmosphere.StandardAtmosphere;
  */
 final class HeatPath {
     /** Emissivity of insulation of any colour, [4], typical of plastics and rubber. */
-    private static final double EMISSIVITY = 0.9;
+    static final double EMISSIVITY = 0.9;
 
     /** Stefan and Boltzmann's constant, W/(m² K⁴), CODATA 2018. */
-    private static final double RADIATION_W_PER_M2_K4 = 5.670374419e-8;
+    static final double RADIATION_W_PER_M2_K4 = 5.670374419e-8;
 
     /** Conductivity of rigid foam, W/(m K), typical, from memory. */
     static final double FOAM_CONDUCTIVITY_W_PER_M_K = 0.035;

@@ -6,7 +6,7 @@ import trestle.atmosphere.StandardAtmosphere;
 /** Heat from a horizontal cylinder to still air, [4]. */
 public final class NaturalConvection {
     /** Specific heat of dry air, J/(kg K): 7/2 R of [5]. */
-    private static final double AIR_SPECIFIC_HEAT_J_PER_KG_K = 1004.7;
+    static final double AIR_SPECIFIC_HEAT_J_PER_KG_K = 1004.7;
 
     private NaturalConvection() {}
 

@@ -1,0 +1,112 @@
+package trestle.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import trestle.endpoint.Calculation;
+
+/**
+ * Answers many requests in one body, in their order, while the body still comes in. A request that
+ * is refused has its refusal in its place, and the rest go on. Memory is bounded whatever comes: by
+ * the read-ahead, one request, one answer, and the server's buffers.
+ */
+final class Batches {
+    private static final Logger LOG = LoggerFactory.getLogger("trestle.service");
+
+    /**
+     * When its time is up a batch ends itself between two requests; this much later it is broken.
+     */
+    private static final Duration GRACE = Duration.ofSeconds(5);
+
+    private final BatchLimits limits;
+    private final Semaphore places;
+
+    Batches(BatchLimits limits) {
+        this.limits = limits;
+        places = new Semaphore(limits.atOnce());
+    }
+
+    /**
+     * Answers a batch.
+     *
+     * @throws Refusal when it cannot begin
+     */
+    <Q, A> void answer(Context context, Calculation<Q, A> calculation, Options options) {
+        String mediaType = mediaType(context, options);
+        if (context.req().getContentLengthLong() > limits.bytes()) {
+            throw new Refusal(
+                    Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
+        }
+        if (!places.tryAcquire()) {
+            throw new Refusal(
+                    Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
+        }
+        Cutoff cutoff = new Cutoff(context, limits.time().plus(GRACE));
+        try (ReadAhead body = new ReadAhead(context.bodyInputStream(), limits.bytes())) {
+            BatchReader reader = reader(context, body, calculation.requestType());
+            context.contentType(mediaType);
+            OutputStream out = context.res().getOutputStream();
+            BatchWriter writer =
+                    isCsv(mediaType)
+                            ? new CsvWriter(out, columns(calculation, options))
+                            : new NdjsonWriter(out, options.picks());
+            new BatchRun<>(calculation, options, reader, writer).within(limits.time());
+        } catch (IOException gone) {
+            LOG.info("a batch for {} ended early: {}", calculation.name(), gone.toString());
+        } finally {
+            cutoff.cancel();
+            places.release();
+        }
+    }
+
+    private BatchReader reader(Context context, InputStream body, Class<?> model)
+            throws IOException {
+        LineReader lines = new LineReader(body, limits.requestBytes());
+        String type = context.contentType();
+        return isCsv(type)
+                ? CsvReader.of(new RowReader(lines, MediaTypes.encoding(type)), model)
+                : new NdjsonReader(lines);
+    }
+
+    private static List<FieldPath> columns(Calculation<?, ?> calculation, Options options) {
+        return options.picks().isEmpty()
+                ? AnswerShape.columns(AnswerShape.model(calculation))
+                : options.picks();
+    }
+
+    /** What the caller asks for; without a wish the answers are written as the requests are. */
+    private static String mediaType(Context context, Options options) {
+        List<String> offered =
+                isCsv(context.contentType())
+                        ? List.of(Csv.MEDIA_TYPE, MediaTypes.NDJSON)
+                        : List.of(MediaTypes.NDJSON, Csv.MEDIA_TYPE);
+        return options.as()
+                .map(Batches::mediaType)
+                .orElseGet(() -> Accept.best(context.header("Accept"), offered, t -> t))
+                .orElseThrow(
+                        () ->
+                                new Refusal(
+                                        Problems.Kind.NOT_ACCEPTABLE,
+                                        "the answers are offered as application/x-ndjson (as=json)"
+                                                + " and text/csv (as=csv)"));
+    }
+
+    private static Optional<String> mediaType(Options.Form form) {
+        return switch (form) {
+            case JSON -> Optional.of(MediaTypes.NDJSON);
+            case CSV -> Optional.of(Csv.MEDIA_TYPE);
+            default -> Optional.empty();
+        };
+    }
+
+    private static boolean isCsv(String mediaType) {
+        return MediaTypes.bare(mediaType).equals(MediaTypes.CSV);
+    }
+}

@@ -1,0 +1,105 @@
+package trestle.http;
+
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.compression.Compressor;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import java.io.IOException;
+import java.util.Optional;
+import trestle.endpoint.Calculation;
+
+/**
+ * The ways to one calculation: POST with a body, GET with the same fields as a query, HEAD, and
+ * batches. The same request gets the same answer by each.
+ *
+ * @param <Q> generated request model
+ * @param <A> generated answer model
+ */
+final class CalculationRoute<Q, A> {
+    /** An answer stays true until the version changes; a day bounds how long an old one is kept. */
+    private static final String CACHE_CONTROL = "public, max-age=86400";
+
+    private static final String VARY = "Accept, Accept-Encoding";
+
+    private final Calculation<Q, A> calculation;
+    private final Batches batches;
+
+    CalculationRoute(Calculation<Q, A> calculation, Batches batches) {
+        this.calculation = calculation;
+        this.batches = batches;
+    }
+
+    void post(Context context) {
+        Query query = Query.of(context.queryString());
+        query.requireNoFields();
+        Options options = options(query);
+        if (MediaTypes.isBatch(context.contentType())) {
+            batches.answer(context, calculation, options);
+            return;
+        }
+        MediaTypes.requireJson(context.contentType());
+        Renderer renderer = renderer(context, options);
+        Q request = Binder.bind(context.bodyAsBytes(), calculation.requestType());
+        byte[] written = renderer.render(Answered.of(calculation, request, options));
+        context.contentType(renderer.mediaType()).result(written);
+    }
+
+    /**
+     * GET, and HEAD without the calculation: a spreadsheet sends HEAD before each GET. What only
+     * the calculation can find wrong, a HEAD does not tell.
+     */
+    void get(Context context) throws IOException {
+        context.res().addHeader("Vary", VARY);
+        Query query = Query.of(context.queryString());
+        Options options = options(query);
+        Renderer renderer = renderer(context, options);
+        Q request = Binder.bind(query.fields(), calculation.requestType());
+        EntityTag tag = tag(context, request, options, renderer);
+        if (tag.held(context)) {
+            sendHeadAlone(stamped(context.status(304), renderer, tag));
+        } else if (context.method() == HandlerType.HEAD) {
+            sendHeadAlone(stamped(context, renderer, tag));
+        } else {
+            byte[] written = renderer.render(Answered.of(calculation, request, options));
+            stamped(context, renderer, tag).result(written);
+        }
+    }
+
+    private static Context stamped(Context context, Renderer renderer, EntityTag tag) {
+        return context.contentType(renderer.mediaType())
+                .header("ETag", tag.value())
+                .header("Cache-Control", CACHE_CONTROL);
+    }
+
+    /** Sends the head before the server can note in it that the answer has no bytes: a GET has. */
+    private static void sendHeadAlone(Context context) throws IOException {
+        context.res().flushBuffer();
+    }
+
+    private Options options(Query query) {
+        Options options = Options.of(query);
+        Picks.requirePossible(options.picks(), AnswerShape.model(calculation));
+        return options;
+    }
+
+    private Renderer renderer(Context context, Options options) {
+        return Renderers.choose(calculation, options, context.header("Accept"));
+    }
+
+    private EntityTag tag(Context context, Q request, Options options, Renderer renderer) {
+        return EntityTag.of(
+                request,
+                calculation.name(),
+                renderer.mediaType(),
+                options.picks().toString(),
+                options.theme().toString(),
+                coding(context));
+    }
+
+    /** The compression that the server will choose: compressed bytes are other bytes. */
+    private static String coding(Context context) {
+        String accepted = Optional.ofNullable(context.header("Accept-Encoding")).orElse("");
+        Compressor compressor = CompressionStrategy.GZIP.findMatchingCompressor(accepted);
+        return compressor == null ? "" : compressor.encoding();
+    }
+}

@@ -1,0 +1,89 @@
+package trestle.http;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A request a row, under a header of dotted names. A blank cell means that the field is absent. */
+final class CsvReader implements BatchReader {
+    private final RowReader rows;
+    private final List<String> header;
+
+    private CsvReader(RowReader rows, List<String> header) {
+        this.rows = rows;
+        this.header = header;
+    }
+
+    /**
+     * Reads the header.
+     *
+     * @throws Refusal when it names anything but fields of the model, each once
+     */
+    static CsvReader of(RowReader rows, Class<?> model) throws IOException {
+        if (!rows.next()) {
+            throw new Refusal(Problems.Kind.MALFORMED_BODY, "the body is empty");
+        }
+        List<String> header = rows.cells().stream().map(String::strip).toList();
+        if (header.size() == 1 && header.get(0).matches("(?s).*[;\t].*")) {
+            throw new Refusal(
+                    Problems.Kind.MALFORMED_BODY,
+                    "put commas between the cells and dots into the numbers; this header has other"
+                            + " signs");
+        }
+        requireFields(header, model);
+        return new CsvReader(rows, header);
+    }
+
+    @Override
+    public boolean next() throws IOException {
+        return rows.next();
+    }
+
+    @Override
+    public long line() {
+        return rows.line();
+    }
+
+    @Override
+    public boolean pending() throws IOException {
+        return rows.pending();
+    }
+
+    @Override
+    public <Q> Q request(Class<Q> model) {
+        List<String> cells = rows.cells();
+        List<Query.Parameter> fields = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            if (cells.get(i).isBlank()) {
+                continue;
+            }
+            if (i >= header.size() || header.get(i).isEmpty()) {
+                throw new Refusal(
+                        Problems.Kind.INVALID_REQUEST,
+                        "cell " + (i + 1) + " of the row stands under no name of the header");
+            }
+            fields.add(new Query.Parameter(header.get(i), cells.get(i)));
+        }
+        return Binder.bind(fields, model);
+    }
+
+    private static void requireFields(List<String> header, Class<?> model) {
+        Faults faults = new Faults();
+        Set<String> seen = new HashSet<>();
+        for (String name : header) {
+            if (name.isEmpty()) {
+                continue;
+            }
+            FieldPath path = FieldPath.ofDotted(name);
+            if (!seen.add(name)) {
+                String shown = Nearest.shortened(name);
+                faults.add(path.pointer(), "repeated", shown + " is in the header more than once");
+            }
+            PathCheck.objection(path, model, "a field here")
+                    .ifPresent(because -> faults.add(path.pointer(), "unknown_field", because));
+        }
+        faults.refuseIfAny(Problems.Kind.INVALID_REQUEST);
+    }
+}

@@ -1,0 +1,26 @@
+package trestle.http;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** A header and one row: every plain value of the answer that stands in no list. */
+final class CsvRenderer implements Renderer {
+    @Override
+    public Options.Form form() {
+        return Options.Form.CSV;
+    }
+
+    @Override
+    public String mediaType() {
+        return Csv.MEDIA_TYPE;
+    }
+
+    @Override
+    public byte[] render(Answered<?, ?> answered) {
+        List<FieldPath> columns = AnswerShape.columns(answered.answer().getClass());
+        List<String> header = columns.stream().map(FieldPath::dotted).toList();
+        List<String> cells =
+                new Picks(columns).whereThere(answered.tree()).stream().map(Csv::cell).toList();
+        return (Csv.row(header) + Csv.row(cells)).getBytes(StandardCharsets.UTF_8);
+    }
+}

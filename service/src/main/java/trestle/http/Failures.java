@@ -1,0 +1,44 @@
+package trestle.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Turns what a route throws into a problem: the caller's fault, the framework's word, or our own.
+ */
+final class Failures {
+    private static final Logger LOG = LoggerFactory.getLogger("trestle.service");
+
+    private Failures() {}
+
+    static void register(RoutesConfig routes) {
+        routes.exception(HttpResponseException.class, Failures::refusedByFramework);
+        routes.exception(Exception.class, Failures::failed);
+    }
+
+    private static void refusedByFramework(HttpResponseException refused, Context context) {
+        Problems.Kind kind = Problems.Kind.of(refused.getStatus());
+        String allowed = refused.getDetails().get("availableMethods");
+        if (kind == Problems.Kind.METHOD_NOT_ALLOWED && allowed != null) {
+            context.header("Allow", allowed);
+        }
+        Problems.write(context, kind, null, List.of());
+    }
+
+    private static void failed(Exception failure, Context context) {
+        if (failure instanceof RuntimeException thrown) {
+            var refusal = Refusal.behind(thrown);
+            if (refusal.isPresent()) {
+                Refusal known = refusal.get();
+                Problems.write(context, known.kind(), known.getMessage(), known.faults());
+                return;
+            }
+        }
+        LOG.error("failed on {} {}", context.method(), context.path(), failure);
+        Problems.write(context, Problems.Kind.INTERNAL, null, List.of());
+    }
+}

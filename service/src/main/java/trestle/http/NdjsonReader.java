@@ -1,0 +1,35 @@
+package trestle.http;
+
+import java.io.IOException;
+
+/** A request a line, in JSON. Blank lines are passed over, as many tools leave one at the end. */
+final class NdjsonReader implements BatchReader {
+    private final LineReader lines;
+
+    NdjsonReader(LineReader lines) {
+        this.lines = lines;
+    }
+
+    @Override
+    public boolean next() throws IOException {
+        return lines.nextFilled();
+    }
+
+    @Override
+    public long line() {
+        return lines.number();
+    }
+
+    @Override
+    public boolean pending() throws IOException {
+        return lines.pending();
+    }
+
+    @Override
+    public <Q> Q request(Class<Q> model) {
+        if (lines.tooLong()) {
+            throw lines.refusal();
+        }
+        return Binder.bind(lines.bytes(), model);
+    }
+}

@@ -1,0 +1,24 @@
+package trestle.http;
+
+import java.nio.charset.StandardCharsets;
+
+/**
+ * One picked value, bare: no unit, no quotes and no line end, at which a spreadsheet would choke.
+ */
+final class PickedValueRenderer implements Renderer {
+    @Override
+    public Options.Form form() {
+        return Options.Form.TEXT;
+    }
+
+    @Override
+    public String mediaType() {
+        return "text/plain;charset=utf-8";
+    }
+
+    @Override
+    public byte[] render(Answered<?, ?> answered) {
+        Picks picks = new Picks(answered.options().picks());
+        return picks.from(answered.tree()).get(0).asText().getBytes(StandardCharsets.UTF_8);
+    }
+}

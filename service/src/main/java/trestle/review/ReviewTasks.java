@@ -1,0 +1,24 @@
+package trestle.review;
+
+import java.util.Optional;
+import trestle.battery.PackTask;
+import trestle.flight.EnduranceTask;
+import trestle.launch.LaunchStallTask;
+import trestle.massbalance.BalanceTask;
+import trestle.rails.RailTask;
+
+/**
+ * What the parts of a review were asked, where the results do not carry it themselves.
+ *
+ * @param balance mass and balance
+ * @param endurance the flight
+ * @param pack the pack in cruise
+ * @param rails the rails; empty without one
+ * @param launch the launch; empty where none was asked for
+ */
+public record ReviewTasks(
+        BalanceTask balance,
+        EnduranceTask endurance,
+        PackTask pack,
+        Optional<RailTask> rails,
+        Optional<LaunchStallTask> launch) {}

@@ -1,0 +1,169 @@
+package trestle.endpoint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import trestle.api.model.Working;
+import trestle.finding.Arithmetic;
+
+/** The chains of the examples: complete, sound, and ending at the answers. */
+class WorkedTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    /** Three digits: the numbers put in have six, and no example cancels more than three. */
+    private static final double THREE_DIGITS = 5e-4;
+
+    static List<Calculation<?, ?>> calculations() {
+        return Catalogue.calculations();
+    }
+
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void everyLineOfTheExampleIsWhole(Calculation<?, ?> calculation) throws IOException {
+        assertThat(workings(calculation))
+                .hasSizeGreaterThan(10)
+                .allSatisfy(
+                        line -> {
+                            assertThat(line.symbol()).isNotBlank();
+                            assertThat(line.meaning()).isNotBlank();
+                            assertThat(line.expression()).startsWith(line.symbol()).hasLineCount(1);
+                            assertThat(line.value()).isFinite();
+                            assertThat(line.unit()).isNotBlank();
+                            assertThat(line.source()).isNotBlank();
+                        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void everyExpressionComesToItsValue(Calculation<?, ?> calculation) throws IOException {
+        int redone = 0;
+        for (Working line : workings(calculation)) {
+            if (!line.expression().startsWith(line.symbol() + ":")) {
+                String numbers =
+                        line.expression().substring(line.expression().lastIndexOf(" = ") + 3);
+                double off = THREE_DIGITS * Math.max(Math.abs(line.value()), 1e-9);
+                assertThat(Arithmetic.of(numbers))
+                        .as(line.expression())
+                        .isCloseTo(line.value(), Offset.offset(off));
+                redone++;
+            }
+        }
+        assertThat(redone).isGreaterThan(10);
+    }
+
+    /** Each answer's main numbers stand in its chain, in the same unit. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    mass-balance | m | /total_mass_g
+                    mass-balance | x_cg | /cg_arm_mm
+                    mass-balance | dm | /total_mass_tolerance_g
+                    mass-balance | dx | /cg_arm_tolerance_mm
+                    mass-balance | S | /wing_area_dm2
+                    mass-balance | c | /mean_aerodynamic_chord_mm
+                    mass-balance | x | /mac_leading_edge_arm_mm
+                    mass-balance | p_cg | /cg_percent_mac
+                    mass-balance | w | /wing_loading_g_per_dm2
+                    mass-balance | x_np | /neutral_point_arm_mm
+                    mass-balance | SM | /static_margin_percent
+                    pack-energy | N | /series_count
+                    pack-energy | V_nom | /nominal_voltage_v
+                    pack-energy | V_c | /cutoff_voltage_v
+                    pack-energy | Q | /capacity_ah
+                    pack-energy | E_nom | /nominal_energy_wh
+                    pack-energy | m | /pack_mass_g
+                    pack-energy | V_start | /voltage_at_start_v
+                    pack-energy | E | /usable_energy_wh
+                    pack-energy | E_s | /stranded_energy_wh
+                    pack-energy | E_r | /reserve_energy_wh
+                    pack-energy | t | /duration_s
+                    pack-energy | e | /specific_energy_wh_per_kg
+                    pack-energy | C | /c_rate
+                    pack-energy | t_ch | /charge_time_h
+                    wire-sizing | A | /checked/area_mm2
+                    wire-sizing | R | /checked/resistance_milliohm
+                    wire-sizing | T_c | /checked/conductor_temperature_c
+                    wire-sizing | V_w | /checked/drop_v
+                    wire-sizing | P | /checked/loss_w
+                    wire-sizing | m | /checked/mass_g
+                    wire-sizing | E | /checked/energy_cost_wh
+                    wire-sizing | I_max | /checked/ampacity_a
+                    wire-sizing | V_d | /total_drop_v
+                    endurance | V_s | /stall_speed_m_per_s
+                    endurance | rho | /air_density_kg_per_m3
+                    endurance | P_e | /best_endurance/power_w
+                    endurance | h_e | /best_endurance/endurance_h
+                    endurance | G_e | /best_endurance/ground_range_km
+                    endurance | V_r | /best_range/airspeed_m_per_s
+                    endurance | G_r | /best_range/ground_range_km
+                    endurance | c_r | /best_range/energy_wh_per_km
+                    endurance | E | /energy/available_wh
+                    endurance | E_r | /energy/reserve_wh
+                    propulsion-match | T_s | /static/thrust_n
+                    propulsion-match | W_s | /static/electrical_power_w
+                    propulsion-match | W_c | /cruise/electrical_power_w
+                    propulsion-match | et_c | /cruise/total_efficiency
+                    propulsion-match | V_p | /pitch_speed_m_per_s
+                    rail-budget | I_1 | /rails/0/typical_a
+                    rail-budget | K_1 | /rails/0/peak_a
+                    rail-budget | H_1 | /rails/0/heat_w
+                    rail-budget | P | /systems_power_w
+                    rail-budget | Q | /peak_power_w
+                    launch-stall | V_s | /stall_speed_m_per_s
+                    launch-stall | V_0 | /launch/release_airspeed_m_per_s
+                    launch-stall | M | /launch/margin_percent
+                    launch-stall | R | /climb/rate_m_per_s
+                    launch-stall | Z | /glide/best_ratio
+                    launch-stall | Y | /glide/least_sink_m_per_s
+                    launch-stall | B | /turn_radius_m
+                    launch-stall | E | /kinetic_energy_j
+                    compass-clearance | B_1 | /runs/0/field_ut
+                    compass-clearance | B_w | /worst_case/field_ut
+                    compass-clearance | e_w | /worst_case/heading_error_deg
+                    compass-clearance | B_l | /likely/field_ut
+                    compass-clearance | D_w | /worst_case/least_distance_mm
+                    """)
+    void chainEndsAtTheAnswer(String name, String symbol, String pointer) throws IOException {
+        Calculation<?, ?> calculation = Catalogue.named(name).orElseThrow();
+        JsonNode told = MAPPER.valueToTree(answer(calculation)).at(pointer);
+        assertThat(told.isNumber()).as(pointer).isTrue();
+        double worked =
+                workings(calculation).stream()
+                        .filter(line -> line.symbol().equals(symbol))
+                        .findFirst()
+                        .orElseThrow()
+                        .value();
+        assertThat(worked).isCloseTo(told.asDouble(), Offset.offset(1e-9 * Math.abs(worked)));
+    }
+
+    private static <Q> List<Working> workings(Calculation<Q, ?> calculation) throws IOException {
+        @SuppressWarnings("unchecked") // A calculation works out its own requests.
+        Worked<Q> worked = (Worked<Q>) calculation;
+        return worked.workings(request(calculation));
+    }
+
+    private static <Q, A> A answer(Calculation<Q, A> calculation) throws IOException {
+        return calculation.answer(request(calculation));
+    }
+
+    private static <Q> Q request(Calculation<Q, ?> calculation) throws IOException {
+        Path folder = Path.of("..", "api-spec", "examples", calculation.name());
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.request.json")) {
+            JsonNode example =
+                    MAPPER.readTree(Files.readString(files.iterator().next())).get("value");
+            return MAPPER.treeToValue(example, calculation.requestType());
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package trestle.http;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.net.Socket;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+
+/** Requests written by hand, as no HTTP library would send them. */
+final class RawHttp {
+    private RawHttp() {}
+
+    /** The status that a request line gets. */
+    static int statusOf(String requestLine) {
+        URI address = URI.create(LiveService.address());
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.setSoTimeout(10_000);
+            String request = requestLine + "\r\nHost: test\r\nConnection: close\r\n\r\n";
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
+            BufferedReader answer =
+                    new BufferedReader(
+                            new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+            return Integer.parseInt(answer.readLine().split(" ")[1]);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}
