@@ -1,7 +1,11 @@
 package trestle.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import trestle.api.model.Working;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Worked;
 
 /**
  * A request with its answer, as what writes it down may need it.
@@ -21,6 +25,18 @@ record Answered<Q, A>(Calculation<Q, A> calculation, Q request, A answer, Option
 
     /** The answer as the contract has it, with its numbers rounded. */
     JsonNode tree() {
-        return Json.MAPPER.valueToTree(answer);
+        ObjectNode tree = Json.MAPPER.valueToTree(answer);
+        if (options.workings()) {
+            tree.set("workings", Json.MAPPER.valueToTree(workings()));
+        }
+        return tree;
+    }
+
+    @SuppressWarnings(
+            "unchecked") // a calculation that shows workings shows those of its own request
+    private List<Working> workings() {
+        return calculation instanceof Worked<?> worked
+                ? ((Worked<Q>) worked).workings(request)
+                : List.of();
     }
 }

@@ -93,6 +93,7 @@ final class CalculationRoute<Q, A> {
                 renderer.mediaType(),
                 options.picks().toString(),
                 options.theme().toString(),
+                String.valueOf(options.workings()),
                 coding(context));
     }
 

@@ -3,6 +3,7 @@ package trestle.http;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trestle.figure.Theme;
 
 /**
  * What a caller asks of the front door, beside the fields of the calculation.
@@ -10,8 +11,9 @@ import java.util.Optional;
  * @param as the representation, for callers that cannot set a header
  * @param picks the values wanted instead of the whole answer
  * @param theme how drawings are coloured
+ * @param workings whether the answer should say how it was reached
  */
-record Options(Optional<Form> as, List<FieldPath> picks, Theme theme) {
+record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean workings) {
     private static final String INLINE = "inline";
 
     /** The representations that the contract knows; a calculation need not offer all of them. */
@@ -23,11 +25,10 @@ record Options(Optional<Form> as, List<FieldPath> picks, Theme theme) {
         HTML
     }
 
-    /** How drawings are coloured. */
-    enum Theme {
-        AUTO,
-        LIGHT,
-        DARK
+    /** On or off. */
+    private enum Switch {
+        TRUE,
+        FALSE
     }
 
     /** Copies the list. */
@@ -47,13 +48,13 @@ record Options(Optional<Form> as, List<FieldPath> picks, Theme theme) {
                 faults.add("/errors", "contradiction", "errors=inline goes with pick only");
             }
         }
-        for (String workings : values(query, "workings")) {
-            if (!workings.equals("false")) {
-                unknown("workings", workings, "false, for no calculation shows them yet", faults);
-            }
-        }
+        Optional<Switch> workings = word(query, "workings", Switch.class, faults);
         faults.refuseIfAny(Problems.Kind.INVALID_REQUEST);
-        return new Options(as, picks, theme.orElse(Theme.AUTO));
+        return new Options(
+                as,
+                picks,
+                theme.orElse(Theme.AUTO),
+                workings.filter(w -> w == Switch.TRUE).isPresent());
     }
 
     /** Whether faults should come as the value of a cell: a spreadsheet hides any other answer. */

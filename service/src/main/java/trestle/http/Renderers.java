@@ -8,7 +8,11 @@ import trestle.endpoint.Calculation;
 final class Renderers {
     /** The first is the one for a caller who does not mind. */
     private static final List<Renderer> WHOLE =
-            List.of(new JsonRenderer(), new TextRenderer(), new CsvRenderer());
+            List.of(
+                    new JsonRenderer(),
+                    new TextRenderer(),
+                    new CsvRenderer(),
+                    new FigureRenderer());
 
     private static final Renderer VALUE = new PickedValueRenderer();
     private static final Renderer ROW = new PickedRowRenderer();
