@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -23,6 +25,13 @@ final class LiveService {
 
     static String url() {
         return "http://127.0.0.1:" + SERVICE.port();
+    }
+
+    /** Where nobody listens. */
+    static String urlOfNobody() throws IOException {
+        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            return "http://127.0.0.1:" + socket.getLocalPort();
+        }
     }
 
     /** The request that the service gives as an example of a calculation. */

@@ -6,8 +6,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,7 +22,7 @@ class ReviewHttpTest {
 
     @Test
     void theExampleAircraftIsReviewed() {
-        Python.Outcome outcome = Python.run(LiveService.url(), "review.py");
+        Command.Outcome outcome = Python.run(LiveService.url(), "review.py");
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
@@ -38,7 +36,7 @@ class ReviewHttpTest {
     @Test
     void theExitCodeAndTheFindingsAreThoseOfTheService() {
         JsonNode answer = LiveService.answer("build-review", LiveService.example("build-review"));
-        Python.Outcome outcome = Python.run(LiveService.url(), "review.py");
+        Command.Outcome outcome = Python.run(LiveService.url(), "review.py");
 
         String verdict = answer.path("verdict").asText();
         assertThat(outcome.exitCode()).isEqualTo(VERDICTS.indexOf(verdict));
@@ -50,7 +48,7 @@ class ReviewHttpTest {
 
     @Test
     void jsonIsTheWholeAnswer() throws IOException {
-        Python.Outcome outcome = Python.run(LiveService.url(), "review.py", "--json");
+        Command.Outcome outcome = Python.run(LiveService.url(), "review.py", "--json");
 
         ObjectMapper mapper = new ObjectMapper();
         assertThat(mapper.readTree(outcome.out()))
@@ -62,7 +60,7 @@ class ReviewHttpTest {
         ObjectNode document = LiveService.example("build-review");
         ((ObjectNode) document.at("/airframe/limits")).put("max_takeoff_mass_g", 1000);
 
-        Python.Outcome outcome = review(document.toString());
+        Command.Outcome outcome = review(document.toString());
 
         assertThat(outcome.exitCode()).isEqualTo(2);
         assertThat(outcome.out())
@@ -76,7 +74,7 @@ class ReviewHttpTest {
         ((ObjectNode) document.at("/items/0")).remove("mass_g");
         ((ObjectNode) document.at("/packs/1")).put("serie", 2);
 
-        Python.Outcome outcome = review(document.toString());
+        Command.Outcome outcome = review(document.toString());
 
         assertThat(outcome.exitCode()).isEqualTo(3);
         assertThat(outcome.out()).isEmpty();
@@ -88,7 +86,7 @@ class ReviewHttpTest {
         ObjectNode document = LiveService.example("build-review");
         ((ObjectNode) document.path("airframe")).put("target_percent_mac", 30);
 
-        Python.Outcome outcome = review(document.toString());
+        Command.Outcome outcome = review(document.toString());
 
         assertThat(outcome.exitCode()).isEqualTo(3);
         assertThat(outcome.err()).contains("(422, ", "  /airframe/target_percent_mac: ");
@@ -96,7 +94,7 @@ class ReviewHttpTest {
 
     @Test
     void aDocumentThatIsNoJsonIsToldWhere() throws IOException {
-        Python.Outcome outcome = review("{\"items\": [}");
+        Command.Outcome outcome = review("{\"items\": [}");
 
         assertThat(outcome.exitCode()).isEqualTo(3);
         assertThat(outcome.err()).contains("(400, ", "line 1");
@@ -104,7 +102,7 @@ class ReviewHttpTest {
 
     @Test
     void aDocumentThatIsNotThereIsNamed() {
-        Python.Outcome outcome =
+        Command.Outcome outcome =
                 Python.run(LiveService.url(), "review.py", "--document", "no-such.json");
 
         assertThat(outcome.exitCode()).isEqualTo(3);
@@ -114,9 +112,9 @@ class ReviewHttpTest {
 
     @Test
     void aServiceThatIsNotThereIsOneClearLine() throws IOException {
-        String url = "http://127.0.0.1:" + freePort();
+        String url = LiveService.urlOfNobody();
 
-        Python.Outcome outcome = Python.run(Map.of(), "review.py", "--url", url);
+        Command.Outcome outcome = Python.run(Map.of(), "review.py", "--url", url);
 
         assertThat(outcome.exitCode()).isEqualTo(4);
         assertThat(outcome.out()).isEmpty();
@@ -128,18 +126,15 @@ class ReviewHttpTest {
 
     @Test
     void theOptionOverridesTheEnvironment() throws IOException {
-        Python.Outcome outcome =
+        Command.Outcome outcome =
                 Python.run(
-                        "http://127.0.0.1:" + freePort(),
-                        "review.py",
-                        "--url",
-                        LiveService.url() + "/");
+                        LiveService.urlOfNobody(), "review.py", "--url", LiveService.url() + "/");
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out()).startsWith("Verdict: ");
     }
 
-    private Python.Outcome review(String document) throws IOException {
+    private Command.Outcome review(String document) throws IOException {
         Path file = Files.writeString(folder.resolve("aircraft.json"), document);
         return Python.run(LiveService.url(), "review.py", "--document", file.toString());
     }
@@ -147,12 +142,5 @@ class ReviewHttpTest {
     /** The text without the line breaks and the indents that fit it to the terminal. */
     private static String unwrapped(String text) {
         return text.replaceAll("\\s+", " ");
-    }
-
-    /** A port that nobody listens on. */
-    private static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            return socket.getLocalPort();
-        }
     }
 }

@@ -107,7 +107,7 @@ class ReviewPrintTest {
         answer.putArray("wire_sizing");
         ((ObjectNode) answer.at("/endurance/energy")).putArray("legs");
 
-        Python.Outcome outcome = print(answer);
+        Command.Outcome outcome = print(answer);
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
@@ -118,7 +118,7 @@ class ReviewPrintTest {
     void aBusyServiceIsNotTheFaultOfTheDocument() {
         String busy = "{\"type\":\"/problems/busy\",\"title\":\"Too much work\",\"status\":503}";
 
-        Python.Outcome outcome = ask(503, PROBLEM, busy);
+        Command.Outcome outcome = ask(503, PROBLEM, busy);
 
         assertThat(outcome.exitCode()).isEqualTo(4);
         assertThat(outcome.err()).startsWith("Too much work (503, http://127.0.0.1:");
@@ -127,7 +127,7 @@ class ReviewPrintTest {
     @ParameterizedTest
     @CsvSource({"404, <html>not here</html>", "200, <html>hello</html>", "200, []", "200, '{}'"})
     void anotherServerIsNotTakenForTrestle(int status, String body) {
-        Python.Outcome outcome = ask(status, "text/html", body);
+        Command.Outcome outcome = ask(status, "text/html", body);
 
         assertThat(outcome.exitCode()).isEqualTo(4);
         assertThat(outcome.err().lines()).singleElement().asString().contains("is not Trestle");
@@ -135,17 +135,17 @@ class ReviewPrintTest {
 
     @Test
     void aWrongOptionIsNotMistakenForAStop() {
-        Python.Outcome outcome = Python.run("http://127.0.0.1:1", "review.py", "--colour");
+        Command.Outcome outcome = Python.run("http://127.0.0.1:1", "review.py", "--colour");
 
         assertThat(outcome.exitCode()).isEqualTo(64);
         assertThat(outcome.err()).contains("--colour");
     }
 
-    private static Python.Outcome print(ObjectNode answer) {
+    private static Command.Outcome print(ObjectNode answer) {
         return ask(200, JSON, answer.toString());
     }
 
-    private static Python.Outcome ask(int status, String mediaType, String body) {
+    private static Command.Outcome ask(int status, String mediaType, String body) {
         try (CannedService service = CannedService.answering(status, mediaType, body)) {
             return Python.run(service.url(), "review.py");
         }

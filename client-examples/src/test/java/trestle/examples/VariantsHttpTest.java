@@ -14,7 +14,7 @@ class VariantsHttpTest {
 
     @Test
     void aHigherCutoffLeavesMoreInThePack() {
-        Python.Outcome outcome = Python.run(LiveService.url(), "variants.py");
+        Command.Outcome outcome = Python.run(LiveService.url(), "variants.py");
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.exitCode()).isZero();
@@ -26,7 +26,7 @@ class VariantsHttpTest {
         assertThat(column(outcome, STRANDED_WH)).isSorted().doesNotHaveDuplicates();
     }
 
-    private static List<Double> column(Python.Outcome outcome, int index) {
+    private static List<Double> column(Command.Outcome outcome, int index) {
         return outcome.out()
                 .lines()
                 .skip(1)
