@@ -6,12 +6,12 @@ import java.util.Optional;
 
 /** The colours of a figure. */
 public enum Theme {
+    /** As the reader's system prefers; light where the viewer does not tell. */
+    AUTO,
     /** Dark on light, whatever the reader's system prefers. */
     LIGHT,
     /** Light on dark, whatever the reader's system prefers. */
-    DARK,
-    /** As the reader's system prefers; light where the viewer does not tell. */
-    AUTO;
+    DARK;
 
     private final String rootClass = "trestle-" + name().toLowerCase(Locale.ROOT);
     private final String css = css(rootClass, name());
