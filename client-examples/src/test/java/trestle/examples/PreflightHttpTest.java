@@ -91,7 +91,7 @@ class PreflightHttpTest {
         Command.Outcome outcome = review("{\"items\": [}");
 
         assertThat(outcome.exitCode()).isEqualTo(3);
-        assertThat(outcome.err()).contains("line 1");
+        assertThat(outcome.err()).contains("column 12");
     }
 
     @Test

@@ -97,7 +97,7 @@ class ReviewHttpTest {
         Command.Outcome outcome = review("{\"items\": [}");
 
         assertThat(outcome.exitCode()).isEqualTo(3);
-        assertThat(outcome.err()).contains("(400, ", "line 1");
+        assertThat(outcome.err()).contains("(400, ", "column 12");
     }
 
     @Test

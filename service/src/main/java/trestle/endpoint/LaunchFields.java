@@ -6,6 +6,7 @@ import static trestle.api.model.LaunchKind.DOLLY;
 import static trestle.api.model.LaunchKind.HAND;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import trestle.api.model.Launch;
@@ -16,30 +17,72 @@ final class LaunchFields {
     private static final List<Field> FIELDS =
             List.of(
                     needed("release_speed_m_per_s", Launch::releaseSpeedMPerS, HAND, CATAPULT),
-                    taken("angle_deg", Launch::angleDeg, HAND, BUNGEE, CATAPULT),
-                    taken("motor_delay_s", Launch::motorDelayS, HAND, BUNGEE, CATAPULT),
+                    usual(
+                            "angle_deg",
+                            Launch::angleDeg,
+                            Launch.DEFAULT_ANGLE_DEG,
+                            HAND,
+                            BUNGEE,
+                            CATAPULT),
+                    usual(
+                            "motor_delay_s",
+                            Launch::motorDelayS,
+                            Launch.DEFAULT_MOTOR_DELAY_S,
+                            HAND,
+                            BUNGEE,
+                            CATAPULT),
                     taken("lift_off_airspeed_m_per_s", Launch::liftOffAirspeedMPerS, DOLLY),
-                    taken("rolling_resistance", Launch::rollingResistance, DOLLY),
-                    taken("roll_lift_coefficient", Launch::rollLiftCoefficient, DOLLY),
-                    taken("dolly_mass_g", Launch::dollyMassG, DOLLY),
+                    usual(
+                            "rolling_resistance",
+                            Launch::rollingResistance,
+                            Launch.DEFAULT_ROLLING_RESISTANCE,
+                            DOLLY),
+                    usual(
+                            "roll_lift_coefficient",
+                            Launch::rollLiftCoefficient,
+                            Launch.DEFAULT_ROLL_LIFT_COEFFICIENT,
+                            DOLLY),
+                    usual("dolly_mass_g", Launch::dollyMassG, Launch.DEFAULT_DOLLY_MASS_G, DOLLY),
                     needed("stiffness_n_per_m", Launch::stiffnessNPerM, BUNGEE),
                     needed("stretch_m", Launch::stretchM, BUNGEE),
-                    taken("cord_mass_g", Launch::cordMassG, BUNGEE),
-                    taken("energy_return_percent", Launch::energyReturnPercent, BUNGEE),
-                    taken("sliding_friction", Launch::slidingFriction, BUNGEE),
+                    usual("cord_mass_g", Launch::cordMassG, Launch.DEFAULT_CORD_MASS_G, BUNGEE),
+                    usual(
+                            "energy_return_percent",
+                            Launch::energyReturnPercent,
+                            Launch.DEFAULT_ENERGY_RETURN_PERCENT,
+                            BUNGEE),
+                    usual(
+                            "sliding_friction",
+                            Launch::slidingFriction,
+                            Launch.DEFAULT_SLIDING_FRICTION,
+                            BUNGEE),
                     needed("rail_length_m", Launch::railLengthM, CATAPULT));
 
     private LaunchFields() {}
 
     private record Field(
-            String name, Function<Launch, Object> value, Set<LaunchKind> kinds, boolean needed) {}
+            String name,
+            Function<Launch, Object> value,
+            Optional<Object> usual,
+            Set<LaunchKind> kinds,
+            boolean needed) {
+        /** Whether it was given; generated clients send every default, which asks for nothing. */
+        private boolean given(Object sent) {
+            return sent != null && !usual.equals(Optional.of(sent));
+        }
+    }
 
     private static Field needed(String name, Function<Launch, Object> value, LaunchKind... kinds) {
-        return new Field(name, value, Set.of(kinds), true);
+        return new Field(name, value, Optional.empty(), Set.of(kinds), true);
     }
 
     private static Field taken(String name, Function<Launch, Object> value, LaunchKind... kinds) {
-        return new Field(name, value, Set.of(kinds), false);
+        return new Field(name, value, Optional.empty(), Set.of(kinds), false);
+    }
+
+    private static Field usual(
+            String name, Function<Launch, Object> value, Object usual, LaunchKind... kinds) {
+        return new Field(name, value, Optional.of(usual), Set.of(kinds), false);
     }
 
     /**
@@ -56,7 +99,7 @@ final class LaunchFields {
         for (Field field : FIELDS) {
             Object value = field.value().apply(launch);
             if (!field.kinds().contains(launch.kind())) {
-                fit &= reading.takesNo(what, at, field.name(), value);
+                fit &= reading.takesNo(what, at, field.name(), field.given(value) ? value : null);
             } else if (field.needed()) {
                 fit &= reading.needs(what, at, field.name(), value);
             }
