@@ -73,7 +73,7 @@ final class CsvReader implements BatchReader {
         Faults faults = new Faults();
         Set<String> seen = new HashSet<>();
         for (String name : header) {
-            if (name.isEmpty()) {
+            if (name.isEmpty() || faults.full()) {
                 continue;
             }
             FieldPath path = FieldPath.ofDotted(name);

@@ -2,6 +2,7 @@ package trestle.http;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import trestle.api.model.Fault;
 
 /** Gathers what is wrong with one request. */
@@ -17,9 +18,20 @@ final class Faults {
     private final List<Fault> faults = new ArrayList<>();
 
     void add(String at, String code, String message) {
-        if (faults.size() < MOST) {
+        add(at, code, () -> message);
+    }
+
+    /** Notes a fault whose message takes some finding; not looked for once there are too many. */
+    void add(String at, String code, Supplier<String> words) {
+        if (!full()) {
+            String message = words.get();
             faults.add(new Fault(cut(at, LONGEST_POINTER), code, cut(message, LONGEST_MESSAGE)));
         }
+    }
+
+    /** Whether there are so many that no more are noted. */
+    boolean full() {
+        return faults.size() >= MOST;
     }
 
     private static String cut(String text, int longest) {

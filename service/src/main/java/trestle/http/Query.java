@@ -51,7 +51,7 @@ record Query(List<Parameter> options, List<Parameter> fields) {
             faults.add(
                     FieldPath.ofDotted(field.name).pointer(),
                     "unknown_parameter",
-                    Nearest.to(field.name, RESERVED, "a parameter beside a body"));
+                    () -> Nearest.to(field.name, RESERVED, "a parameter beside a body"));
         }
         faults.refuseIfAny(Problems.Kind.INVALID_REQUEST);
     }

@@ -30,7 +30,7 @@ final class StructureCheck {
             Shape.Kind kind = shape.fields().get(name);
             if (kind == null) {
                 Set<String> known = shape.fields().keySet();
-                faults.add(pointer, "unknown_field", Nearest.to(name, known, "a field here"));
+                faults.add(pointer, "unknown_field", () -> Nearest.to(name, known, "a field here"));
                 object.remove(name);
                 continue;
             }
