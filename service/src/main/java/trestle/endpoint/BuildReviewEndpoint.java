@@ -13,11 +13,13 @@ import trestle.review.ReviewWorkings;
 
 /**
  * The door of {@code /v1/build-review}: reads the document once, writes the answer once. Its figure
- * is the balance, where every part of the aircraft shows; its sheet has them all.
+ * is the balance, where every part of the aircraft shows; the others are picked, and its sheet has
+ * them all.
  */
 final class BuildReviewEndpoint
         implements Calculation<BuildReviewRequest, BuildReviewAnswer>,
                 Drawn<BuildReviewRequest>,
+                DrawnInParts<BuildReviewRequest>,
                 Printed<BuildReviewRequest>,
                 Worked<BuildReviewRequest> {
 
@@ -41,6 +43,17 @@ final class BuildReviewEndpoint
     public String figure(BuildReviewRequest request, Theme theme) {
         Review review = BuildReview.of(ReviewReading.of(request).aircraft());
         return BalanceFigure.of(review.tasks().balance(), review.balance(), theme);
+    }
+
+    @Override
+    public boolean draws(String pointer) {
+        return ReviewParts.has(pointer);
+    }
+
+    @Override
+    public Optional<String> figure(BuildReviewRequest request, String pointer, Theme theme) {
+        Review review = BuildReview.of(ReviewReading.of(request).aircraft());
+        return ReviewParts.figure(review, pointer, theme);
     }
 
     @Override

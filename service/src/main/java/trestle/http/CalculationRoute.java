@@ -78,7 +78,9 @@ final class CalculationRoute<Q, A> {
 
     private Options options(Query query) {
         Options options = Options.of(query);
-        Picks.requirePossible(options.picks(), AnswerShape.model(calculation));
+        if (!PartFigureRenderer.isAskedFor(calculation, options)) {
+            Picks.requirePossible(options.picks(), AnswerShape.model(calculation));
+        }
         return options;
     }
 

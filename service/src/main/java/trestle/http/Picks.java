@@ -4,9 +4,13 @@ import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Optional;
+import trestle.api.model.Fault;
 
 /** Takes the values out of an answer that a caller asked for by pointer. */
 final class Picks {
+    private static final String NOTHING_TO_PICK = "nothing_to_pick";
+    private static final String NOTHING_THERE = "this answer has no value there";
+
     private final List<FieldPath> paths;
     private final List<JsonPointer> pointers;
 
@@ -20,9 +24,15 @@ final class Picks {
         Faults faults = new Faults();
         for (FieldPath path : paths) {
             PathCheck.objection(path, answer, "in the answer")
-                    .ifPresent(because -> faults.add(path.pointer(), "nothing_to_pick", because));
+                    .ifPresent(because -> faults.add(path.pointer(), NOTHING_TO_PICK, because));
         }
         faults.refuseIfAny(Problems.Kind.IMPOSSIBLE_REQUEST);
+    }
+
+    /** The refusal of a pick that this answer has nothing for. */
+    static Refusal nothingAt(String pointer) {
+        Fault fault = new Fault(pointer, NOTHING_TO_PICK, NOTHING_THERE);
+        return new Refusal(Problems.Kind.IMPOSSIBLE_REQUEST, List.of(fault));
     }
 
     /** All values; refuses if this answer lacks one. */
@@ -31,10 +41,7 @@ final class Picks {
         Faults faults = new Faults();
         for (int i = 0; i < values.size(); i++) {
             if (values.get(i).isEmpty()) {
-                faults.add(
-                        paths.get(i).pointer(),
-                        "nothing_to_pick",
-                        "this answer has no value there");
+                faults.add(paths.get(i).pointer(), NOTHING_TO_PICK, NOTHING_THERE);
             }
         }
         faults.refuseIfAny(Problems.Kind.IMPOSSIBLE_REQUEST);

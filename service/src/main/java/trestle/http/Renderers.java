@@ -15,6 +15,7 @@ final class Renderers {
                     new FigureRenderer(),
                     new SheetRenderer());
 
+    private static final Renderer PART = new PartFigureRenderer();
     private static final Renderer VALUE = new PickedValueRenderer();
     private static final Renderer ROW = new PickedRowRenderer();
 
@@ -29,6 +30,9 @@ final class Renderers {
      * @throws Refusal when there is no such way
      */
     static Renderer choose(Calculation<?, ?> calculation, Options options, String accept) {
+        if (PartFigureRenderer.isAskedFor(calculation, options)) {
+            return PART;
+        }
         List<Renderer> offered = offered(calculation, options);
         return options.as()
                 .map(form -> offered.stream().filter(r -> r.form() == form).findFirst())
