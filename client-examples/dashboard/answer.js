@@ -5,7 +5,7 @@ import { names } from './pointer.js';
 import { count, label, measure, plain, shown, spelled, unit, wrong } from './words.js';
 
 /** What every answer carries; the rest of it are its numbers. */
-const JUDGEMENT = ['verdict', 'findings', 'assumptions', 'cautions', 'computed_by', 'key_figures'];
+const JUDGEMENT = ['verdict', 'findings', 'assumptions', 'cautions', 'computed_by', 'key_figures', 'workings'];
 
 const MOST_ROWS = 200;
 
@@ -125,6 +125,11 @@ export function drawAssumptions(root, assumptions, whole, add) {
   });
 }
 
+/** The calculations of a review, by their names. */
+export function partsOf(answer) {
+  return Object.entries(answer).filter(([name]) => !JUDGEMENT.includes(name));
+}
+
 /** One folding part for each calculation; filled when it is opened. */
 export class Parts {
   #root;
@@ -139,9 +144,7 @@ export class Parts {
   draw(answer) {
     redraw(this.#root, () => {
       this.#root.replaceChildren(
-        ...Object.entries(answer)
-          .filter(([name]) => !JUDGEMENT.includes(name))
-          .map(([name, part]) => this.#part(name, part)),
+        ...partsOf(answer).map(([name, part]) => this.#part(name, part)),
       );
     });
   }

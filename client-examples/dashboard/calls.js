@@ -1,40 +1,24 @@
 // The calls of this page, to be typed elsewhere.
 
 /** A command line: the document comes from its own text, so that nothing has to be saved first. */
-export function curl({ url, body, accept }) {
-  const type = accept === 'application/json' ? '' : ` -H 'Accept: ${accept}'`;
-  if (body === undefined) {
-    return `curl -s${type} '${url}'\n`;
-  }
-  return `curl -s${type} --json @- '${url}' <<'JSON'\n${JSON.stringify(body, undefined, 2)}\nJSON\n`;
+export function curl({ url, body, file }) {
+  const out = file === undefined ? '' : ` -o ${file}`;
+  return `curl -s${out} --json @- '${url}' <<'JSON'\n${JSON.stringify(body, undefined, 2)}\nJSON\n`;
 }
 
 /** A script for the standard library of Python. */
-export function python({ url, body, accept }) {
-  const reads = accept === 'application/json' ? 'print(json.dumps(json.load(answer), indent=2))' : 'print(answer.read().decode())';
-  if (body === undefined) {
-    return `import json
-import urllib.request
-
-with urllib.request.urlopen('${url}') as answer:
-    ${reads}
-`;
-  }
+export function python({ url, body, file }) {
   // Raw text keeps the backslashes of JSON; an apostrophe could end it.
   const document = JSON.stringify(body, undefined, 2).replaceAll("'", '\\u0027');
-  return `import json
-import urllib.request
+  const keep = file === undefined ? 'print(answer.read().decode())' : `open('${file}', 'wb').write(answer.read())`;
+  return `import urllib.request
 
-document = json.loads(r'''
+document = r'''
 ${document}
-''')
-request = urllib.request.Request(
-    '${url}',
-    json.dumps(document).encode(),
-    {'Content-Type': 'application/json', 'Accept': '${accept}'},
-)
+'''
+request = urllib.request.Request('${url}', document.encode(), {'Content-Type': 'application/json'})
 with urllib.request.urlopen(request) as answer:
-    ${reads}
+    ${keep}
 `;
 }
 

@@ -1,10 +1,10 @@
 // The page: what is edited is posted to the service, and what it answers is shown.
 
-import { drawAssumptions, drawFaults, drawFindings, drawTiles, Parts, placeName, verdictText } from './answer.js';
+import { drawAssumptions, drawFaults, drawFindings, drawTiles, Parts, partsOf, verdictText } from './answer.js';
 import { copy, curl, python } from './calls.js';
 import { Contract } from './contract.js';
 import { element, mark } from './dom.js';
-import { Figures } from './figures.js';
+import { Figures, pathOf } from './figures.js';
 import { Form } from './form.js';
 import { address, ask, json, posting, Refused } from './service.js';
 import { Store } from './store.js';
@@ -165,7 +165,7 @@ function showPinned({ detail: { word, at, index } }) {
 
 function pictures(name, part) {
   return Array.isArray(part)
-    ? part.map((entry, index) => figures.place(`/${name}/${index}/answer`, entry.name))
+    ? part.map((entry, index) => figures.place(`/${name}/${index}`, entry.name))
     : [figures.place(`/${name}`, label(name))];
 }
 
@@ -223,25 +223,53 @@ function saveFile() {
   store.saved();
 }
 
+/** Everything that the service can be asked about this document. */
+function calls() {
+  const theme = by('theme').value;
+  const ofPart = ([name, part]) =>
+    Array.isArray(part)
+      ? part.map((entry, index) => ({ text: `${label(name)}: ${entry.name}`, path: pathOf(`/${name}/${index}`, theme), file: `${name}-${index}.svg` }))
+      : [{ text: label(name), path: pathOf(`/${name}`, theme), file: `${name}.svg` }];
+  return {
+    'The whole': [
+      { text: 'The review', path: REVIEW },
+      { text: 'A sheet to print', path: `${REVIEW}?as=html`, file: 'sheet.html' },
+      { text: 'The verdict alone', path: `${REVIEW}?as=text&pick=/verdict` },
+    ],
+    'One number': Object.keys(answer?.key_figures ?? {}).map((name) => ({ text: label(name), path: `${REVIEW}?as=text&pick=/key_figures/${name}` })),
+    'A drawing': partsOf(answer ?? {}).flatMap(ofPart),
+  };
+}
+
 function offerCalls() {
-  const select = by('call');
-  const chosen = select.value;
-  const offered = [
-    ['review', 'the whole review'],
-    ['example', 'the example document'],
-  ];
-  select.replaceChildren(...offered.map(([value, text]) => element('option', { value, selected: value === chosen }, text)));
+  const chosen = by('call').value;
+  by('call').replaceChildren(
+    ...Object.entries(calls())
+      .filter(([, group]) => group.length > 0)
+      .map(([name, group]) =>
+        element('optgroup', { label: name }, ...group.map(({ text, path }) => element('option', { value: path, selected: path === chosen }, text))),
+      ),
+  );
   showCall();
 }
 
 function showCall() {
   const write = by('language').value === 'curl' ? curl : python;
-  const call =
-    by('call').value === 'example'
-      ? { url: `${address}${REVIEW}/example`, accept: 'application/json' }
-      : { url: address + REVIEW, body: store.document, accept: 'application/json' };
-  by('snippet').textContent = write(call);
+  const call = Object.values(calls()).flat().find(({ path }) => path === by('call').value);
+  by('snippet').textContent = call === undefined ? '' : write({ url: address + call.path, body: store.document, file: call.file });
   by('copied').textContent = '';
+}
+
+/** The page is opened at once, for browsers let no page open later. */
+async function openSheet() {
+  const page = window.open('', '_blank');
+  try {
+    const sheet = await ask(`${REVIEW}?as=html`, posting(store.document, 'text/html'));
+    page.location = URL.createObjectURL(new Blob([await sheet.text()], { type: 'text/html;charset=utf-8' }));
+  } catch (failure) {
+    page?.close();
+    refused(failure);
+  }
 }
 
 function wire(contract, example) {
@@ -277,6 +305,7 @@ function wire(contract, example) {
       show(answer, store.document);
     }
   });
+  by('sheet').addEventListener('click', openSheet);
   by('call').addEventListener('change', showCall);
   by('language').addEventListener('change', showCall);
   by('copy').addEventListener('click', async () => {
