@@ -1,8 +1,5 @@
 package trestle.examples;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
@@ -29,11 +27,14 @@ import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser without a window. */
-final class Browser implements AutoCloseable {
+final class Browser {
     /** An answer takes half a second; this is for a machine that is busy with other things. */
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(30);
 
     private static final Path SCREENSHOTS = Path.of("target", "screenshots");
+
+    /** Where it saves files to. */
+    static final Path DOWNLOADS = downloads();
 
     private static final List<String> ARGUMENTS =
             List.of(
@@ -56,33 +57,34 @@ final class Browser implements AutoCloseable {
         this.driver = driver;
     }
 
-    /**
-     * Starts a browser; without one the test is skipped, but not in the build that decides.
-     *
-     * @param downloads folder that files are saved to
-     */
-    static Browser start(Path downloads) {
-        Optional<File> browser = command("chromium", "chromium-browser", "google-chrome");
-        Optional<File> control = command("chromedriver");
-        boolean here = browser.isPresent() && control.isPresent();
-        if ("true".equals(System.getenv("CI"))) {
-            assertThat(here).as("CI needs chromium and chromedriver to open the pages").isTrue();
-        }
-        assumeTrue(here, "chromium and chromedriver are not both installed: no page is opened");
+    /** The browser of all tests, started once; closed as they end. */
+    static Browser shared() {
+        Tool.need(
+                command("chromium", "chromium-browser", "google-chrome").isPresent(),
+                "chromium is not installed");
+        Tool.need(command("chromedriver").isPresent(), "chromedriver is not installed");
+        return Shared.BROWSER;
+    }
+
+    private static Browser start() {
+        File browser = command("chromium", "chromium-browser", "google-chrome").orElseThrow();
+        File control = command("chromedriver").orElseThrow();
+        // It looks for a dialect of the browser's debugging protocol that is not used here.
+        Logger.getLogger("org.openqa.selenium.devtools").setLevel(Level.OFF);
         ChromeOptions options = new ChromeOptions();
-        options.setBinary(browser.orElseThrow());
+        options.setBinary(browser);
         options.addArguments(ARGUMENTS);
         options.setUnhandledPromptBehaviour(UnexpectedAlertBehaviour.ACCEPT);
         options.setExperimentalOption(
-                "prefs", Map.of("download.default_directory", downloads.toString()));
+                "prefs", Map.of("download.default_directory", DOWNLOADS.toString()));
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriverService service =
-                new ChromeDriverService.Builder()
-                        .usingDriverExecutable(control.orElseThrow())
-                        .build();
-        return new Browser(new ChromeDriver(service, options));
+                new ChromeDriverService.Builder().usingDriverExecutable(control).build();
+        ChromeDriver driver = new ChromeDriver(service, options);
+        Runtime.getRuntime().addShutdownHook(new Thread(driver::quit, "close the browser"));
+        return new Browser(driver);
     }
 
     void open(String url) {
@@ -148,9 +150,31 @@ final class Browser implements AutoCloseable {
         }
     }
 
-    @Override
-    public void close() {
-        driver.quit();
+    /** The page of another tab that is opened meanwhile, as it stands; the tab is closed. */
+    String opened(Runnable opening, String css) {
+        String first = driver.getWindowHandle();
+        opening.run();
+        new WebDriverWait(driver, LONGEST_WAIT).until(d -> d.getWindowHandles().size() == 2);
+        driver.getWindowHandles().stream()
+                .filter(handle -> !handle.equals(first))
+                .forEach(handle -> driver.switchTo().window(handle));
+        until("the other page is there", () -> !all(css).isEmpty());
+        String source = driver.getPageSource();
+        driver.close();
+        driver.switchTo().window(first);
+        return source;
+    }
+
+    private static Path downloads() {
+        try {
+            return Files.createTempDirectory("downloads");
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static final class Shared {
+        private static final Browser BROWSER = start();
     }
 
     private static Optional<File> command(String... names) {

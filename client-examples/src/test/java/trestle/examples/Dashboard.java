@@ -1,0 +1,87 @@
+package trestle.examples;
+
+import java.util.List;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** The dashboard in a browser: where its parts are. */
+final class Dashboard {
+    private final Browser browser;
+
+    Dashboard(Browser browser) {
+        this.browser = browser;
+    }
+
+    /** Opens the page and waits for the first answer. */
+    void open(String url) {
+        browser.open(url);
+        untilAnswered();
+    }
+
+    void untilAnswered() {
+        browser.until(
+                "the document is answered",
+                () ->
+                        !browser.find("#verdict")
+                                .getDomAttribute("class")
+                                .matches(".*(none|busy|fault).*"));
+    }
+
+    String verdict() {
+        return browser.find("#verdict-text").getText().replaceFirst("^\\W+", "");
+    }
+
+    /** The number behind a tile, unrounded. */
+    double tile(String name) {
+        return Double.parseDouble(
+                browser.find("#tiles [data-name='" + name + "'] dd").getDomAttribute("title"));
+    }
+
+    static String field(String at) {
+        return "#form [data-at='" + at + "']";
+    }
+
+    void type(String at, String text) {
+        openSection(at);
+        WebElement input = browser.find(field(at) + " input");
+        browser.run("arguments[0].select()", input);
+        input.sendKeys(text.isEmpty() ? Keys.BACK_SPACE : text);
+    }
+
+    /** Typing a document key by key would take minutes. */
+    void write(WebElement area, String text) {
+        browser.run(
+                "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input'))",
+                area,
+                text);
+    }
+
+    WebElement button(String inside, String name) {
+        return browser.all(inside + " button").stream()
+                .filter(
+                        button ->
+                                button.getAccessibleName().startsWith(name)
+                                        || button.getText().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + name + " in " + inside));
+    }
+
+    List<String> texts(String css) {
+        return browser.all(css).stream().map(WebElement::getText).toList();
+    }
+
+    /** Unfolds the section that holds a field. */
+    void openSection(String at) {
+        browser.run(
+                "document.querySelector(arguments[0]).closest('details.section').open = true",
+                field(at));
+    }
+
+    /** Unfolds everything, and waits until it is drawn. */
+    void unfold() {
+        browser.run(
+                "document.querySelectorAll('details').forEach((part) => { part.open = true; })");
+        browser.until(
+                "all is drawn", () -> !browser.all("[data-name='wire_sizing'] table").isEmpty());
+    }
+}

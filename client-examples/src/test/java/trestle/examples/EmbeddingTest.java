@@ -1,0 +1,130 @@
+package trestle.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.WebElement;
+import trestle.http.Service;
+import trestle.http.Settings;
+
+/** Pages of a team's own web server that ask the service, in a real browser. */
+class EmbeddingTest {
+    private final Browser browser = Browser.shared();
+
+    @ParameterizedTest
+    @CsvSource({"1280, light", "1280, dark", "360, light", "360, dark"})
+    void theBoardShowsFiguresAndTheirNumbers(int width, String scheme) {
+        onTheBoard(
+                true,
+                () -> {
+                    browser.prefers(scheme);
+                    browser.size(width, 900);
+                    untilNumbers();
+                    assertThat(browser.all(".card img")).hasSize(2);
+                    assertThat(browser.<Long>run("return document.documentElement.scrollWidth"))
+                            .isLessThanOrEqualTo(width);
+                    browser.screenshot("embedding-" + scheme + "-" + width);
+                });
+    }
+
+    @Test
+    void theWeatherChangesFigureAndNumber() {
+        onTheBoard(
+                true,
+                () -> {
+                    untilNumbers();
+                    double mild = number("/usable_energy_wh");
+
+                    browser.run(
+                            """
+                            const input = document.querySelector('[data-sets^="ambient_c"]');
+                            input.value = '-10';
+                            input.dispatchEvent(new Event('change', { bubbles: true }))
+                            """);
+
+                    browser.until("the cold counts", () -> number("/usable_energy_wh") < mild - 5);
+                    assertThat(browser.find(".card img").getDomProperty("src"))
+                            .contains("ambient_c=-10&");
+                });
+    }
+
+    @Test
+    void withoutLeaveThereAreFiguresButNoNumbers() {
+        onTheBoard(
+                false,
+                () -> {
+                    browser.until(
+                            "it is said in words",
+                            () ->
+                                    browser.find(".says")
+                                            .getText()
+                                            .contains("does not let this page ask"));
+                    browser.until("the figures are there", this::figuresAreThere);
+                    browser.complaints();
+                });
+    }
+
+    @Test
+    void theDashboardWorksFromElsewhere() {
+        try (PageServer pages = new PageServer(Path.of("dashboard"));
+                Service service = service(List.of(pages.origin()))) {
+            Dashboard dashboard = new Dashboard(browser);
+            browser.size(1280, 900);
+            dashboard.open(pages.origin() + "/?service=" + url(service));
+            assertThat(dashboard.verdict()).startsWith("Attention");
+            dashboard.type("/airframe/limits/max_takeoff_mass_g", "1000");
+            browser.until("it is answered", () -> dashboard.verdict().startsWith("Stop"));
+        }
+    }
+
+    private void onTheBoard(boolean allowed, Runnable check) {
+        try (PageServer pages = new PageServer(Path.of("embedding"));
+                Service service = service(allowed ? List.of(pages.origin()) : List.of())) {
+            pages.serviceIsAt(url(service));
+            browser.size(1280, 900);
+            browser.prefers("light");
+            browser.open(pages.origin() + "/");
+            check.run();
+        }
+    }
+
+    private void untilNumbers() {
+        browser.until(
+                "figures and numbers are there",
+                () ->
+                        figuresAreThere()
+                                && browser.all("[data-at]").stream()
+                                        .map(WebElement::getText)
+                                        .noneMatch("–"::equals));
+    }
+
+    private boolean figuresAreThere() {
+        return browser.run(
+                "return [...document.images].every((p) => p.complete && p.naturalWidth > 0)");
+    }
+
+    private double number(String pointer) {
+        return Double.parseDouble(browser.find("[data-at='" + pointer + "']").getText());
+    }
+
+    private static Service service(List<String> origins) {
+        Settings usual = Settings.onAFreePort();
+        return Service.start(
+                new Settings(
+                        usual.host(),
+                        usual.port(),
+                        usual.maxBodyBytes(),
+                        usual.maxBatchBytes(),
+                        usual.maxBatchSeconds(),
+                        usual.maxConcurrentRequests(),
+                        origins));
+    }
+
+    private static String url(Service service) {
+        return "http://127.0.0.1:" + service.port();
+    }
+}
