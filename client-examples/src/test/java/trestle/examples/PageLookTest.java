@@ -130,6 +130,36 @@ class PageLookTest {
         }
     }
 
+    @Test
+    void aCallOfTheDocsIsAnsweredAsItStands() {
+        browser.open(LiveService.url() + "/docs/");
+        browser.until("the docs are drawn", () -> browser.all(".opblock").size() > 9);
+        for (String operation : List.of("buildReview", "packEnergyByQuery", "wireSizing")) {
+            String call = "[id$='-" + operation + "'] ";
+            press(call + ".opblock-summary-control");
+            press(call + ".try-out__btn");
+            press(call + ".execute");
+            browser.until(
+                    operation + " is answered",
+                    () ->
+                            browser.find(
+                                            call
+                                                    + ".live-responses-table .response"
+                                                    + " .response-col_status")
+                                    .getText()
+                                    .startsWith("200"));
+            assertThat(browser.find(call + ".live-responses-table").getText())
+                    .contains("\"verdict\"");
+        }
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    /** Presses what is drawn a moment later. */
+    private void press(String css) {
+        browser.until(css + " is there", () -> !browser.all(css).isEmpty());
+        browser.run("arguments[0].click()", browser.find(css));
+    }
+
     @ParameterizedTest
     @CsvSource({"1280, light", "1280, dark", "360, light", "360, dark"})
     void theOtherPagesAreLegibleToo(int width, String scheme) throws IOException {
