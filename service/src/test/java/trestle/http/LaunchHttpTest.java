@@ -283,6 +283,21 @@ class LaunchHttpTest {
                 .body("errors[0].message", equalTo("a " + kind + " launch takes no " + field));
     }
 
+    /** A generated client fills in the contract's defaults, whatever the kind. */
+    @Test
+    void aStatedDefaultIsNoContradictionAndChangesNothing() {
+        Variant hand =
+                EXAMPLE.with("/launch/rolling_resistance", 0.05)
+                        .with("/launch/roll_lift_coefficient", 0.3)
+                        .with("/launch/dolly_mass_g", 0)
+                        .with("/launch/cord_mass_g", 0)
+                        .with("/launch/energy_return_percent", 80)
+                        .with("/launch/sliding_friction", 0.2);
+        assertThat(hand.answer()).isEqualTo(EXAMPLE.answer());
+        Variant dolly = DOLLY.with("/launch/angle_deg", 0).with("/launch/motor_delay_s", 0.5);
+        assertThat(dolly.answer()).isEqualTo(DOLLY.answer());
+    }
+
     @Test
     void fieldsThatExcludeEachOtherAreBothNamed() {
         EXAMPLE.with("/load_factor", 1.2)

@@ -164,6 +164,16 @@ class RailHttpTest {
                 .body("errors[0].message", equalTo(message));
     }
 
+    /** A generated client fills in the contract's defaults, whatever the kind. */
+    @Test
+    void aStatedDefaultIsNoContradictionAndChangesNothing() {
+        Variant linear =
+                EXAMPLE.with("/rails/2/regulator/kind", "linear")
+                        .without("/rails/2/regulator/efficiency");
+        assertThat(linear.with("/rails/2/regulator/efficiency", 0.85).answer())
+                .isEqualTo(linear.answer());
+    }
+
     @Test
     void allContradictionsComeAtOnce() {
         EXAMPLE.with("/supply/lowest_voltage_v", 30)
