@@ -2,20 +2,17 @@ package trestle.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** What {@code generated/generate.sh} writes, and the programs that its README shows with them. */
+/** What {@code generated/generate.sh} writes. */
 final class GeneratedClients {
     private static final Path HOME = Path.of("generated").toAbsolutePath();
-    private static final String PRINTED_ADDRESS = "http://127.0.0.1:8080";
 
     /** A Maven within a Maven, on a machine that is busy with other things. */
     private static final int LONGEST_GENERATION_S = 300;
+
+    /** Shows a program for each of them. */
+    static final Readme README = new Readme(HOME.resolve("README.md"));
 
     private GeneratedClients() {}
 
@@ -40,31 +37,5 @@ final class GeneratedClients {
                 .with(arguments)
                 .within(LONGEST_GENERATION_S)
                 .run();
-    }
-
-    /** A text that the README shows in a language, with the live service for the printed one. */
-    static String shown(String language) {
-        Matcher block =
-                Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL).matcher(readme());
-        assertThat(block.results()).as("texts in " + language).hasSize(1);
-        block.reset();
-        block.find();
-        return block.group(1).replace(PRINTED_ADDRESS, LiveService.url());
-    }
-
-    /** The commands that the README gives above a text in a language. */
-    static String commandsBefore(String language) {
-        Matcher block =
-                Pattern.compile("```sh\n([^`]*)```\\s*```" + language + "\n").matcher(readme());
-        assertThat(block.find()).as("commands above " + language).isTrue();
-        return block.group(1);
-    }
-
-    private static String readme() {
-        try {
-            return Files.readString(HOME.resolve("README.md"));
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
     }
 }

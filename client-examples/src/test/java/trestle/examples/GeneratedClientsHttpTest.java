@@ -41,7 +41,7 @@ class GeneratedClientsHttpTest {
                 "python3 has no pydantic 2, urllib3 or dateutil");
         take("python");
         assertDone(run("python3", "-m", "compileall", "-q", "clients/python/trestle_client"));
-        write("review.py", GeneratedClients.shown("python"));
+        write("review.py", GeneratedClients.README.shown("python"));
 
         assertReviews(
                 command("python3", "review.py")
@@ -57,7 +57,7 @@ class GeneratedClientsHttpTest {
         copy(fetched.resolve("undici-types"), modules.resolve("undici-types"));
         Files.createSymbolicLink(
                 modules.resolve("trestle-client"), folder.resolve("clients/typescript"));
-        write("review.mts", GeneratedClients.shown("ts"));
+        write("review.mts", GeneratedClients.README.shown("ts"));
         String tsc = fetched.resolve(".bin/tsc").toString();
         assertDone(run(tsc, "--strict", "--project", "clients/typescript"));
         assertDone(
@@ -69,7 +69,7 @@ class GeneratedClientsHttpTest {
     @Test
     void cSharpReviewsTheAircraft() throws IOException {
         CSharp.need();
-        write("Program.cs", GeneratedClients.shown("csharp"));
+        write("Program.cs", GeneratedClients.README.shown("csharp"));
         assertDone(CSharp.library(clients.resolve("csharp/src/Trestle.Client"), folder).run());
         assertDone(CSharp.program(folder).run());
 
@@ -80,9 +80,9 @@ class GeneratedClientsHttpTest {
     void goReviewsTheAircraft() throws IOException {
         Tool.need("go");
         take("go");
-        write("review.go", GeneratedClients.shown("go"));
+        write("review.go", GeneratedClients.README.shown("go"));
         assertDone(go("bash", "-euc", "cd clients/go && go vet ./..."));
-        String[] lines = GeneratedClients.commandsBefore("go").strip().split("\n");
+        String[] lines = GeneratedClients.README.commandsBefore("go").strip().split("\n");
         assertThat(lines[lines.length - 1]).isEqualTo("go run review.go");
         for (String line : lines) {
             if (!line.startsWith("go run ")) {

@@ -12,6 +12,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.util.List;
 import trestle.http.Service;
 import trestle.http.Settings;
 
@@ -34,9 +35,15 @@ final class LiveService {
         }
     }
 
+    /** The names of all calculations. */
+    static List<String> calculations() {
+        HttpRequest index = HttpRequest.newBuilder(URI.create(url() + "/v1")).build();
+        return ask(index).path("calculations").findValuesAsText("name");
+    }
+
     /** The request that the service gives as an example of a calculation. */
     static ObjectNode example(String calculation) {
-        return (ObjectNode) ask(to(calculation + "/example").GET());
+        return (ObjectNode) ask(to(calculation + "/example").GET().build());
     }
 
     /** The answer to a request. */
@@ -45,16 +52,17 @@ final class LiveService {
                 ask(
                         to(calculation)
                                 .header("Content-Type", "application/json")
-                                .POST(BodyPublishers.ofString(request.toString())));
+                                .POST(BodyPublishers.ofString(request.toString()))
+                                .build());
     }
 
     private static HttpRequest.Builder to(String path) {
         return HttpRequest.newBuilder(URI.create(url() + "/v1/" + path));
     }
 
-    private static JsonNode ask(HttpRequest.Builder request) {
+    private static JsonNode ask(HttpRequest request) {
         try {
-            return MAPPER.readTree(CLIENT.send(request.build(), BodyHandlers.ofString()).body());
+            return MAPPER.readTree(CLIENT.send(request, BodyHandlers.ofString()).body());
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         } catch (InterruptedException interrupted) {

@@ -1,0 +1,536 @@
+#!/usr/bin/env python3
+"""Writes aircraft.fods, the spreadsheet beside this script.
+
+Edit this script instead of the spreadsheet's XML, and run it: python3 make.py. It needs Python 3.8 or
+later and nothing else. Formulas are written here as in the spreadsheet, with ; between arguments.
+"""
+
+import re
+import sys
+from pathlib import Path
+from xml.sax.saxutils import escape, quoteattr
+
+ADDRESS = "http://127.0.0.1:8080"
+SERVICE = "Balance.$B$3"
+
+ITEMS = [
+    ("fuselage", 1020, 1, 560, None, 0),
+    ("wing", 1480, 1, 545, None, 60),
+    ("tail boom", 190, 1, 1060, None, 30),
+    ("tail", 240, 1, 1470, None, 60),
+    ("motor", 285, 1, 860, None, 70),
+    ("speed controller", 92, 1, 760, None, 40),
+    ("propeller", 58, 1, 905, None, 70),
+    ("camera", 430, 1, 360, None, -40),
+    ("autopilot & radios", 210, 1, 470, None, 0),
+    ("wing servos", 24, 2, 590, None, 60),
+    ("forward pack", 1220, 1, 280, None, -20),
+    ("aft pack", 620, 1, 430, None, -20),
+]
+ITEM_ROWS = range(7, 23)
+
+PANELS = [(310, 310, 700, None, None), (310, 190, 702, 45, 4)]
+PANEL_ROWS = range(26, 29)
+
+BALANCE = [
+    ("Wing's leading edge at the root", "wing.root_leading_edge_arm_mm", 430, "mm"),
+    ("Area of the tail", "tail.area_dm2", 9.6, "dm²"),
+    ("Span of the tail", "tail.span_mm", 760, "mm"),
+    ("Tail's quarter chord", "tail.quarter_chord_arm_mm", 1480, "mm"),
+    ("Greatest take-off mass", "limits.max_takeoff_mass_g", 7000, "g"),
+    ("Foremost CG", "limits.forward_percent_mac", 24, "% MAC"),
+    ("Aftmost CG", "limits.aft_percent_mac", 38, "% MAC"),
+    ("Static margin to aim for", "target_static_margin_percent", 12, "%"),
+]
+BALANCE_ROW = 31
+
+BALANCED = [
+    ("Verdict", "/verdict", "verdict", ""),
+    ("Mass", "/total_mass_g", "whole", "g"),
+    ("CG behind the datum", "/cg_arm_mm", "tenth", "mm"),
+    ("CG on the mean chord", "/cg_percent_mac", "tenth", "% MAC"),
+    ("Static margin", "/static_margin_percent", "tenth", "%"),
+    ("Neutral point", "/neutral_point_arm_mm", "tenth", "mm"),
+    ("Mean aerodynamic chord", "/mean_aerodynamic_chord_mm", "tenth", "mm"),
+    ("Wing area", "/wing_area_dm2", "tenth", "dm²"),
+    ("Wing span", "/wing_span_mm", "whole", "mm"),
+    ("Wing loading", "/wing_loading_g_per_dm2", "tenth", "g/dm²"),
+]
+BALANCED_ROW = 7
+
+RUN_FIELDS = [
+    ("Current, A", "current_a"),
+    ("Length one way, mm", "length_mm"),
+    ("Supply, V", "supply_voltage_v"),
+    ("Greatest drop, %", "max_drop_percent"),
+    ("Insulation", "insulation"),
+    ("Wires bundled", "bundled_conductors"),
+]
+RUNS = [
+    ("battery to controller", 28, 620, 22.2, 3, "silicone_200", None),
+    ("pack joint", 28, 180, 22.2, 1, "silicone_200", None),
+    ("wing servos", 3.2, 900, 6, 5, "pvc_105", 3),
+    ("tail servos", 3.2, 1300, 6, 5, "pvc_105", 3),
+    ("camera", 1.5, 450, 12, 3, "pvc_105", None),
+    ("radio link", 0.6, 300, 5.2, 3, "pvc_80", None),
+]
+RUN_ROWS = range(6, 14)
+SIZED = [
+    ("Gauge", "/recommended/gauge", "text"),
+    ("Area, mm²", "/recommended/area_mm2", "hundredth"),
+    ("Drop, V", "/recommended/drop_v", "hundredth"),
+    ("Drop, %", "/recommended/drop_percent", "hundredth"),
+    ("Wire, °C", "/recommended/conductor_temperature_c", "whole"),
+    ("Loss, W", "/recommended/loss_w", "hundredth"),
+    ("Mass, g", "/recommended/mass_g", "tenth"),
+    ("Verdict", "/verdict", "verdict"),
+]
+INSULATIONS = ["pvc_80", "pvc_105", "xlpe_125", "etfe_150", "silicone_200", "ptfe_200", "ptfe_260"]
+
+FLIGHT = [
+    ("Take-off mass", "takeoff_mass_g", "=Balance.I8", "g"),
+    ("Wing area", "wing_area_dm2", "=Balance.I14", "dm²"),
+    ("Wing span", "wing_span_mm", "=Balance.I15", "mm"),
+    ("Drag coefficient without lift", "drag.zero_lift_coefficient", 0.031, ""),
+    ("Oswald's efficiency", "drag.oswald_efficiency", 0.8, ""),
+    ("Greatest lift coefficient", "max_lift_coefficient", 1.25, ""),
+    ("Efficiency of the propeller", "efficiency.propeller", 0.66, ""),
+    ("Efficiency of the motor", "efficiency.motor", 0.84, ""),
+    ("Efficiency of the controller", "efficiency.controller", 0.95, ""),
+    ("Everything but the motor", "systems_power_w", 14, "W"),
+    ("Cells in series", "pack.segments.0.series", 6, ""),
+    ("Cells in parallel", "pack.segments.0.parallel", 4, ""),
+    ("Chemistry", "pack.segments.0.cell.chemistry", "li_ion", ""),
+    ("Capacity of a cell", "pack.segments.0.cell.capacity_ah", 4.9, "Ah"),
+    ("Resistance of a cell", "pack.segments.0.cell.dc_resistance_milliohm", 32, "mΩ"),
+    ("Cutoff, each cell", "pack.cutoff.cell_voltage_v", 3.1, "V"),
+    ("Air around the pack", "pack.ambient_c", 8, "°C"),
+    ("Altitude", "conditions.altitude_m", 100, "m"),
+    ("Temperature", "conditions.temperature_c", 8, "°C"),
+    ("Headwind", "headwind_m_per_s", 4, "m/s"),
+    ("Reserve", "reserve_percent", 20, "%"),
+    ("Airspeed of your own", "airspeed_m_per_s", 15, "m/s"),
+]
+FLIGHT_ROW = 5
+CHEMISTRIES = ["li_ion", "lipo", "lfp"]
+
+FLOWN = [
+    ("Verdict", "/verdict", "verdict", ""),
+    ("Stall", "/stall_speed_m_per_s", "tenth", "m/s"),
+    ("Longest endurance", "/best_endurance/endurance_h", "hundredth", "h"),
+    ("at an airspeed of", "/best_endurance/airspeed_m_per_s", "tenth", "m/s"),
+    ("and a power of", "/best_endurance/power_w", "tenth", "W"),
+    ("Farthest range over ground", "/best_range/ground_range_km", "tenth", "km"),
+    ("at an airspeed of", "/best_range/airspeed_m_per_s", "tenth", "m/s"),
+    ("At your airspeed", "/at_airspeed/endurance_h", "hundredth", "h"),
+    ("a range over ground of", "/at_airspeed/ground_range_km", "tenth", "km"),
+    ("a power of", "/at_airspeed/power_w", "tenth", "W"),
+    ("a current of", "/at_airspeed/current_a", "hundredth", "A"),
+    ("Radius of action", "/radius_of_action_km", "tenth", "km"),
+    ("Energy above the cutoff", "/energy/available_wh", "whole", "Wh"),
+]
+WINDS = [0, 2, 4, 6, 8, 10]
+WIND_ROW = 20
+
+FINDINGS = 3
+
+NOTES = [
+    ("How it works", None),
+    (None, "Blue cells are yours. Every other number is asked of the service when a cell that it depends on changes."),
+    (None, "The grey columns hold the question: the fields by their dotted names, lists from 0, an empty value for what is not given."),
+    (None, "pick=/cg_arm_mm asks for one value of the answer, by its JSON Pointer; errors=inline gives what is wrong as text."),
+    (None, "NUMBERVALUE(…;\".\") and SUBSTITUTE(…;\",\";\".\") make it work where numbers have a decimal comma."),
+    (None, "Names and values are those of the contract: the service's /docs shows them all, and /v1 an example of each question."),
+    ("If cells show #VALUE! or Err:540", None),
+    (None, "#VALUE!: the service does not answer at the address on the sheet Balance. Err:540: LibreOffice may not fetch for this file."),
+    (None, "Tools > Options > LibreOffice > Security > Macro Security > Trusted Sources: add this file's folder, then load it again."),
+    (None, "LibreOffice may ask on loading whether to update links: allow it."),
+    ("Other spreadsheet programs", None),
+    (None, "Only LibreOffice was tried. What follows is from the other programs' documentation."),
+    (None, "Excel for Windows: save this file as .xlsx. Its WEBSERVICE takes addresses up to 2,048 characters; the grey cells count them."),
+    (None, "Whatever goes wrong, it shows #VALUE!; with errors=inline it shows what is wrong instead. Excel for Mac has no WEBSERVICE."),
+    (None, "Power Query: Data > From Web with an address that ends in &as=csv, or Web.Contents with a Content, which posts it."),
+    (None, "Google Sheets fetches from its own servers, so the service needs a public address: =IMPORTDATA(address & \"&as=csv\")."),
+    ("Many rows at once", None),
+    (None, "Save a sheet as CSV with the fields' dotted names in its first row and post it: see README.md beside this file."),
+]
+
+FUNCTIONS = ("WEBSERVICE", "ENCODEURL", "TEXTJOIN")
+
+
+def name_of(column):
+    return "ABCDEFGHIJKLMNOPQRSTUVWXYZ"[column]
+
+
+def open_formula(formula):
+    """A formula as OpenDocument spells it: references in brackets, functions by their full name."""
+    parts = re.split(r'("[^"]*")', formula)
+    for index in range(0, len(parts), 2):
+        part = re.sub(
+            r"(?:([A-Z][a-z]+)\.)?(\$?[A-Z]\$?\d+)(:\$?[A-Z]\$?\d+)?",
+            lambda m: "[%s.%s%s]" % ("$" + m[1] if m[1] else "", m[2], ":." + m[3][1:] if m[3] else ""),
+            parts[index],
+        )
+        for function in FUNCTIONS:
+            part = part.replace(function + "(", "COM.MICROSOFT." + function + "(")
+        parts[index] = part
+    return "of:=" + "".join(parts)
+
+
+class Sheet:
+    """Cells by row and column, and what a sheet looks like."""
+
+    def __init__(self, name, widths, printed):
+        self.name = name
+        self.widths = widths
+        self.printed = printed
+        self.cells = {}
+        self.conditional = []
+
+    def put(self, place, value, style="plain", span=(1, 1), choices=None):
+        """Fills a cell, over as many columns and rows as it spans."""
+        column, row = ord(place[0]) - ord("A"), int(place[1:])
+        for step in range(span[0] * span[1]):
+            self.cells[row + step // span[0], column + step % span[0]] = None
+        self.cells[row, column] = (value, style, span, choices)
+        if style == "verdict":
+            self.conditional.append(place)
+
+    def table(self):
+        printed = ":".join("%s.%s" % (self.name, corner) for corner in self.printed.split(":"))
+        yield '<table:table table:name="%s" table:style-name="sheet" table:print-ranges="%s">' % (self.name, printed)
+        for width in self.widths:
+            yield '<table:table-column table:style-name="width%s"/>' % str(width).replace(".", "_")
+        for row in range(1, max(row for row, _ in self.cells) + 1):
+            yield '<table:table-row table:style-name="row">'
+            last = max((column for line, column in self.cells if line == row), default=0)
+            for column in range(last + 1):
+                if (row, column) not in self.cells:
+                    yield "<table:table-cell/>"
+                elif self.cells[row, column] is None:
+                    yield "<table:covered-table-cell/>"
+                else:
+                    yield self.cell(*self.cells[row, column])
+            yield "</table:table-row>"
+        if self.conditional:
+            yield "<calcext:conditional-formats>"
+            for place in self.conditional:
+                here = "%s.%s" % (self.name, place)
+                yield '<calcext:conditional-format calcext:target-range-address="%s:%s">' % (here, here)
+                for verdict in ("fit", "attention", "stop"):
+                    yield (
+                        '<calcext:condition calcext:apply-style-name="%s" calcext:value="=&quot;%s&quot;"'
+                        ' calcext:base-cell-address="%s"/>' % (verdict, verdict, here)
+                    )
+                yield "</calcext:conditional-format>"
+            yield "</calcext:conditional-formats>"
+        yield "</table:table>"
+
+    def cell(self, value, style, span, choices):
+        attributes = ' table:style-name="%s"' % style
+        if span != (1, 1):
+            attributes += ' table:number-columns-spanned="%d" table:number-rows-spanned="%d"' % span
+        if choices:
+            attributes += ' table:content-validation-name="%s"' % choices
+        if value is None:
+            return "<table:table-cell%s/>" % attributes
+        if isinstance(value, str) and value.startswith("="):
+            return "<table:table-cell%s table:formula=%s/>" % (attributes, quoteattr(open_formula(value[1:])))
+        if isinstance(value, str):
+            return '<table:table-cell%s office:value-type="string"><text:p>%s</text:p></table:table-cell>' % (
+                attributes,
+                escape(value),
+            )
+        return '<table:table-cell%s office:value-type="float" office:value="%s"/>' % (attributes, value)
+
+
+def fetched(question, pointer):
+    return 'WEBSERVICE(%s&"&pick=%s")' % (question, pointer)
+
+
+def asked(question, pointer, style):
+    """The formula that asks for one value, and shows a dash where there is none."""
+    value = fetched(question, pointer)
+    if style == "verdict":
+        return '=IF(LEFT(%s;4)="#ERR";"refused";%s)' % (value, value)
+    if style == "text":
+        return '=IF(LEFT(%s;4)="#ERR";"–";%s)' % (value, value)
+    return '=IF(LEFT(%s;4)="#ERR";"–";NUMBERVALUE(%s;"."))' % (value, value)
+
+
+def said(question, index):
+    """The formula that asks for a finding in plain words, or for what is wrong with the question."""
+    verdict, message = fetched(question, "/verdict"), fetched(question, "/findings/%d/message" % index)
+    nothing = '""' if index else 'IF(LEFT(%s;4)="#ERR";%s;"")' % (verdict, verdict)
+    return '=IF(LEFT(%s;4)="#ERR";%s;%s)' % (message, nothing, message)
+
+
+def number(place):
+    return 'SUBSTITUTE(%s;",";".")' % place
+
+
+def heading(sheet, row, columns):
+    for column, text in columns:
+        sheet.put("%s%d" % (column, row), text, "heading")
+
+
+def results(sheet, row, column, question, wanted):
+    """Labels, values and units of what is asked, one below the other."""
+    label, value, unit = (chr(ord(column) + step) for step in range(3))
+    for index, (text, pointer, style, units) in enumerate(wanted):
+        place = row + index
+        sheet.put("%s%d" % (label, place), text)
+        sheet.put("%s%d" % (value, place), asked(question, pointer, style), style)
+        sheet.put("%s%d" % (unit, place), units, "unit")
+    return row + len(wanted)
+
+
+def findings(sheet, row, column, question, span):
+    """The first findings, in plain words."""
+    sheet.put("%s%d" % (column, row), "What it finds", "heading", (span[0], 1))
+    for index in range(FINDINGS):
+        place = "%s%d" % (column, row + 1 + index * span[1])
+        sheet.put(place, said(question, index), "words", span)
+
+
+def question_of(sheet, label, place, calculation, parts):
+    """The whole question in one grey cell, and how long it is."""
+    column, row = place[0], int(place[1:])
+    sheet.put("%s%d" % (column, row - 1), label, "grey")
+    question = '=%s&"/v1/%s?errors=inline"&%s' % (SERVICE, calculation, parts)
+    sheet.put(place, question, "grey")
+    sheet.put("%s%d" % (column, row + 1), '=LEN(%s)&" characters"' % place, "grey")
+
+
+def balance():
+    sheet = Sheet("Balance", [5.8, 2.1, 2.1, 2.1, 2.6, 2.1, 0.8, 5.0, 2.4, 1.8, 0.8, 9.0], "A1:J38")
+    sheet.put("A1", "Mass and balance", "title")
+    sheet.put("A2", "Blue cells are yours. Everything else is asked of the service as you type. See the sheet Notes.", "quiet")
+    sheet.put("A3", "Service")
+    sheet.put("B3", ADDRESS, "inputtext", (3, 1))
+    sheet.put("E3", '=IF(ISERROR(WEBSERVICE(B3&"/health/ready"));"does not answer, or may not be asked: see Notes";"answers")', "quiet")
+    heading(sheet, 6, zip("ABCDEF", ["Item", "Mass, g", "Pieces", "Arm, mm", "To the right, mm", "Up, mm"]))
+    sheet.put("L6", "its part of the question", "grey")
+    for row, item in zip(ITEM_ROWS, ITEMS + [(None,) * 6] * len(ITEM_ROWS)):
+        for column, value in zip("ABCDEF", item):
+            sheet.put("%s%d" % (column, row), value, "inputtext" if column == "A" else "input")
+        # Rows without a mass do not count, so that an empty row among the others does no harm.
+        nth = '"&items."&COUNT(B$%d:B%d)-1&".' % (ITEM_ROWS[0], row)
+        query = [nth + 'name="&ENCODEURL(A%d)' % row]
+        for column, field in zip("BCDEF", ["mass_g", "quantity", "arm_mm", "lateral_mm", "vertical_mm"]):
+            place = "%s%d" % (column, row)
+            # Some programs cut a long question off, so what is not given takes no room in this long one.
+            query.append('IF(ISBLANK(%s);"";%s)' % (place, nth + '%s="&%s' % (field, number(place))))
+        sheet.put("L%d" % row, '=IF(ISBLANK(B%d);"";%s)' % (row, "&".join(query)), "grey")
+    heading(sheet, 25, zip("ABCDEF", ["Half wing, root outwards", "Root, mm", "Tip, mm", "Span, mm", "Sweep, mm", "Dihedral, °"]))
+    for index, (row, panel) in enumerate(zip(PANEL_ROWS, PANELS + [(None,) * 5])):
+        sheet.put("A%d" % row, "panel %d" % (index + 1))
+        query = []
+        fields = ["root_chord_mm", "tip_chord_mm", "span_mm", "sweep_mm", "dihedral_deg"]
+        for column, field, value in zip("BCDEF", fields, panel):
+            sheet.put("%s%d" % (column, row), value, "input")
+            query.append('"&wing.panels.%d.%s="&%s' % (index, field, number("%s%d" % (column, row))))
+        sheet.put("L%d" % row, '=IF(ISBLANK(B%d);"";%s)' % (row, "&".join(query)), "grey")
+    heading(sheet, BALANCE_ROW - 1, zip("ABC", ["Limits and tail", "", ""]))
+    for index, (label, field, value, unit) in enumerate(BALANCE):
+        row = BALANCE_ROW + index
+        sheet.put("A%d" % row, label)
+        sheet.put("B%d" % row, value, "input")
+        sheet.put("C%d" % row, unit, "unit")
+        sheet.put("L%d" % row, '="&%s="&%s' % (field, number("B%d" % row)), "grey")
+    last = BALANCE_ROW + len(BALANCE) - 1
+    question_of(sheet, "the whole question", "L3", "mass-balance", 'TEXTJOIN("";1;L%d:L%d)' % (ITEM_ROWS[0], last))
+    heading(sheet, BALANCED_ROW - 1, zip("HIJ", ["Balance", "", ""]))
+    row = results(sheet, BALANCED_ROW, "H", "$L$3", BALANCED)
+    findings(sheet, row + 1, "H", "$L$3", (3, 3))
+    return sheet
+
+
+def wires():
+    sheet = Sheet("Wires", [4.6] + [2.2] * 4 + [2.8, 2.0, 0.8] + [1.9] * 7 + [2.2, 15.0, 0.8, 9.0], "A1:Q15")
+    sheet.put("A1", "Wires", "title")
+    sheet.put("A2", "The lightest gauge that runs neither hot nor short of volts, for each run. The return wire is counted.", "quiet")
+    heading(sheet, 5, zip("ABCDEFG", ["Run"] + [label for label, _ in RUN_FIELDS]))
+    heading(sheet, 5, zip("IJKLMNOPQ", [label for label, _, _ in SIZED] + ["What it finds first"]))
+    sheet.put("S5", "the question", "grey")
+    for row, run in zip(RUN_ROWS, RUNS + [(None,) * 7] * len(RUN_ROWS)):
+        query = []
+        for column, value in zip("ABCDEFG", run):
+            is_text = column in "AF"
+            choices = "insulations" if column == "F" else None
+            sheet.put("%s%d" % (column, row), value, "inputtext" if is_text else "input", choices=choices)
+        for column, (_, field) in zip("BCDEFG", RUN_FIELDS):
+            place = "%s%d" % (column, row)
+            query.append('"&%s="&%s' % (field, "ENCODEURL(%s)" % place if column == "F" else number(place)))
+        sheet.put("S%d" % row, '=IF(ISBLANK(B%d);"";%s&"/v1/wire-sizing?errors=inline"&%s)' % (row, SERVICE, "&".join(query)), "grey")
+        for column, (_, pointer, style) in zip("IJKLMNOP", SIZED):
+            formula = asked("$S%d" % row, pointer, style)
+            sheet.put("%s%d" % (column, row), '=IF(ISBLANK($B%d);"";%s)' % (row, formula[1:]), style)
+        sheet.put("Q%d" % row, '=IF(ISBLANK($B%d);"";%s)' % (row, said("$S%d" % row, 0)[1:]), "plain")
+    last = RUN_ROWS[-1]
+    sheet.put("A%d" % (last + 2), "All runs together", "heading")
+    for column in "BCDEFG":
+        sheet.put("%s%d" % (column, last + 2), "", "heading")
+    for column, style in (("N", "hundredth"), ("O", "tenth")):
+        every = "%s%d:%s%d" % (column, RUN_ROWS[0], column, last)
+        whole = "COUNT(%s)=COUNT(B%d:B%d)" % (every, RUN_ROWS[0], last)
+        sheet.put("%s%d" % (column, last + 2), '=IF(%s;SUM(%s);"–")' % (whole, every), style)
+    return sheet
+
+
+def endurance():
+    sheet = Sheet("Endurance", [5.6, 2.4, 1.6, 0.8, 5.6, 2.6, 2.4, 0.8, 9.0], "A1:G34")
+    sheet.put("A1", "Endurance", "title")
+    sheet.put("A2", "Mass and wing are those of the sheet Balance; write over them to try others.", "quiet")
+    heading(sheet, FLIGHT_ROW - 1, zip("ABC", ["Aircraft, pack and day", "", ""]))
+    for index, (label, field, value, unit) in enumerate(FLIGHT):
+        row = FLIGHT_ROW + index
+        is_text = field.endswith("chemistry")
+        style = "inputtext" if is_text else "linked" if isinstance(value, str) else "input"
+        sheet.put("A%d" % row, label)
+        sheet.put("B%d" % row, value, style, choices="chemistries" if is_text else None)
+        sheet.put("C%d" % row, unit, "unit")
+        sheet.put("I%d" % row, '="&%s="&%s' % (field, "ENCODEURL(B%d)" % row if is_text else number("B%d" % row)), "grey")
+    last = FLIGHT_ROW + len(FLIGHT) - 1
+    question_of(sheet, "the whole question", "I2", "endurance", 'TEXTJOIN("";1;I%d:I%d)' % (FLIGHT_ROW, last))
+    heading(sheet, FLIGHT_ROW - 1, zip("EFG", ["How long and how far", "", ""]))
+    results(sheet, FLIGHT_ROW, "E", "$I$2", FLOWN)
+    heading(sheet, WIND_ROW - 1, zip("EFG", ["Another headwind, m/s", "Radius, km", "Range, km"]))
+    wind_field = next(FLIGHT_ROW + index for index, (_, field, _, _) in enumerate(FLIGHT) if field == "headwind_m_per_s")
+    for index, wind in enumerate(WINDS):
+        row = WIND_ROW + index
+        question = 'SUBSTITUTE($I$2;$I$%d;"&headwind_m_per_s="&%s)' % (wind_field, number("$E%d" % row))
+        sheet.put("E%d" % row, wind, "input")
+        sheet.put("F%d" % row, asked(question, "/radius_of_action_km", "tenth"), "tenth")
+        sheet.put("G%d" % row, asked(question, "/best_range/ground_range_km", "tenth"), "tenth")
+    findings(sheet, last + 2, "A", "$I$2", (7, 2))
+    return sheet
+
+
+def notes():
+    sheet = Sheet("Notes", [26.0], "A1:A27")
+    sheet.put("A1", "Notes", "title")
+    row = 2
+    for head, text in NOTES:
+        row += 2 if head else 1
+        sheet.put("A%d" % row, head or text, "heading" if head else "plain")
+    return sheet
+
+
+def cell_style(name, parent="plain", data=None, cell="", text="", paragraph=""):
+    """A style of cells, by what differs from its parent."""
+    return '<style:style style:name="%s" style:family="table-cell"%s%s>%s%s%s</style:style>' % (
+        name,
+        ' style:parent-style-name="%s"' % parent if parent else "",
+        ' style:data-style-name="%s"' % data if data else "",
+        "<style:table-cell-properties %s/>" % cell if cell else "",
+        "<style:paragraph-properties %s/>" % paragraph if paragraph else "",
+        "<style:text-properties %s/>" % text if text else "",
+    )
+
+
+def styles(widths):
+    for name, places in (("whole", 0), ("tenth", 1), ("hundredth", 2)):
+        yield (
+            '<number:number-style style:name="number-%s"><number:number number:decimal-places="%d"'
+            ' number:min-decimal-places="%d" number:min-integer-digits="1"/></number:number-style>' % (name, places, places)
+        )
+    yield cell_style(
+        "plain", None, cell='style:vertical-align="middle" fo:padding="0.08cm"', text='fo:font-family="Liberation Sans" fo:font-size="10pt"'
+    )
+    yield cell_style("title", text='fo:font-size="16pt" fo:font-weight="bold"')
+    yield cell_style("quiet", text='fo:color="#555555"')
+    yield cell_style("unit", text='fo:color="#555555"')
+    yield cell_style("words", cell='fo:wrap-option="wrap" style:vertical-align="top"')
+    yield cell_style("grey", cell='fo:wrap-option="no-wrap"', text='fo:color="#999999" fo:font-size="7pt"')
+    yield cell_style(
+        "heading",
+        cell='fo:border-bottom="0.75pt solid #333333" fo:wrap-option="wrap" style:vertical-align="bottom"',
+        text='fo:font-weight="bold"',
+    )
+    line = 'fo:background-color="#e8f1fb" fo:border="0.5pt solid #b7cfe8"'
+    yield cell_style("input", cell=line, text='fo:color="#0b3d91"', paragraph='fo:text-align="end"')
+    yield cell_style("inputtext", "input", paragraph='fo:text-align="start"')
+    yield cell_style("linked", "input", "number-tenth", cell='fo:background-color="#f4f8fc"')
+    for name in ("whole", "tenth", "hundredth"):
+        yield cell_style(name, data="number-" + name, text='fo:font-weight="bold"', paragraph='fo:text-align="end"')
+    yield cell_style("text", text='fo:font-weight="bold"', paragraph='fo:text-align="end"')
+    yield cell_style("verdict", text='fo:font-weight="bold"', paragraph='fo:text-align="center"')
+    yield cell_style("fit", "verdict", cell='fo:background-color="#d9f0dd"', text='fo:color="#145523"')
+    yield cell_style("attention", "verdict", cell='fo:background-color="#fdebc8"', text='fo:color="#6b4300"')
+    yield cell_style("stop", "verdict", cell='fo:background-color="#f9d6d5"', text='fo:color="#8a1512"')
+
+
+def automatic_styles(widths):
+    for width in widths:
+        yield (
+            '<style:style style:name="width%s" style:family="table-column"><style:table-column-properties'
+            ' style:column-width="%scm"/></style:style>' % (str(width).replace(".", "_"), width)
+        )
+    yield (
+        '<style:style style:name="row" style:family="table-row"><style:table-row-properties'
+        ' style:use-optimal-row-height="true"/></style:style>'
+    )
+    yield (
+        '<style:style style:name="sheet" style:family="table" style:master-page-name="Page"><style:table-properties'
+        ' table:display="true"/></style:style>'
+    )
+    yield (
+        '<style:page-layout style:name="Landscape"><style:page-layout-properties fo:page-width="29.7cm"'
+        ' fo:page-height="21cm" style:print-orientation="landscape" fo:margin="1cm" style:scale-to-X="1"'
+        ' style:scale-to-Y="1"/></style:page-layout>'
+    )
+
+
+def validations():
+    yield "<table:content-validations>"
+    for name, values in (("insulations", INSULATIONS), ("chemistries", CHEMISTRIES)):
+        listed = ";".join('"%s"' % value for value in values)
+        yield '<table:content-validation table:name="%s" table:condition=%s table:allow-empty-cell="true"/>' % (
+            name,
+            quoteattr("of:cell-content-is-in-list(%s)" % listed),
+        )
+    yield "</table:content-validations>"
+
+
+SPACES = {
+    "office": "urn:oasis:names:tc:opendocument:xmlns:office:1.0",
+    "style": "urn:oasis:names:tc:opendocument:xmlns:style:1.0",
+    "text": "urn:oasis:names:tc:opendocument:xmlns:text:1.0",
+    "table": "urn:oasis:names:tc:opendocument:xmlns:table:1.0",
+    "number": "urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0",
+    "fo": "urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0",
+    "of": "urn:oasis:names:tc:opendocument:xmlns:of:1.2",
+    "calcext": "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0",
+}
+
+
+def document():
+    sheets = [balance(), wires(), endurance(), notes()]
+    widths = sorted({width for sheet in sheets for width in sheet.widths})
+    yield '<?xml version="1.0" encoding="UTF-8"?>'
+    spaces = " ".join('xmlns:%s="%s"' % space for space in SPACES.items())
+    yield (
+        '<office:document %s office:version="1.3"'
+        ' office:mimetype="application/vnd.oasis.opendocument.spreadsheet">' % spaces
+    )
+    yield "<office:styles>"
+    yield from styles(widths)
+    yield "</office:styles>"
+    yield "<office:automatic-styles>"
+    yield from automatic_styles(widths)
+    yield "</office:automatic-styles>"
+    yield (
+        '<office:master-styles><style:master-page style:name="Page" style:page-layout-name="Landscape"/>'
+        "</office:master-styles>"
+    )
+    yield "<office:body><office:spreadsheet>"
+    yield from validations()
+    for sheet in sheets:
+        yield from sheet.table()
+    yield "</office:spreadsheet></office:body></office:document>"
+
+
+if __name__ == "__main__":
+    target = Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).with_name("aircraft.fods")
+    target.write_text("\n".join(document()) + "\n", encoding="utf-8")
