@@ -76,6 +76,14 @@ final class Json {
                 .build();
     }
 
+    /** From the shortest decimal that tells the double, most of which need no rounding. */
+    private static double rounded(double value) {
+        BigDecimal shortest = BigDecimal.valueOf(value);
+        return shortest.precision() <= DIGITS.getPrecision()
+                ? value
+                : shortest.round(DIGITS).doubleValue();
+    }
+
     private static final class RoundedDouble extends StdSerializer<Double> {
         private static final long serialVersionUID = 1L;
 
@@ -89,7 +97,7 @@ final class Json {
             if (!Double.isFinite(value)) {
                 throw new IllegalStateException("an answer holds a number that is not finite");
             }
-            out.writeNumber(new BigDecimal(value).round(DIGITS).doubleValue());
+            out.writeNumber(rounded(value));
         }
     }
 }
