@@ -2,6 +2,8 @@ package trestle.http;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonValue;
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -67,11 +69,20 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
         Map<String, Kind> fields = new LinkedHashMap<>();
         Map<String, String> wireNames = new LinkedHashMap<>();
         for (RecordComponent component : model.getRecordComponents()) {
-            String wireName = component.getAccessor().getAnnotation(JsonProperty.class).value();
+            String wireName = wireName(model, component);
             fields.put(wireName, kind(component.getGenericType()));
             wireNames.put(component.getName(), wireName);
         }
         return new Shape(fields, wireNames);
+    }
+
+    private static String wireName(Class<?> model, RecordComponent component) {
+        try {
+            Field field = model.getDeclaredField(component.getName());
+            return field.getAnnotation(JsonProperty.class).value();
+        } catch (NoSuchFieldException impossible) {
+            throw new IllegalStateException("a record without a field of its own", impossible);
+        }
     }
 
     private static Kind kind(Type type) {
@@ -95,19 +106,21 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
     }
 
     private static List<String> words(Class<?> choice) {
-        return Arrays.stream(choice.getEnumConstants()).map(Shape::word).toList();
+        Method word =
+                Arrays.stream(choice.getMethods())
+                        .filter(method -> method.isAnnotationPresent(JsonValue.class))
+                        .findFirst()
+                        .orElseThrow(() -> new IllegalStateException("no words of " + choice));
+        return Arrays.stream(choice.getEnumConstants())
+                .map(constant -> word(word, constant))
+                .toList();
     }
 
-    private static String word(Object constant) {
-        for (var method : constant.getClass().getMethods()) {
-            if (method.isAnnotationPresent(JsonValue.class)) {
-                try {
-                    return (String) method.invoke(constant);
-                } catch (ReflectiveOperationException unreadable) {
-                    throw new IllegalStateException(unreadable);
-                }
-            }
+    private static String word(Method word, Object constant) {
+        try {
+            return (String) word.invoke(constant);
+        } catch (ReflectiveOperationException unreadable) {
+            throw new IllegalStateException(unreadable);
         }
-        throw new IllegalStateException("no wire name for " + constant);
     }
 }
