@@ -92,6 +92,9 @@ public final class Main implements Callable<Integer> {
     public static void main(String[] arguments) {
         // One log, not two: the validator's own would go to java.util.logging.
         System.setProperty("org.jboss.logging.provider", "slf4j");
+        // One way to write a number, whatever the machine's language; and the tables of languages,
+        // which the first call would wait for, stay unread.
+        System.setProperty("java.locale.providers", "SPI");
         int code = new CommandLine(new Main()).execute(arguments);
         if (code != 0) {
             System.exit(code);

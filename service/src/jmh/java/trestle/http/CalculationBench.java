@@ -49,7 +49,7 @@ public class CalculationBench {
     @Setup
     public void setUp() {
         asked = Catalogue.named(calculation).orElseThrow();
-        example = new Documents().example(calculation).orElseThrow();
+        example = Documents.onBoard().example(calculation).orElseThrow();
     }
 
     /**

@@ -24,7 +24,12 @@ final class Documents {
     private final Map<String, byte[]> examples = new LinkedHashMap<>();
     private final byte[] index;
 
-    Documents() {
+    /** Read once, by whoever asks first: the server need not wait for it to start. */
+    private static final class OnBoard {
+        static final Documents DOCUMENTS = new Documents();
+    }
+
+    private Documents() {
         JsonNode contract = parse(json);
         ObjectNode written = Json.MAPPER.createObjectNode();
         written.put("name", "Trestle");
@@ -40,6 +45,10 @@ final class Documents {
         Catalogue.tables().forEach(table -> tables.add(entry(table)));
         written.put("openapi", "/openapi.json");
         index = Json.bytes(written);
+    }
+
+    static Documents onBoard() {
+        return OnBoard.DOCUMENTS;
     }
 
     byte[] json() {

@@ -26,12 +26,6 @@ final class Landing {
 
     private static final Pattern FIELD = Pattern.compile("\\{\\{([a-z]+)}}");
 
-    private final Documents documents;
-
-    Landing(Documents documents) {
-        this.documents = documents;
-    }
-
     /**
      * The page.
      *
@@ -82,7 +76,7 @@ final class Landing {
 
     private JsonNode index() {
         try {
-            return Json.MAPPER.readTree(documents.index());
+            return Json.MAPPER.readTree(Documents.onBoard().index());
         } catch (IOException ours) {
             throw new UncheckedIOException(ours);
         }

@@ -26,12 +26,8 @@ final class Pages {
     /** Flat folders of plain names: no name leads out of its folder. */
     private static final Pattern NAME = Pattern.compile("[a-z][a-z-]*(\\.[A-Za-z]+){1,3}");
 
-    private final Landing landing;
+    private final Landing landing = new Landing();
     private final Map<String, PageFile> files = new ConcurrentHashMap<>();
-
-    Pages(Documents documents) {
-        landing = new Landing(documents);
-    }
 
     /**
      * Registers the pages.

@@ -2,6 +2,7 @@ package trestle.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Map;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
@@ -9,11 +10,10 @@ import trestle.endpoint.ReferenceTable;
 
 /** Every route of the service, drawn from the catalogue. */
 final class Routes {
-    private final Documents documents = new Documents();
-    private final WarmUp warmUp = new WarmUp(documents);
+    private final WarmUp warmUp = new WarmUp();
     private final Batches batches;
 
-    /** Begins to answer the examples; once the server listens, so that it does not start later. */
+    /** Begins to answer an example, beside the start of the server. */
     void warmUp() {
         warmUp.begin();
     }
@@ -24,14 +24,15 @@ final class Routes {
 
     void register(RoutesConfig routes) {
         Doors doors = new Doors(routes);
-        new Pages(documents).register(doors::reading);
+        new Pages().register(doors::reading);
         Catalogue.calculations().forEach(calculation -> calculation(doors, calculation));
         Catalogue.tables().forEach(table -> table(doors, table));
-        doors.reading("/v1", context -> json(context, documents.index()));
-        doors.reading("/openapi.json", context -> json(context, documents.json()));
+        doors.reading("/v1", context -> json(context, Documents.onBoard().index()));
+        doors.reading("/openapi.json", context -> json(context, Documents.onBoard().json()));
         doors.reading(
                 "/openapi.yaml",
-                context -> context.contentType("application/yaml").result(documents.yaml()));
+                context ->
+                        context.contentType("application/yaml").result(Documents.onBoard().yaml()));
         doors.reading("/health/live", context -> json(context, status("live")));
         doors.reading("/health/ready", this::ready);
         Failures.register(routes);
@@ -41,19 +42,25 @@ final class Routes {
         CalculationRoute<Q, A> route = new CalculationRoute<>(calculation, batches);
         String path = "/v1/" + calculation.name();
         doors.answering(path, InlineError.around(route::get), InlineError.around(route::post));
-        byte[] example = documents.example(calculation.name()).orElseThrow();
-        doors.reading(path + "/example", context -> json(context, example));
+        doors.reading(path + "/example", context -> json(context, example(calculation)));
+    }
+
+    private static byte[] example(Calculation<?, ?> calculation) {
+        return Documents.onBoard().example(calculation.name()).orElseThrow();
     }
 
     private static void table(Doors doors, ReferenceTable table) {
-        byte[] rows =
-                Json.bytes(
-                        Map.of(
-                                "name", table.name(),
-                                "summary", table.summary(),
-                                "rows", table.rows()));
-        doors.reading("/v1/reference/" + table.name(), context -> json(context, rows));
+        doors.reading(
+                "/v1/reference/" + table.name(),
+                context ->
+                        json(
+                                context,
+                                Json.bytes(
+                                        new Table(table.name(), table.summary(), table.rows()))));
     }
+
+    /** A reference table as it is sent, its fields in this order. */
+    private record Table(String name, String summary, List<?> rows) {}
 
     private void ready(Context context) {
         if (!warmUp.done()) {

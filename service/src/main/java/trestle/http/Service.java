@@ -46,10 +46,10 @@ public final class Service implements AutoCloseable {
      */
     public static Service start(Settings settings) {
         Routes routes = new Routes(settings);
+        routes.warmUp();
         Javalin javalin = Javalin.create(config -> configure(config, settings, routes));
         try {
             javalin.start();
-            routes.warmUp();
             return new Service(javalin);
         } catch (JavalinBindException taken) {
             throw new PortTaken(settings.host(), settings.port(), taken);

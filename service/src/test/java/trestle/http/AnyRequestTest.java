@@ -27,7 +27,7 @@ class AnyRequestTest {
     /** Far above any answer on a busy machine; a hang is what this is for. */
     private static final long LONGEST_MS = 5000;
 
-    private static final Documents DOCUMENTS = new Documents();
+    private static final Documents DOCUMENTS = Documents.onBoard();
     private static JsonNode contract;
 
     @BeforeAll

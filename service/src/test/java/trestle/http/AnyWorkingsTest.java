@@ -51,7 +51,7 @@ class AnyWorkingsTest {
     @MethodSource("calculations")
     <Q, A> void whatIsAnsweredHasSoundWorkings(Calculation<Q, A> calculation) throws IOException {
         JsonNode example =
-                Json.MAPPER.readTree(new Documents().example(calculation.name()).orElseThrow());
+                Json.MAPPER.readTree(Documents.onBoard().example(calculation.name()).orElseThrow());
         Map<String, String> wrong = new TreeMap<>();
         int worked = 0;
         for (long seed = FIRST_SEED; seed < FIRST_SEED + REQUESTS; seed++) {

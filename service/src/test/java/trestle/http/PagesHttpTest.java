@@ -56,7 +56,7 @@ class PagesHttpTest {
                 .get("/")
                 .then()
                 .body(containsString("curl -s " + LiveService.address() + "/v1/"));
-        assertThat(new Landing(new Documents()).html(Optional.of(host)))
+        assertThat(new Landing().html(Optional.of(host)))
                 .doesNotContain(host)
                 .contains("curl -s http://127.0.0.1:8080/v1/mass-balance/example");
     }
