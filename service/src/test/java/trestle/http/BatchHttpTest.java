@@ -96,6 +96,24 @@ class BatchHttpTest {
                 .isEqualTo(lines[0] + ",error\r\n" + lines[1] + ",\r\n" + lines[1] + ",\r\n");
     }
 
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void theBatchesInTheContractAreAnsweredAsAQueryIs(String name) {
+        JsonNode contract = tree(LiveService.lawful().get("/openapi.json").asString());
+        JsonNode body = contract.at("/paths").path("/v1/" + name).at("/post/requestBody/content");
+        String lines = body.path(NDJSON).path("example").asText();
+        String table = body.path(CSV).path("example").asText();
+        String alone =
+                LiveService.lawful()
+                        .queryParams(Flat.all(tree(lines)))
+                        .get("/v1/" + name)
+                        .asString();
+        assertThat(post(name, NDJSON, "", lines).asString()).isEqualTo(alone + "\n");
+        String verdict = tree(alone).path("verdict").asText();
+        assertThat(post(name, CSV, "?pick=/verdict", table).asString())
+                .isEqualTo("verdict,error\r\n" + verdict + ",\r\n");
+    }
+
     @Test
     void answersKeepTheOrderAndBadLinesTheirPlaces() {
         String batch =
