@@ -37,7 +37,7 @@ record AirspeedFindings(SteadyFlight flight) {
                             subject,
                             airspeed,
                             stall,
-                            "%.1f m/s, " + what + ", is below the stall speed of %.1f m/s"));
+                            "%.1f m/s, " + what + ", is below the stall speed of %.1f m/s."));
         } else if (airspeed < floor) {
             findings.add(
                     of(
@@ -49,7 +49,7 @@ record AirspeedFindings(SteadyFlight flight) {
                             "%.1f m/s, "
                                     + what
                                     + ", is close to the stall: fly %.1f m/s or more, 1.2 times the"
-                                    + " stall speed"));
+                                    + " stall speed."));
         }
         AirspeedRange valid = flight.validAirspeeds();
         if (!valid.contains(airspeed)) {
@@ -65,7 +65,7 @@ record AirspeedFindings(SteadyFlight flight) {
                             "%.1f m/s, "
                                     + what
                                     + ", is beyond the %.1f m/s where the power data end: the power"
-                                    + " is extrapolated and may be too low"));
+                                    + " is extrapolated and may be too low."));
         }
         if (Double.isInfinite(flight.powerW(airspeed))) {
             findings.add(
@@ -75,7 +75,7 @@ record AirspeedFindings(SteadyFlight flight) {
                             subject,
                             String.format(
                                     Locale.ROOT,
-                                    "The propulsion does not hold level flight at %.1f m/s, %s",
+                                    "The propulsion does not hold level flight at %.1f m/s, %s.",
                                     airspeed,
                                     what)));
         }

@@ -58,7 +58,7 @@ final class EnduranceFindings {
                     valid.greatestMPerS(),
                     flight.floorMPerS(),
                     "The power data end at %.1f m/s, below the %.1f m/s that is 1.2 times the stall"
-                            + " speed: no airspeed can be recommended");
+                            + " speed: no airspeed can be recommended.");
             return;
         }
         findings.add(
@@ -68,7 +68,7 @@ final class EnduranceFindings {
                         Subject.of(FlightPart.EFFICIENCY),
                         text(
                                 "The propulsion makes no thrust equal to the drag at any airspeed"
-                                        + " from %.1f m/s up",
+                                        + " from %.1f m/s up.",
                                 flight.floorMPerS())));
     }
 
@@ -110,7 +110,7 @@ final class EnduranceFindings {
                             Subject.of(FlightPart.HEADWIND),
                             text(
                                     "No airspeed that can be flown beats a headwind of %.1f m/s:"
-                                            + " one way of the flight makes no ground",
+                                            + " one way of the flight makes no ground.",
                                     Math.abs(headwind))));
         }
         double airspeed = result.bestEndurance().get().airspeedMPerS();
@@ -126,7 +126,7 @@ final class EnduranceFindings {
                 FlightPart.HEADWIND,
                 airspeed,
                 task.headwindMPerS(),
-                what + " %.1f m/s, does not beat the headwind of %.1f m/s: no ground is made");
+                what + " %.1f m/s, does not beat the headwind of %.1f m/s: no ground is made.");
     }
 
     private void energy() {
@@ -139,7 +139,7 @@ final class EnduranceFindings {
                     0,
                     100 * USUAL_RESERVE_FRACTION,
                     "The reserve is %.0f %%: the times run to the last of the energy, where the"
-                            + " motor stops; keep %.0f %% or so");
+                            + " motor stops; keep %.0f %% or so.");
         } else if (reserve < USUAL_RESERVE_FRACTION) {
             add(
                     NOTE,
@@ -147,7 +147,7 @@ final class EnduranceFindings {
                     FlightPart.RESERVE,
                     100 * reserve,
                     100 * USUAL_RESERVE_FRACTION,
-                    "A reserve of %.0f %% is less than the %.0f %% that is usual");
+                    "A reserve of %.0f %% is less than the %.0f %% that is usual.");
         }
         result.bestEndurance().ifPresent(point -> powerLimit(point, FlightPart.ENERGY));
     }
@@ -161,7 +161,7 @@ final class EnduranceFindings {
                             Subject.of(part),
                             text(
                                     "The pack cannot give the %.0f W that level flight at %.1f m/s"
-                                            + " takes",
+                                            + " takes.",
                                     point.powerW(), point.airspeedMPerS())));
         }
     }
@@ -177,7 +177,7 @@ final class EnduranceFindings {
                         1000 * task.airframe().massKg(),
                         1000 * calibration.massKg(),
                         "The take-off mass of %.0f g is far from the %.0f g that the calibration"
-                                + " was flown at");
+                                + " was flown at.");
             }
         }
         double greatest = flight.validAirspeeds().greatestMPerS();
@@ -192,7 +192,7 @@ final class EnduranceFindings {
                                         point.airspeedMPerS(),
                                         greatest,
                                         "The best range is at %.1f m/s because the power data end"
-                                                + " at %.1f m/s; more may lie beyond"));
+                                                + " at %.1f m/s; more may lie beyond."));
     }
 
     private void air() {
@@ -204,7 +204,7 @@ final class EnduranceFindings {
                     result.densityAltitudeM(),
                     THIN_AIR_M,
                     "The air is as thin as at %.0f m (noted from %.0f m up): stall speed and power"
-                            + " are higher than at sea level");
+                            + " are higher than at sea level.");
         }
     }
 

@@ -41,7 +41,7 @@ final class LegFindings {
                             airspeed,
                             cruise.headwindMPerS(),
                             text(
-                                    "Leg %d: %.1f m/s does not beat its headwind of %.1f m/s",
+                                    "Leg %d: %.1f m/s does not beat its headwind of %.1f m/s.",
                                     number, airspeed, cruise.headwindMPerS())));
         }
         if (leg.status() == LegStatus.NOT_FLYABLE) {
@@ -52,7 +52,7 @@ final class LegFindings {
                             subject,
                             text(
                                     "Leg %d cannot be flown as asked at %.1f m/s; the legs after"
-                                            + " it are left out",
+                                            + " it are left out.",
                                     number, airspeed)));
         }
         return findings;
@@ -67,9 +67,9 @@ final class LegFindings {
         String message =
                 shortfall.intoReserveOnly()
                         ? "Leg %d runs into the reserve %.1f min after the start: the plan takes"
-                                + " %.0f Wh more than the reserve leaves"
+                                + " %.0f Wh more than the reserve leaves."
                         : "The energy does not last through the plan: in leg %d, %.1f min after the"
-                                + " start, the reserve is reached, and %.0f Wh are missing";
+                                + " start, the reserve is reached, and %.0f Wh are missing.";
         return Finding.of(
                 shortfall.intoReserveOnly() ? ATTENTION : STOP,
                 shortfall.intoReserveOnly() ? "leg-uses-reserve" : "leg-runs-out",
@@ -96,7 +96,7 @@ final class LegFindings {
                 Subject.of(FlightPart.LEG, index),
                 text(
                         "In leg %d, %.1f min after the start, the pack can no longer give the"
-                                + " %.0f W that the leg takes",
+                                + " %.0f W that the leg takes.",
                         index + 1, Time.minFromS(leg.endS()), leg.powerW()));
     }
 

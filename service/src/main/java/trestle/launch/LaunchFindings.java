@@ -68,7 +68,7 @@ final class LaunchFindings {
                             launch.releaseAirspeedMPerS(),
                             result.safeClimbSpeedMPerS(),
                             "Let go at %.1f m/s, the aircraft sinks into the ground before it"
-                                    + " reaches the safe climb speed of %.1f m/s");
+                                    + " reaches the safe climb speed of %.1f m/s.");
             case TOO_SLOW ->
                     add(
                             STOP,
@@ -77,7 +77,7 @@ final class LaunchFindings {
                             launch.releaseAirspeedMPerS(),
                             result.safeClimbSpeedMPerS(),
                             "Let go at %.1f m/s, the aircraft has not reached the safe climb speed"
-                                    + " of %.1f m/s after 10 s");
+                                    + " of %.1f m/s after 10 s.");
             case NEVER_RELEASED ->
                     add(
                             STOP,
@@ -86,7 +86,7 @@ final class LaunchFindings {
                             launch.releaseAirspeedMPerS(),
                             result.stallSpeedMPerS(),
                             "The aircraft never leaves the dolly or ramp: it gets no further than"
-                                    + " %.1f m/s of airspeed, with a stall speed of %.1f m/s");
+                                    + " %.1f m/s of airspeed, with a stall speed of %.1f m/s.");
             case SAFE_SPEED -> {
                 if (launch.heightLostM() > USUAL_SHARE_OF_HEIGHT * heightM) {
                     add(
@@ -96,7 +96,7 @@ final class LaunchFindings {
                             launch.heightLostM(),
                             heightM,
                             "The aircraft sinks %.1f m of the %.1f m it is let go at before it"
-                                    + " flies safely");
+                                    + " flies safely.");
                 }
             }
         }
@@ -116,7 +116,7 @@ final class LaunchFindings {
                     launch.releaseAirspeedMPerS(),
                     stall,
                     "The airspeed of %.1f m/s at release is below the stall speed of %.1f m/s: the"
-                            + " aircraft sinks until the motor has made up for it");
+                            + " aircraft sinks until the motor has made up for it.");
         } else if (launch.marginFraction() < USUAL_MARGIN_FRACTION) {
             add(
                     ATTENTION,
@@ -125,7 +125,7 @@ final class LaunchFindings {
                     launch.releaseAirspeedMPerS(),
                     (1 + USUAL_MARGIN_FRACTION) * stall,
                     "The airspeed of %.1f m/s at release is less than the %.1f m/s that leave"
-                            + " 10 %% over the stall");
+                            + " 10 %% over the stall.");
         }
     }
 
@@ -145,7 +145,7 @@ final class LaunchFindings {
                     LaunchPart.RELEASE_SPEED,
                     hand.releaseSpeedMPerS(),
                     armMPerS,
-                    "A throw of %.1f m/s is more than the %.1f m/s that an arm gives this mass");
+                    "A throw of %.1f m/s is more than the %.1f m/s that an arm gives this mass.");
         }
         if (massKg > HEAVY_KG) {
             add(
@@ -154,7 +154,7 @@ final class LaunchFindings {
                     LaunchPart.TAKEOFF_MASS,
                     1000 * massKg,
                     1000 * HEAVY_KG,
-                    "%.0f g is too heavy to throw safely: above %.0f g use a dolly or a bungee");
+                    "%.0f g is too heavy to throw safely: above %.0f g use a dolly or a bungee.");
         }
     }
 
@@ -170,7 +170,7 @@ final class LaunchFindings {
                     thrustN,
                     dragN,
                     "The thrust stays below the drag at every airspeed from the stall to twice it:"
-                            + " %.1f N against %.1f N at the safe climb speed");
+                            + " %.1f N against %.1f N at the safe climb speed.");
         } else if (thrustN <= dragN) {
             add(
                     STOP,
@@ -179,7 +179,7 @@ final class LaunchFindings {
                     thrustN,
                     dragN,
                     "At the safe climb speed the thrust of %.1f N does not exceed the drag of"
-                            + " %.1f N: there is no climb");
+                            + " %.1f N: there is no climb.");
         } else if (result.climb().angleRad() < USUAL_CLIMB_RAD) {
             add(
                     ATTENTION,
@@ -187,7 +187,7 @@ final class LaunchFindings {
                     LaunchPart.THRUST,
                     Math.toDegrees(result.climb().angleRad()),
                     Math.toDegrees(USUAL_CLIMB_RAD),
-                    "The climb of %.1f° is flatter than the %.0f° that clear a field's edge");
+                    "The climb of %.1f° is flatter than the %.0f° that clear a field's edge.");
         }
         if (task.thrust() instanceof ThrustCurve curve && curve.lastAirspeedMPerS() < safe) {
             add(
@@ -197,7 +197,7 @@ final class LaunchFindings {
                     curve.lastAirspeedMPerS(),
                     safe,
                     "The thrust curve ends at %.1f m/s, below the safe climb speed of %.1f m/s: its"
-                            + " last line is carried on");
+                            + " last line is carried on.");
         }
     }
 
@@ -220,7 +220,7 @@ final class LaunchFindings {
                     LaunchPart.TURN,
                     result.turnAirspeedMPerS(),
                     result.stallSpeedTurningMPerS(),
-                    "The turn at %.1f m/s is below the stall speed of %.1f m/s in it");
+                    "The turn at %.1f m/s is below the stall speed of %.1f m/s in it.");
         }
     }
 
@@ -235,7 +235,7 @@ final class LaunchFindings {
                     -headwind,
                     0,
                     "A tailwind of %.1f m/s takes as much from the airspeed at release: launch"
-                            + " into the wind");
+                            + " into the wind.");
         } else if (headwind >= safe) {
             add(
                     ATTENTION,
@@ -244,7 +244,7 @@ final class LaunchFindings {
                     headwind,
                     safe,
                     "A wind of %.1f m/s is not below the safe climb speed of %.1f m/s: the aircraft"
-                            + " drifts back over whoever launched it");
+                            + " drifts back over whoever launched it.");
         }
     }
 
@@ -257,7 +257,7 @@ final class LaunchFindings {
                     result.densityAltitudeM(),
                     THIN_AIR_M,
                     "The air is as thin as at %.0f m (noted from %.0f m up): the launch must be"
-                            + " faster, and the propeller pulls less");
+                            + " faster, and the propeller pulls less.");
         }
     }
 

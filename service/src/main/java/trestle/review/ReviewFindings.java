@@ -33,7 +33,7 @@ final class ReviewFindings {
                             "no-cruise",
                             Subject.of(ReviewPart.CRUISE_AIRSPEED),
                             "No airspeed can be flown, so packs and wires are judged without a"
-                                    + " cruise current"));
+                                    + " cruise current."));
         }
         fullThrottle.ifPresent(full -> throttle(findings, full, pack));
         for (int i = 0; i < runs.size(); i++) {
@@ -45,7 +45,7 @@ final class ReviewFindings {
                                 Subject.of(ReviewPart.RUN_ARM, i),
                                 text(
                                         "The wire of %s has no arm, so its mass is left out of the"
-                                                + " balance",
+                                                + " balance.",
                                         runs.get(i).task().run().name())));
             }
         }
@@ -62,7 +62,7 @@ final class ReviewFindings {
                             subject,
                             text(
                                     "The packs, full, do not hold %.0f W at full throttle for as"
-                                            + " long as asked",
+                                            + " long as asked.",
                                     full.powerW())));
         }
         OptionalDouble rated = PackRatings.of(pack).maxContinuousCurrentA();
@@ -77,7 +77,7 @@ final class ReviewFindings {
                             text(
                                     "Full throttle draws %.1f A; the cells are rated for %.1f A"
                                             + " continuously, so keep it short and watch their"
-                                            + " temperature",
+                                            + " temperature.",
                                     full.currentA(), rated.getAsDouble())));
         }
     }

@@ -150,7 +150,8 @@ class EnduranceTest {
         Finding finding = finding(result, "stall-above-airspeed");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.message())
-                .isEqualTo("9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s");
+                .isEqualTo(
+                        "9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s.");
     }
 
     @Test

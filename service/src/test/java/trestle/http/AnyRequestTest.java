@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -78,14 +79,24 @@ class AnyRequestTest {
         String text = request.toString();
         try {
             Q bound = Binder.bind(request, calculation.requestType());
-            Json.bytes(calculation.answer(bound));
+            byte[] answer = Json.bytes(calculation.answer(bound));
+            spoken(Json.MAPPER.readTree(answer).path("findings"));
             return true;
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         } catch (Refusal refusal) {
             pointed(refusal.faults(), text);
         } catch (ImpossibleRequest impossible) {
             pointed(impossible.faults(), text);
         }
         return false;
+    }
+
+    /** A finding is what a person reads: a sentence. */
+    private static void spoken(JsonNode findings) {
+        for (JsonNode finding : findings) {
+            assertThat(finding.path("message").asText()).matches("[\\p{Lu}0-9−-].*\\.");
+        }
     }
 
     private static void pointed(List<Fault> faults, String request) {

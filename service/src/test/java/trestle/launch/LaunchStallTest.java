@@ -69,7 +69,7 @@ class LaunchStallTest {
         assertThat(finding.message())
                 .isEqualTo(
                         "Let go at 7.0 m/s, the aircraft sinks into the ground before it reaches"
-                                + " the safe climb speed of 20.4 m/s");
+                                + " the safe climb speed of 20.4 m/s.");
         assertThat(codes(result)).contains("heavy-for-hand");
     }
 
