@@ -118,6 +118,7 @@ final class Stepper {
                     return limitReached();
                 }
                 debounce.see(nextV, tally.timeS - (1 - share) * dtS);
+                nextV = backTo(debounce.endS(), nextV, limits);
             } else {
                 debounce.see(nextV, tally.timeS);
             }
@@ -125,6 +126,16 @@ final class Stepper {
             accept(trace);
         }
         return tally.timeS >= debounce.endS() ? limitReached() : DischargeEnd.PROFILE_END;
+    }
+
+    /** A step that outlasts the debounce is taken to its end alone. */
+    private double backTo(double endS, double marginV, Limits limits) {
+        if (tally.timeS <= endS) {
+            return marginV;
+        }
+        back();
+        go(endS - tally.timeS);
+        return circuit.marginV(limits);
     }
 
     private DischargeEnd limitReached() {

@@ -8,6 +8,8 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import trestle.finding.Finding;
 import trestle.finding.Severity;
 import trestle.numeric.ImpossibleValue;
@@ -69,6 +71,17 @@ class PackEnergyTest {
         assertThat(energy.budget().durationS()).isZero();
         assertThat(energy.budget().usableEnergyJ()).isZero();
         assertThat(finding(energy, "pack-below-power-limit").severity()).isEqualTo(Severity.STOP);
+    }
+
+    /** A step of these discharges lasts up to 35 s, the controller's filter 5 s. */
+    @ParameterizedTest
+    @ValueSource(doubles = {60, 80, 100, 120, 140, 160, 180, 200})
+    void aProfileEndsWhenTheFilterHasHeldNotWhenTheStepEnds(double powerW) {
+        Cutoff cutoff = new Cutoff.CellVoltage(3.0);
+        Load profile = new Load.Profile(List.of(new PowerStep(powerW, 100_000)));
+        double steadyS = of(pack(Cells.nmc(5)), powerW, cutoff, 0).discharge().durationS();
+        double heldS = of(pack(Cells.nmc(5)), profile, cutoff, 0).discharge().durationS();
+        assertThat(heldS - steadyS).isCloseTo(DischargeRun.PROFILE_HOLD_S, within(0.5));
     }
 
     @Test
@@ -318,7 +331,11 @@ class PackEnergyTest {
     }
 
     private static PackEnergy of(Pack pack, double powerW, Cutoff cutoff, double reserve) {
-        return PackEnergy.of(new PackTask(pack, new Load.Power(powerW), cutoff, ROOM, reserve));
+        return of(pack, new Load.Power(powerW), cutoff, reserve);
+    }
+
+    private static PackEnergy of(Pack pack, Load load, Cutoff cutoff, double reserve) {
+        return PackEnergy.of(new PackTask(pack, load, cutoff, ROOM, reserve));
     }
 
     private static Pack pack(Cell cell) {
