@@ -8,24 +8,30 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Worked;
 
 /**
- * A request with its answer, as what writes it down may need it.
+ * A request and what answers it. The answer is computed when it is asked for: a figure or a sheet
+ * is drawn from the calculation's own records and needs none.
  *
- * @param calculation what was computed
+ * @param calculation what is computed
  * @param request the generated request
- * @param answer the generated answer
  * @param options what the caller asked of the front door
  * @param <Q> generated request model
  * @param <A> generated answer model
  */
-record Answered<Q, A>(Calculation<Q, A> calculation, Q request, A answer, Options options) {
+record Answered<Q, A>(Calculation<Q, A> calculation, Q request, Options options) {
 
-    static <Q, A> Answered<Q, A> of(Calculation<Q, A> calculation, Q request, Options options) {
-        return new Answered<>(calculation, request, calculation.answer(request), options);
+    /** The generated answer, computed anew at each call. */
+    A answer() {
+        return calculation.answer(request);
+    }
+
+    /** What JSON is written of: the answer, with its workings where they are asked for. */
+    Object whole() {
+        return options.workings() ? tree() : answer();
     }
 
     /** The answer as the contract has it, with its numbers rounded. */
     JsonNode tree() {
-        ObjectNode tree = Json.MAPPER.valueToTree(answer);
+        ObjectNode tree = Json.MAPPER.valueToTree(answer());
         if (options.workings()) {
             tree.set("workings", Json.MAPPER.valueToTree(workings()));
         }

@@ -74,7 +74,7 @@ final class BatchRun<Q, A> {
     private Optional<Refusal> tryOne() throws IOException {
         try {
             Q request = reader.request(calculation.requestType());
-            writer.answer(Answered.of(calculation, request, options));
+            writer.answer(new Answered<>(calculation, request, options));
             return Optional.empty();
         } catch (RuntimeException failure) {
             Optional<Refusal> refusal = Refusal.behind(failure);

@@ -40,7 +40,7 @@ final class CalculationRoute<Q, A> {
         MediaTypes.requireJson(context.contentType());
         Renderer renderer = renderer(context, options);
         Q request = Binder.bind(context.bodyAsBytes(), calculation.requestType());
-        byte[] written = renderer.render(Answered.of(calculation, request, options));
+        byte[] written = renderer.render(new Answered<>(calculation, request, options));
         context.contentType(renderer.mediaType()).result(written);
     }
 
@@ -60,7 +60,7 @@ final class CalculationRoute<Q, A> {
         } else if (context.method() == HandlerType.HEAD) {
             sendHeadAlone(stamped(context, renderer, tag));
         } else {
-            byte[] written = renderer.render(Answered.of(calculation, request, options));
+            byte[] written = renderer.render(new Answered<>(calculation, request, options));
             stamped(context, renderer, tag).result(written);
         }
     }

@@ -14,6 +14,6 @@ final class JsonRenderer implements Renderer {
 
     @Override
     public byte[] render(Answered<?, ?> answered) {
-        return Json.bytes(answered.options().workings() ? answered.tree() : answered.answer());
+        return Json.bytes(answered.whole());
     }
 }

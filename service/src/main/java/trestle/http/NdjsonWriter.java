@@ -21,7 +21,7 @@ final class NdjsonWriter implements BatchWriter {
 
     @Override
     public void answer(Answered<?, ?> answered) throws IOException {
-        line(paths.isEmpty() ? answered.answer() : picked(answered.tree()));
+        line(paths.isEmpty() ? answered.whole() : picked(answered.tree()));
     }
 
     @Override

@@ -81,6 +81,21 @@ class BatchHttpTest {
 
     @ParameterizedTest
     @MethodSource("calculations")
+    void aLineHasItsWorkingsWhereTheyAreAskedFor(String name) {
+        String example = LiveService.example(name).toString();
+        String alone =
+                LiveService.lawful()
+                        .body(example)
+                        .queryParam("workings", true)
+                        .post("/v1/" + name)
+                        .asString();
+        assertThat(tree(alone).path("workings")).isNotEmpty();
+        assertThat(post(name, NDJSON, "?workings=true", example).asString())
+                .isEqualTo(alone + "\n");
+    }
+
+    @ParameterizedTest
+    @MethodSource("calculations")
     void aRowIsAnsweredAsAQueryIs(String name) {
         var fields = Flat.all(LiveService.example(name));
         String alone =
