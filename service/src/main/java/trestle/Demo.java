@@ -3,16 +3,15 @@ package trestle;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.URL;
+import java.net.URLConnection;
 import java.util.Locale;
 
 /**
  * The main job once, as a caller would do it: fetch the example aircraft, post it, read the answer.
+ * By the plainest client there is: the newer one sets up encryption before it asks anything.
  */
 final class Demo {
     private static final int LABEL_WIDTH = 28;
@@ -26,23 +25,25 @@ final class Demo {
      * @return the verdict, the findings and the key figures as text
      */
     static String run(String address) {
-        HttpClient client = HttpClient.newHttpClient();
         try {
-            String review = address + "/v1/build-review";
-            HttpRequest example = HttpRequest.newBuilder(URI.create(review + "/example")).build();
-            HttpResponse<String> document = client.send(example, BodyHandlers.ofString());
-            HttpRequest post =
-                    HttpRequest.newBuilder(URI.create(review))
-                            .header("Content-Type", "application/json")
-                            .POST(BodyPublishers.ofString(document.body()))
-                            .build();
-            String answer = client.send(post, BodyHandlers.ofString()).body();
-            return text(new ObjectMapper().readTree(answer));
+            URL review = new URL(address + "/v1/build-review");
+            byte[] aircraft = answer(new URL(review + "/example").openConnection());
+            URLConnection post = review.openConnection();
+            post.setRequestProperty("Content-Type", "application/json");
+            post.setRequestProperty("Accept", "application/json");
+            post.setDoOutput(true);
+            try (OutputStream body = post.getOutputStream()) {
+                body.write(aircraft);
+            }
+            return text(new ObjectMapper().readTree(answer(post)));
         } catch (IOException unreachable) {
             return "the demo could not reach the service: " + unreachable.getMessage() + "\n";
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return "";
+        }
+    }
+
+    private static byte[] answer(URLConnection asked) throws IOException {
+        try (InputStream answer = asked.getInputStream()) {
+            return answer.readAllBytes();
         }
     }
 
