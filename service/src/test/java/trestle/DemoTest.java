@@ -1,0 +1,25 @@
+package trestle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import trestle.http.LiveService;
+
+/** What a person sees first. */
+class DemoTest {
+    @Test
+    void theDemoPrintsVerdictFindingsAndKeyFigures() {
+        String printed = Demo.run(LiveService.address());
+        assertThat(printed.lines()).first().asString().matches("verdict +(fit|attention|stop)");
+        assertThat(printed)
+                .containsPattern("  (note|attention|stop): .+ \\[/.+]")
+                .containsPattern("usable_energy_wh +[0-9.]+")
+                .containsPattern("best_endurance_h +[0-9.]+");
+    }
+
+    @Test
+    void aServiceThatIsNotThereIsOneLine() {
+        assertThat(Demo.run("http://127.0.0.1:9"))
+                .startsWith("the demo could not reach the service: ");
+    }
+}

@@ -1,0 +1,66 @@
+package trestle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+/** The command line. */
+class MainTest {
+    private final StringWriter printed = new StringWriter();
+    private final StringWriter complained = new StringWriter();
+
+    private int run(String... arguments) {
+        return new CommandLine(new Main())
+                .setOut(new PrintWriter(printed))
+                .setErr(new PrintWriter(complained))
+                .execute(arguments);
+    }
+
+    @Test
+    void aTakenPortIsOneLineAndExitCodeTwo() throws IOException {
+        PrintStream before = System.err;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+            System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+            assertThat(run("--port", String.valueOf(taken.getLocalPort()))).isEqualTo(2);
+            assertThat(said.toString(StandardCharsets.UTF_8).lines())
+                    .filteredOn(line -> line.startsWith("trestle:"))
+                    .singleElement()
+                    .asString()
+                    .contains("127.0.0.1", String.valueOf(taken.getLocalPort()));
+        } finally {
+            System.setErr(before);
+        }
+    }
+
+    @Test
+    void helpListsEveryOptionWithItsVariable() {
+        assertThat(run("--help")).isZero();
+        assertThat(printed.toString())
+                .contains("--host", "--port", "--max-body-bytes", "--max-batch-bytes")
+                .contains("--max-batch-seconds", "--max-concurrent-requests")
+                .contains("--allowed-origins", "--demo")
+                .contains("TRESTLE_HOST", "TRESTLE_PORT", "TRESTLE_ALLOWED_ORIGINS");
+    }
+
+    @Test
+    void theVersionIsOneLine() {
+        assertThat(run("--version")).isZero();
+        assertThat(printed.toString().strip()).matches("trestle [0-9]+\\.[0-9]+\\.[0-9]+");
+    }
+
+    @Test
+    void aMistypedOptionIsNamed() {
+        assertThat(run("--prot", "8080")).isEqualTo(2);
+        assertThat(complained.toString()).contains("--prot");
+    }
+}
