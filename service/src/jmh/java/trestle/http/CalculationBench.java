@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import trestle.api.model.CalculationName;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
 
@@ -28,19 +29,8 @@ import trestle.endpoint.Catalogue;
 @Measurement(iterations = 4, time = 2)
 @Fork(1)
 public class CalculationBench {
-    /** A calculation of the catalogue. */
-    @Param({
-        "build-review",
-        "mass-balance",
-        "pack-energy",
-        "wire-sizing",
-        "propulsion-match",
-        "endurance",
-        "rail-budget",
-        "launch-stall",
-        "compass-clearance"
-    })
-    public String calculation;
+    /** Each calculation of the contract. */
+    @Param public CalculationName calculation;
 
     private Calculation<?, ?> asked;
     private byte[] example;
@@ -48,8 +38,8 @@ public class CalculationBench {
     /** Finds the calculation and its example. */
     @Setup
     public void setUp() {
-        asked = Catalogue.named(calculation).orElseThrow();
-        example = Documents.onBoard().example(calculation).orElseThrow();
+        asked = Catalogue.named(calculation.value()).orElseThrow();
+        example = Documents.onBoard().example(calculation.value()).orElseThrow();
     }
 
     /**
