@@ -32,7 +32,7 @@ class WorkedTest {
     @MethodSource("calculations")
     void everyLineOfTheExampleIsWhole(Calculation<?, ?> calculation) throws IOException {
         assertThat(workings(calculation))
-                .hasSizeGreaterThan(10)
+                .hasSizeGreaterThan(3)
                 .allSatisfy(
                         line -> {
                             assertThat(line.symbol()).isNotBlank();
@@ -59,7 +59,7 @@ class WorkedTest {
                 redone++;
             }
         }
-        assertThat(redone).isGreaterThan(10);
+        assertThat(redone).isGreaterThan(3);
     }
 
     /** Each answer's main numbers stand in its chain, in the same unit. */
