@@ -94,6 +94,18 @@ class GeneratedClientsHttpTest {
         assertReviews(command("./review"));
     }
 
+    /** Asked by a query, generated clients would send all fields as one parameter. */
+    @Test
+    void everyCalculationIsPosted() throws IOException {
+        String python =
+                Files.readString(clients.resolve("python/trestle_client/api/calculations_api.py"));
+        assertThat(python)
+                .contains("def build_review(", "def wire_sizing(")
+                .doesNotContain("_by_query");
+        assertThat(clients.resolve("typescript/src/apis"))
+                .isDirectoryNotContaining("glob:**Queries*");
+    }
+
     @Test
     void aDirectoryOfSomebodysIsLeftAlone() throws IOException {
         Path own = Files.createDirectories(folder.resolve("own/go"));
