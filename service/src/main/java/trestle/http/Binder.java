@@ -1,7 +1,5 @@
 package trestle.http;
 
-import com.fasterxml.jackson.core.JacksonException;
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -50,7 +48,7 @@ final class Binder {
             }
             return tree;
         } catch (JsonProcessingException malformed) {
-            throw new Refusal(Problems.Kind.MALFORMED_BODY, plain(malformed));
+            throw new Refusal(Problems.Kind.MALFORMED_BODY, ParserWords.plain(malformed));
         } catch (IOException unreadable) {
             throw new Refusal(Problems.Kind.MALFORMED_BODY, "the body is not UTF-8 text");
         }
@@ -62,20 +60,5 @@ final class Binder {
         } catch (JsonProcessingException unbound) {
             throw new IllegalStateException("a checked tree did not bind", unbound);
         }
-    }
-
-    /** The parser's own words end where its talk of its settings begins. */
-    private static String plain(JacksonException malformed) {
-        JsonLocation at = malformed.getLocation();
-        String said = malformed.getOriginalMessage().lines().findFirst().orElse("not JSON");
-        return where(at) + said.replaceAll(" \\(.*", "");
-    }
-
-    private static String where(JsonLocation at) {
-        if (at == null) {
-            return "";
-        }
-        String line = at.getLineNr() == 1 ? "" : "line " + at.getLineNr() + ", ";
-        return line + "column " + at.getColumnNr() + ": ";
     }
 }

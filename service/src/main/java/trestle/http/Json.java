@@ -21,6 +21,12 @@ final class Json {
     /** A request nests a handful of levels; a body that nests more is an attack or a mistake. */
     private static final int DEEPEST_NESTING = 32;
 
+    /**
+     * Ten times what the largest aircraft needs. A body may be all brackets and commas, and its
+     * tree is many times its size.
+     */
+    private static final int MOST_TOKENS = 100_000;
+
     private static final int LONGEST_NUMBER = 40;
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_TEXT = 20_000;
@@ -58,6 +64,7 @@ final class Json {
                         .streamReadConstraints(
                                 StreamReadConstraints.builder()
                                         .maxNestingDepth(DEEPEST_NESTING)
+                                        .maxTokenCount(MOST_TOKENS)
                                         .maxNumberLength(LONGEST_NUMBER)
                                         .maxNameLength(LONGEST_NAME)
                                         .maxStringLength(LONGEST_TEXT)

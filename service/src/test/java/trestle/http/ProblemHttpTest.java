@@ -143,9 +143,38 @@ class ProblemHttpTest {
         post(body).statusCode(400).body("errors[0].at", equalTo(""));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "{\"items\": 3,}|column 13: Unexpected character '}': was expecting double-quote to"
+                        + " start field name",
+                "{\"items\": 3 \"wing\": 4}|column 13: Unexpected character '\"': was expecting"
+                        + " comma to separate Object entries",
+                "{\"items\": 3|column 12: Unexpected end-of-input: expected close marker for"
+                        + " Object",
+                "{\"items\": NaN}|column 14: Non-standard token 'NaN': JSON has no such number",
+                "{\"items\": 3} 4|column 14: something follows after the end of the object",
+                "{\"items\": 3, \"items\": 4}|column 21: Duplicate field 'items'"
+            })
+    void aBodyThatIsNoJsonIsToldWhereAndWhy(String body, String detail) {
+        post(body).statusCode(400).body("detail", equalTo(detail));
+    }
+
     @Test
     void deepNestingIsRefused() {
-        post("{\"items\":" + "[".repeat(5000) + "]".repeat(5000) + "}").statusCode(400);
+        post("{\"items\":" + "[".repeat(5000) + "]".repeat(5000) + "}")
+                .statusCode(400)
+                .body("detail", containsString("nesting depth is more than the 32 that are read"));
+    }
+
+    /** Its tree would be many times its size, and sixty-four may be read at once. */
+    @Test
+    void aBodyOfNothingButCommasIsRefused() {
+        post("{\"items\":[" + "1,".repeat(200_000) + "1]}")
+                .statusCode(400)
+                .body("detail", containsString("more than the 100000 that are read"));
     }
 
     /** Announced only: a client that went on sending would see the connection end instead. */
