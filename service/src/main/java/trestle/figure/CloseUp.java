@@ -59,7 +59,7 @@ final class CloseUp {
     private List<KeyEntry> keys() {
         List<KeyEntry> keys = new ArrayList<>();
         if (landmarks.forward().isPresent() || landmarks.aft().isPresent()) {
-            keys.add(KeyEntry.band(Style.GOOD_BAND, "within limits"));
+            keys.add(KeyEntry.band(Style.GOOD_BAND, "allowed"));
             keys.add(KeyEntry.band(Style.LIMIT_BAND, "outside"));
         }
         if (landmarks.planform().isPresent()) {

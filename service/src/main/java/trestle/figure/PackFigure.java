@@ -135,9 +135,9 @@ public final class PackFigure {
         double reserveWh = Energy.whFromJ(result.budget().reserveEnergyJ());
         List<KeyEntry> keys = new ArrayList<>();
         if (reserveWh > 0) {
-            keys.add(KeyEntry.band(Style.ATTENTION_BAND, "reserve " + wh(reserveWh)));
+            keys.add(KeyEntry.band(Style.ATTENTION_BAND, "reserve " + number(reserveWh)));
         }
-        keys.add(KeyEntry.band(Style.LIMIT_BAND, "stranded " + wh(strandedWh)));
+        keys.add(KeyEntry.band(Style.LIMIT_BAND, "stranded " + number(strandedWh)));
         return new Panel(
                 "Energy, Wh",
                 keys,
@@ -186,7 +186,11 @@ public final class PackFigure {
                 + ".";
     }
 
+    private static String number(double energyWh) {
+        return Numbers.significant(energyWh, 3);
+    }
+
     private static String wh(double energyWh) {
-        return Numbers.significant(energyWh, 3) + " Wh";
+        return number(energyWh) + " Wh";
     }
 }

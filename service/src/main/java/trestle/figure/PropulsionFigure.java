@@ -194,9 +194,9 @@ public final class PropulsionFigure {
         List<KeyEntry> keys = new ArrayList<>();
         keys.add(KeyEntry.line(Style.FIRST_LINE, "propeller"));
         keys.add(KeyEntry.line(Style.SECOND_LINE, "motor"));
-        keys.add(KeyEntry.line(Style.THIRD_LINE, "all"));
+        keys.add(KeyEntry.line(Style.THIRD_LINE, "total"));
         if (result.performance().cruise().isPresent()) {
-            keys.add(KeyEntry.dot(Style.INK, "all, " + CRUISE));
+            keys.add(KeyEntry.dot(Style.INK, "total " + CRUISE));
         }
         return new Panel(
                 "Efficiency",

@@ -129,7 +129,7 @@ final class SideView {
         keys.add(new KeyEntry(KeyEntry.Sign.CG, Style.INK, "CG"));
         keys.add(KeyEntry.dot(Style.MASS, "area as mass"));
         if (task.items().stream().anyMatch(item -> item.travel().isPresent())) {
-            keys.add(KeyEntry.line(Style.TRAVEL, "can be moved"));
+            keys.add(KeyEntry.line(Style.TRAVEL, "movable"));
         }
         return keys;
     }

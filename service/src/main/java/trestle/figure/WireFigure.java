@@ -111,8 +111,8 @@ public final class WireFigure {
         double sinkC = Temperature.cFromK(task.effectiveSurroundings().sinkTemperatureK());
         double top = ratingC + ABOVE_RATING * Math.max(20, ratingC - sinkC);
         List<KeyEntry> keys = new ArrayList<>();
-        keys.add(KeyEntry.band(Style.ATTENTION_BAND, "over " + whole(limitC) + " °C"));
-        keys.add(KeyEntry.band(Style.LIMIT_BAND, "over the rating, " + whole(ratingC) + " °C"));
+        keys.add(KeyEntry.band(Style.ATTENTION_BAND, "over " + whole(limitC)));
+        keys.add(KeyEntry.band(Style.LIMIT_BAND, "over rated " + whole(ratingC)));
         keys.addAll(marks());
         boolean peak = task.run().peak().isPresent();
         if (peak) {

@@ -61,6 +61,16 @@ class FigureTest {
         Drawing.read(Samples.figure(name, Theme.LIGHT)).isSound().keepsCurvesClearOfTexts();
     }
 
+    /** 11 pixels are the small print of a page; a phone held upright is 360 wide. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void textsAreLegibleOnAPhone(String name) {
+        Drawing drawing = Drawing.read(Samples.figure(name, Theme.LIGHT));
+        double width = Double.parseDouble(drawing.root().getAttribute("viewBox").split(" ")[2]);
+        assertThat(drawing.elements("text"))
+                .allMatch(t -> Double.parseDouble(t.getAttribute("font-size")) * 360 / width > 11);
+    }
+
     @ParameterizedTest
     @MethodSource("names")
     void figureSaysWhatItIsToThoseWhoCannotSeeIt(String name) {

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Which pages may read what the service answers, once some are named. */
 class OriginsHttpTest {
     private static final String BOARD = "http://board.example:9000";
-    private static final String LEAD = "{\"current_a\":9,\"length_mm\":600,\"supply_voltage_v\":22}";
+    private static final String LEAD =
+            "{\"current_a\":9,\"length_mm\":600,\"supply_voltage_v\":22}";
 
     private static Service service;
 
@@ -57,11 +58,7 @@ class OriginsHttpTest {
     void thePagesOnBoardWorkThoughNobodyNamesThem() {
         String own = "http://127.0.0.1:" + service.port();
         assertThat(asked(own).statusCode()).isEqualTo(200);
-        given().baseUri(own)
-                .header("Origin", own)
-                .get("/dashboard/main.js")
-                .then()
-                .statusCode(200);
+        given().baseUri(own).header("Origin", own).get("/dashboard/main.js").then().statusCode(200);
     }
 
     private static Response asked(String origin) {
