@@ -13,6 +13,9 @@ final class Panels {
 
     static final double WIDTH = RIGHT - LEFT;
 
+    /** Room for a number left of a plot; one cut short would be another number. */
+    static final double NUMBER_WIDTH = LEFT - 8;
+
     private static final int MOST_FLAG_ROWS = 6;
     private static final double BELOW_HEADING = 6;
     private static final double BETWEEN = 14;
@@ -58,7 +61,7 @@ final class Panels {
     private static void upright(Svg svg, Plot plot, Axis y) {
         double limit = Double.POSITIVE_INFINITY;
         for (Tick tick : y.ticks()) {
-            String text = TextFit.shortened(tick.label(), Font.TEXT, LEFT - 12);
+            String text = TextFit.shortened(tick.label(), Font.TEXT, NUMBER_WIDTH);
             Label label =
                     new Label(
                             LEFT - 6,

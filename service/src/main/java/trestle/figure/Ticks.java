@@ -33,8 +33,9 @@ final class Ticks {
         List<Tick> ticks = new ArrayList<>();
         long first = (long) Math.ceil((from - slack) / step);
         long last = (long) Math.floor((to + slack) / step);
+        Multiple multiple = Multiple.of(Math.max(Math.abs(from), Math.abs(to)), step);
         for (long i = first; i <= last; i++) {
-            ticks.add(new Tick(i * step, label(i * step, step)));
+            ticks.add(new Tick(i * step, multiple.label(i * step, step)));
         }
         return ticks;
     }
@@ -53,6 +54,27 @@ final class Ticks {
                     ticks.add(new Tick(at, Numbers.significant(at, 1)));
                 }
             }
+        }
+    }
+
+    /** Six digits have no room beside a plot: thousands and millions are written as such. */
+    private record Multiple(double factor, String sign) {
+        private static final Multiple ONE = new Multiple(1, "");
+        private static final List<Multiple> LARGER =
+                List.of(new Multiple(1e3, "k"), new Multiple(1e6, "M"));
+        private static final double LONGEST = 1e5;
+
+        static Multiple of(double greatest, double step) {
+            return greatest < LONGEST
+                    ? ONE
+                    : LARGER.stream()
+                            .filter(one -> greatest / one.factor < LONGEST && step >= one.factor)
+                            .findFirst()
+                            .orElse(ONE);
+        }
+
+        String label(double at, double step) {
+            return at == 0 && factor > 1 ? "0" : Ticks.label(at / factor, step / factor) + sign;
         }
     }
 
