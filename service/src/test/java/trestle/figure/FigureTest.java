@@ -222,6 +222,21 @@ class FigureTest {
     }
 
     @Test
+    void gaugesAreNumberedEvenly() {
+        Drawing drawing = Drawing.read(Samples.figure("wires", Theme.LIGHT));
+        double lowest = drawing.texts().stream().mapToDouble(t -> t.box().top()).max().orElse(0);
+        List<Integer> gauges =
+                drawing.texts().stream()
+                        .filter(t -> t.box().top() > lowest - 25 && t.content().matches("\\d+"))
+                        .map(t -> Integer.valueOf(t.content()))
+                        .toList();
+        assertThat(gauges).hasSizeGreaterThan(4);
+        for (int i = 2; i < gauges.size(); i++) {
+            assertThat(gauges.get(i) - gauges.get(i - 1)).isEqualTo(gauges.get(1) - gauges.get(0));
+        }
+    }
+
+    @Test
     void launchWithoutAPathShowsItsSpeeds() {
         for (Launch launch :
                 List.of(
