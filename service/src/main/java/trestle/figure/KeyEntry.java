@@ -10,6 +10,7 @@ record KeyEntry(Sign sign, Style style, String text) {
         BAND,
         DOT,
         RING,
+        CROSS,
         ARROW,
         CG;
 
@@ -48,6 +49,7 @@ record KeyEntry(Sign sign, Style style, String text) {
                 svg.circle(style, centre, middle, 4);
                 svg.circle(Style.PAPER, centre, middle, 2.2);
             }
+            case CROSS -> Plot.cross(svg, style, centre, middle);
             case CG -> CgSymbol.draw(svg, centre, middle, 5);
             case ARROW ->
                     svg.polygon(

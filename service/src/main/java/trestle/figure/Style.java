@@ -23,6 +23,7 @@ enum Style {
     MASS("M", "fill", Colour.FIRST, ";fill-opacity:.3"),
     MASS_EDGE("N", "stroke", Colour.FIRST, ";fill:none"),
     PALE("P", "fill", Colour.FIRST, ";fill-opacity:.35"),
+    LIMIT_CROSS("s", "stroke", Colour.LIMIT, ";stroke-width:2.4;fill:none"),
     LIMIT_LINE("l", "stroke", Colour.LIMIT, ";stroke-width:1.4;stroke-dasharray:6 3;fill:none"),
     TRAVEL("t", "stroke", Colour.SECOND, ";stroke-width:1.4;fill:none"),
     GUIDE("u", "stroke", Colour.MUTED, ";stroke-dasharray:2 3;fill:none"),

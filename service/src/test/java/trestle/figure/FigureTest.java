@@ -222,6 +222,15 @@ class FigureTest {
     }
 
     @Test
+    void gaugesThatFailAreKnownWithoutColour() {
+        Drawing drawing = Drawing.read(Samples.figure("wires", Theme.LIGHT));
+        assertThat(drawing.elements("line"))
+                .anyMatch(l -> l.getAttribute("class").equals(Style.LIMIT_CROSS.cssClass()));
+        assertThat(drawing.elements("circle"))
+                .noneMatch(c -> c.getAttribute("class").equals(Style.LIMIT_FILL.cssClass()));
+    }
+
+    @Test
     void gaugesAreNumberedEvenly() {
         Drawing drawing = Drawing.read(Samples.figure("wires", Theme.LIGHT));
         double lowest = drawing.texts().stream().mapToDouble(t -> t.box().top()).max().orElse(0);
