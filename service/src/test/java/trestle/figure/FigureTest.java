@@ -295,6 +295,18 @@ class FigureTest {
     }
 
     @Test
+    void runsAreNamedWhereTheyLie() {
+        CompassTask task =
+                new CompassTask(
+                        List.of(
+                                Samples.run("main lead", 30, 6, false, 320),
+                                Samples.run("servo feed", 4, 3, true, 110)),
+                        20e-6,
+                        0.03);
+        assertThat(compass(task).words()).contains("main lead 320", "servo feed 110");
+    }
+
+    @Test
     void compassWithoutCurrentOrWithManyRunsIsDrawn() {
         CompassTask quiet =
                 new CompassTask(List.of(Samples.run("off", 0, 5, false, 50)), 20e-6, 0.03);
