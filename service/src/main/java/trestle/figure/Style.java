@@ -16,6 +16,7 @@ enum Style {
     FIRST_DASHED("d", "stroke", Colour.FIRST, Style.DASHED),
     SECOND_DASHED("e", "stroke", Colour.SECOND, Style.DASHED),
     THIRD_DASHED("f", "stroke", Colour.THIRD, Style.DASHED),
+    THIRD_DOTTED("h", "stroke", Colour.THIRD, Style.CURVE + ";stroke-dasharray:2 2.5"),
     FIRST_FILL("A", "fill", Colour.FIRST, ""),
     SECOND_FILL("B", "fill", Colour.SECOND, ""),
     THIRD_FILL("C", "fill", Colour.THIRD, ""),

@@ -263,6 +263,18 @@ class FigureTest {
     }
 
     @Test
+    void curvesOfADriveAreKnownWithoutColour() {
+        Drawing drawing = Drawing.read(Samples.figure("propulsion", Theme.LIGHT));
+        assertThat(drawing.elements("polyline"))
+                .extracting(curve -> curve.getAttribute("class"))
+                .contains(
+                        Style.FIRST_LINE.cssClass(),
+                        Style.SECOND_DASHED.cssClass(),
+                        Style.THIRD_DOTTED.cssClass())
+                .doesNotContain(Style.SECOND_LINE.cssClass(), Style.THIRD_LINE.cssClass());
+    }
+
+    @Test
     void severalMotorsHaveTheirCurrentsApart() {
         Drawing drawing =
                 Drawing.read(
