@@ -19,7 +19,7 @@ public final class PropulsionFigure {
     private static final String CRUISE = "in cruise";
     private static final int TICKS_UP = 4;
     private static final int TICKS_ALONG = 7;
-    private static final int DRAG_POINTS = 80;
+    private static final int DRAG_POINTS = 200;
 
     private final PropulsionTask task;
     private final PropulsionMatch result;
@@ -218,9 +218,10 @@ public final class PropulsionFigure {
         }
         plot.curve(
                 style,
-                curve.stream()
-                        .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
-                        .toList());
+                Smooth.through(
+                        curve.stream()
+                                .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
+                                .toList()));
     }
 
     private void cruiseDot(Plot plot, ToDoubleFunction<OperatingPoint> value) {
