@@ -44,20 +44,20 @@ public final class PackFigure {
 
     private String drawn(Theme theme) {
         Page page = new Page(TITLE, summary(), result.findings());
+        if (!runs()) {
+            return page.finished(theme, TITLE + ". " + summary());
+        }
         Axis x = Axis.between(0, clock.count(result.budget().durationS()), TICKS_ALONG);
         Panels.draw(
                 page,
                 x,
                 "Time, " + clock.unit(),
                 flags(),
-                runs() ? List.of(voltage(), power(), energy()) : List.of(voltage()));
+                List.of(voltage(), power(), energy()));
         return page.finished(theme, TITLE + ". " + summary());
     }
 
     private List<Flag> flags() {
-        if (!runs()) {
-            return List.of();
-        }
         List<Flag> flags = new ArrayList<>();
         double endS = result.budget().durationS();
         Style style =
@@ -152,10 +152,6 @@ public final class PackFigure {
     }
 
     private void curve(Plot plot, Style style, ToDoubleFunction<CurvePoint> value) {
-        if (!runs()) {
-            plot.message("the pack cannot feed this load");
-            return;
-        }
         plot.curve(
                 style,
                 result.curve().stream()
