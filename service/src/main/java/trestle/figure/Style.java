@@ -28,9 +28,9 @@ enum Style {
     LIMIT_LINE("l", "stroke", Colour.LIMIT, ";stroke-width:1.4;stroke-dasharray:6 3;fill:none"),
     TRAVEL("t", "stroke", Colour.SECOND, ";stroke-width:1.4;fill:none"),
     GUIDE("u", "stroke", Colour.MUTED, ";stroke-dasharray:2 3;fill:none"),
-    LIMIT_BAND("L", "fill", Colour.LIMIT, ";fill-opacity:.13"),
-    ATTENTION_BAND("Y", "fill", Colour.ATTENTION, ";fill-opacity:.17"),
-    GOOD_BAND("G", "fill", Colour.GOOD, ";fill-opacity:.18");
+    LIMIT_BAND("L", "fill", Colour.LIMIT, ";fill-opacity:.18"),
+    ATTENTION_BAND("Y", "fill", Colour.ATTENTION, ";fill-opacity:.24"),
+    GOOD_BAND("G", "fill", Colour.GOOD, ";fill-opacity:.26");
 
     private static final String CURVE = ";stroke-width:2.2;stroke-linejoin:round;fill:none";
     private static final String DASHED = CURVE + ";stroke-dasharray:7 4";
