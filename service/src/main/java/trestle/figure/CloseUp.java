@@ -162,8 +162,7 @@ final class CloseUp {
                         Share.percentFromFraction(wing.macFraction(along.least())),
                         Share.percentFromFraction(wing.macFraction(along.greatest())),
                         TICKS);
-        DoubleUnaryOperator place =
-                value -> Panels.LEFT + Panels.WIDTH * percent.fraction(value);
+        DoubleUnaryOperator place = value -> Panels.LEFT + Panels.WIDTH * percent.fraction(value);
         double y = page.y();
         page.svg().line(Style.AXIS, Panels.LEFT, y, Panels.RIGHT, y);
         for (Tick tick : percent.ticks()) {

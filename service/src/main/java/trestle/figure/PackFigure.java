@@ -49,11 +49,7 @@ public final class PackFigure {
         }
         Axis x = Axis.between(0, clock.count(result.budget().durationS()), TICKS_ALONG);
         Panels.draw(
-                page,
-                x,
-                "Time, " + clock.unit(),
-                flags(),
-                List.of(voltage(), power(), energy()));
+                page, x, "Time, " + clock.unit(), flags(), List.of(voltage(), power(), energy()));
         return page.finished(theme, TITLE + ". " + summary());
     }
 

@@ -14,7 +14,7 @@ final class Panels {
     static final double WIDTH = RIGHT - LEFT;
 
     /** Room for a number left of a plot; one cut short would be another number. */
-    static final double NUMBER_WIDTH = LEFT - 8;
+    static final double NUMBER_WIDTH = LEFT - 7;
 
     private static final int MOST_FLAG_ROWS = 6;
     private static final double BELOW_HEADING = 6;

@@ -113,7 +113,8 @@ public final class PropulsionFigure {
                     task.cruise()
                             .ifPresent(
                                     cruise ->
-                                            plot.curve(Style.SECOND_DASHED, drag(cruise.drag(), x)));
+                                            plot.curve(
+                                                    Style.SECOND_DASHED, drag(cruise.drag(), x)));
                     curve(plot, Style.FIRST_LINE, OperatingPoint::thrustN);
                     task.cruise()
                             .ifPresent(
