@@ -12,7 +12,7 @@ final class Page {
     static final double INNER_WIDTH = WIDTH - 2 * MARGIN;
 
     /** Shown at this many pixels a unit where nobody asks for a size. */
-    private static final double USUAL_SCALE = 1.6;
+    private static final double USUAL_SCALE = 1.3;
 
     private static final double ROW = 17;
     private static final int MOST_LINES = 3;
