@@ -17,7 +17,7 @@ final class Panels {
     static final double NUMBER_WIDTH = LEFT - 7;
 
     private static final int MOST_FLAG_ROWS = 6;
-    private static final double BELOW_HEADING = 6;
+    private static final double BELOW_HEADING = 8;
     private static final double BETWEEN = 14;
     private static final double NUMBERS = 21;
     private static final double LEAST_BETWEEN_NUMBERS = 6;

@@ -11,6 +11,9 @@ final class Ticks {
     /** Decades that still have room for 2 and 5. */
     private static final double FEW_DECADES = 3.2;
 
+    /** With more places a number has no room beside a plot. */
+    private static final int MOST_PLACES = 4;
+
     private Ticks() {}
 
     /** The step that cuts a length into about so many. */
@@ -80,6 +83,6 @@ final class Ticks {
 
     private static String label(double at, double step) {
         int places = (int) Math.max(0, -Math.floor(Math.log10(step) + ROUNDING));
-        return places > 5 ? Numbers.significant(at, 3) : Numbers.fixed(at, places);
+        return places > MOST_PLACES ? Numbers.power(at, 3) : Numbers.fixed(at, places);
     }
 }
