@@ -66,12 +66,16 @@ final class Ticks {
         private static final List<Multiple> LARGER =
                 List.of(new Multiple(1e3, "k"), new Multiple(1e6, "M"));
         private static final double LONGEST = 1e5;
+        private static final double LONGEST_WITH_SIGN = 1e4;
 
         static Multiple of(double greatest, double step) {
             return greatest < LONGEST
                     ? ONE
                     : LARGER.stream()
-                            .filter(one -> greatest / one.factor < LONGEST && step >= one.factor)
+                            .filter(
+                                    one ->
+                                            greatest / one.factor < LONGEST_WITH_SIGN
+                                                    && step >= one.factor)
                             .findFirst()
                             .orElse(ONE);
         }
