@@ -3,6 +3,7 @@ package trestle.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import trestle.massbalance.Balance;
 import trestle.massbalance.Planform;
 import trestle.massbalance.Weighed;
@@ -15,6 +16,7 @@ final class CloseUp {
     private static final double ROOM = 0.06;
     private static final double HEIGHT = 62;
     private static final int TICKS = 7;
+    private static final double TICK = 4;
 
     /** Beyond this share of a chord outside it, the chord's other end is not drawn to. */
     private static final double FAR = 3;
@@ -59,7 +61,7 @@ final class CloseUp {
     private List<KeyEntry> keys() {
         List<KeyEntry> keys = new ArrayList<>();
         if (landmarks.forward().isPresent() || landmarks.aft().isPresent()) {
-            keys.add(KeyEntry.band(Style.GOOD_BAND, "within limits"));
+            keys.add(KeyEntry.band(Style.GOOD_BAND, "allowed"));
             keys.add(KeyEntry.band(Style.LIMIT_BAND, "outside"));
         }
         if (landmarks.planform().isPresent()) {
@@ -160,11 +162,14 @@ final class CloseUp {
                         Share.percentFromFraction(wing.macFraction(along.least())),
                         Share.percentFromFraction(wing.macFraction(along.greatest())),
                         TICKS);
-        Panels.level(
-                page,
-                percent.ticks(),
-                value -> Panels.LEFT + Panels.WIDTH * percent.fraction(value),
-                Style.MUTED);
+        DoubleUnaryOperator place = value -> Panels.LEFT + Panels.WIDTH * percent.fraction(value);
+        double y = page.y();
+        page.svg().line(Style.AXIS, Panels.LEFT, y, Panels.RIGHT, y);
+        for (Tick tick : percent.ticks()) {
+            double x = place.applyAsDouble(tick.at());
+            page.svg().line(Style.AXIS, x, y, x, y + TICK);
+        }
+        Panels.level(page, percent.ticks(), place, Style.MUTED);
         Panels.title(page, "Of the mean chord, %");
     }
 }

@@ -30,6 +30,7 @@ public final class CompassFigure {
             List.of(Style.FIRST_FILL, Style.SECOND_FILL, Style.THIRD_FILL);
 
     private static final double WIDEST_NAME = 170;
+    private static final double WIDEST_FLAG = 100;
     private static final double BESIDE = 2.5;
     private static final double NEAREST_IN_SEPARATIONS = 0.6;
 
@@ -145,7 +146,8 @@ public final class CompassFigure {
         List<Flag> flags = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
             double mm = Length.mmFromM(runs.get(i).distanceM());
-            flags.add(new Flag(mm, DOTS.get(i % DOTS.size()), "lies at " + Numbers.whole(mm)));
+            String name = Words.name(runs.get(i).name(), WIDEST_FLAG);
+            flags.add(new Flag(mm, DOTS.get(i % DOTS.size()), name + " " + Numbers.whole(mm)));
         }
         return flags;
     }

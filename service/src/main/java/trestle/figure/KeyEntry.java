@@ -10,11 +10,16 @@ record KeyEntry(Sign sign, Style style, String text) {
         BAND,
         DOT,
         RING,
+        CROSS,
         ARROW,
-        CG
+        CG;
+
+        /** A piece of a line or of a band has to be long enough to be known by. */
+        private double width() {
+            return this == LINE || this == BAND ? 18 : 10;
+        }
     }
 
-    private static final double SIGN_WIDTH = 18;
     private static final double GAP = 5;
 
     static KeyEntry line(Style style, String text) {
@@ -30,20 +35,21 @@ record KeyEntry(Sign sign, Style style, String text) {
     }
 
     double width() {
-        return SIGN_WIDTH + GAP + Font.TEXT.width(text);
+        return sign.width() + GAP + Font.TEXT.width(text);
     }
 
     void draw(Svg svg, double x, double baseline) {
         double middle = baseline - 4.5;
-        double centre = x + SIGN_WIDTH / 2;
+        double centre = x + sign.width() / 2;
         switch (sign) {
-            case LINE -> svg.line(style, x, middle, x + SIGN_WIDTH, middle);
-            case BAND -> svg.rect(style, new Box(x, middle - 6, SIGN_WIDTH, 12));
+            case LINE -> svg.line(style, x, middle, x + sign.width(), middle);
+            case BAND -> svg.rect(style, new Box(x, middle - 6, sign.width(), 12));
             case DOT -> svg.circle(style, centre, middle, 4);
             case RING -> {
                 svg.circle(style, centre, middle, 4);
                 svg.circle(Style.PAPER, centre, middle, 2.2);
             }
+            case CROSS -> Plot.cross(svg, style, centre, middle);
             case CG -> CgSymbol.draw(svg, centre, middle, 5);
             case ARROW ->
                     svg.polygon(
@@ -55,7 +61,7 @@ record KeyEntry(Sign sign, Style style, String text) {
         }
         svg.text(
                 new Label(
-                        x + SIGN_WIDTH + GAP,
+                        x + sign.width() + GAP,
                         baseline,
                         Anchor.START,
                         Font.TEXT,

@@ -40,6 +40,11 @@ public final class Numbers {
                 : signed(rounded.stripTrailingZeros().toPlainString());
     }
 
+    /** The same with a power of ten, whatever its size. */
+    static String power(double value, int digits) {
+        return value == 0 ? "0" : withPower(new BigDecimal(value).round(new MathContext(digits)));
+    }
+
     /**
      * A value to so many places after the point.
      *

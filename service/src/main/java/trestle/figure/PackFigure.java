@@ -44,20 +44,16 @@ public final class PackFigure {
 
     private String drawn(Theme theme) {
         Page page = new Page(TITLE, summary(), result.findings());
+        if (!runs()) {
+            return page.finished(theme, TITLE + ". " + summary());
+        }
         Axis x = Axis.between(0, clock.count(result.budget().durationS()), TICKS_ALONG);
         Panels.draw(
-                page,
-                x,
-                "Time, " + clock.unit(),
-                flags(),
-                runs() ? List.of(voltage(), power(), energy()) : List.of(voltage()));
+                page, x, "Time, " + clock.unit(), flags(), List.of(voltage(), power(), energy()));
         return page.finished(theme, TITLE + ". " + summary());
     }
 
     private List<Flag> flags() {
-        if (!runs()) {
-            return List.of();
-        }
         List<Flag> flags = new ArrayList<>();
         double endS = result.budget().durationS();
         Style style =
@@ -135,9 +131,9 @@ public final class PackFigure {
         double reserveWh = Energy.whFromJ(result.budget().reserveEnergyJ());
         List<KeyEntry> keys = new ArrayList<>();
         if (reserveWh > 0) {
-            keys.add(KeyEntry.band(Style.ATTENTION_BAND, "reserve " + wh(reserveWh)));
+            keys.add(KeyEntry.band(Style.ATTENTION_BAND, "reserve " + number(reserveWh)));
         }
-        keys.add(KeyEntry.band(Style.LIMIT_BAND, "stranded " + wh(strandedWh)));
+        keys.add(KeyEntry.band(Style.LIMIT_BAND, "stranded " + number(strandedWh)));
         return new Panel(
                 "Energy, Wh",
                 keys,
@@ -152,10 +148,6 @@ public final class PackFigure {
     }
 
     private void curve(Plot plot, Style style, ToDoubleFunction<CurvePoint> value) {
-        if (!runs()) {
-            plot.message("the pack cannot feed this load");
-            return;
-        }
         plot.curve(
                 style,
                 result.curve().stream()
@@ -186,7 +178,11 @@ public final class PackFigure {
                 + ".";
     }
 
+    private static String number(double energyWh) {
+        return Numbers.significant(energyWh, 3);
+    }
+
     private static String wh(double energyWh) {
-        return Numbers.significant(energyWh, 3) + " Wh";
+        return number(energyWh) + " Wh";
     }
 }

@@ -7,15 +7,19 @@ import trestle.finding.Severity;
 
 /** A figure in the making: its title on top, the rest put under it piece by piece. */
 final class Page {
-    static final double WIDTH = 480;
+    static final double WIDTH = 400;
     static final double MARGIN = 12;
     static final double INNER_WIDTH = WIDTH - 2 * MARGIN;
 
     /** Shown at this many pixels a unit where nobody asks for a size. */
-    private static final double USUAL_SCALE = 1.5;
+    private static final double USUAL_SCALE = 1.3;
 
     private static final double ROW = 17;
     private static final int MOST_LINES = 3;
+
+    /** A judgement is not cut short as long as a page can hold it. */
+    private static final int MOST_LINES_OF_JUDGEMENT = 6;
+
     private static final double BELOW_TITLE = 10;
 
     private final Svg svg = new Svg();
@@ -57,8 +61,12 @@ final class Page {
 
     /** A remark of one line or more. */
     void note(Style style, String text) {
+        note(style, text, MOST_LINES);
+    }
+
+    private void note(Style style, String text, int mostLines) {
         for (String line :
-                TextFit.wrapped(PlainText.clean(text), Font.TEXT, INNER_WIDTH, MOST_LINES)) {
+                TextFit.wrapped(PlainText.clean(text), Font.TEXT, INNER_WIDTH, mostLines)) {
             line(Font.TEXT, style, line, ROW);
         }
     }
@@ -99,7 +107,8 @@ final class Page {
         boolean stop = finding.severity() == Severity.STOP;
         note(
                 stop ? Style.LIMIT_TEXT : Style.ATTENTION_TEXT,
-                (stop ? "Stop: " : "Attention: ") + finding.message());
+                (stop ? "Stop: " : "Attention: ") + finding.message(),
+                MOST_LINES_OF_JUDGEMENT);
     }
 
     private void line(Font font, Style style, String text, double height) {

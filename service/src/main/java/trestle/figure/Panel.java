@@ -13,7 +13,7 @@ import java.util.function.Consumer;
  * @param drawing draws bands, curves and marks
  */
 record Panel(String heading, List<KeyEntry> keys, double height, Axis y, Consumer<Plot> drawing) {
-    static final double TALL = 118;
+    static final double TALL = 108;
     static final double LOW = 72;
 
     /** Copies the list. */

@@ -13,11 +13,17 @@ final class Panels {
 
     static final double WIDTH = RIGHT - LEFT;
 
+    /** Room for a number left of a plot; one cut short would be another number. */
+    static final double NUMBER_WIDTH = LEFT - 7;
+
     private static final int MOST_FLAG_ROWS = 6;
-    private static final double BELOW_HEADING = 6;
+    private static final double BELOW_HEADING = 8;
     private static final double BETWEEN = 14;
     private static final double NUMBERS = 21;
     private static final double LEAST_BETWEEN_NUMBERS = 6;
+
+    /** Places that lie evenly but for rounding; on a logarithmic axis they are further off. */
+    private static final double UNEVEN = 0.5;
 
     private Panels() {}
 
@@ -58,7 +64,7 @@ final class Panels {
     private static void upright(Svg svg, Plot plot, Axis y) {
         double limit = Double.POSITIVE_INFINITY;
         for (Tick tick : y.ticks()) {
-            String text = TextFit.shortened(tick.label(), Font.TEXT, LEFT - 12);
+            String text = TextFit.shortened(tick.label(), Font.TEXT, NUMBER_WIDTH);
             Label label =
                     new Label(
                             LEFT - 6,
@@ -74,25 +80,60 @@ final class Panels {
         }
     }
 
-    /** A row of numbers under a plot; those that would touch the one before are left out. */
+    /**
+     * A row of numbers under a plot. Where not all have room, evenly spaced ones are thinned out
+     * evenly; of others, those that would touch the one before are left out.
+     */
     static void level(Page page, List<Tick> ticks, DoubleUnaryOperator place, Style style) {
+        List<Label> labels =
+                ticks.stream()
+                        .map(tick -> number(page, tick, place.applyAsDouble(tick.at()), style))
+                        .toList();
+        int stride = evenlySpaced(ticks, place) ? stride(labels) : 1;
         double free = 0;
-        for (Tick tick : ticks) {
-            Label label =
-                    new Label(
-                                    place.applyAsDouble(tick.at()),
-                                    page.y() + 19,
-                                    Anchor.MIDDLE,
-                                    Font.TEXT,
-                                    style,
-                                    tick.label())
-                            .within(2, Page.WIDTH - 2);
-            if (label.box().left() >= free) {
-                page.svg().text(label);
-                free = label.box().right() + LEAST_BETWEEN_NUMBERS;
+        for (int i = 0; i < labels.size(); i += stride) {
+            Box box = labels.get(i).box();
+            if (box.left() >= free) {
+                page.svg().text(labels.get(i));
+                free = box.right() + LEAST_BETWEEN_NUMBERS;
             }
         }
         page.advance(NUMBERS);
+    }
+
+    private static Label number(Page page, Tick tick, double x, Style style) {
+        return new Label(x, page.y() + 19, Anchor.MIDDLE, Font.TEXT, style, tick.label())
+                .within(2, Page.WIDTH - 2);
+    }
+
+    private static boolean evenlySpaced(List<Tick> ticks, DoubleUnaryOperator place) {
+        double[] places = ticks.stream().mapToDouble(Tick::at).map(place).toArray();
+        for (int i = 2; i < places.length; i++) {
+            double change = places[i] - 2 * places[i - 1] + places[i - 2];
+            if (Math.abs(change) > UNEVEN) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The least stride at which no number touches the next. */
+    private static int stride(List<Label> labels) {
+        int stride = 1;
+        while (!clear(labels, stride)) {
+            stride++;
+        }
+        return stride;
+    }
+
+    private static boolean clear(List<Label> labels, int stride) {
+        for (int i = stride; i < labels.size(); i += stride) {
+            double right = labels.get(i - stride).box().right();
+            if (labels.get(i).box().left() < right + LEAST_BETWEEN_NUMBERS) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The title of a level axis, under its numbers. */

@@ -112,6 +112,20 @@ final class Plot {
         }
     }
 
+    /** A mark for what does not do, known from others without its colour. */
+    void cross(Style style, double xValue, double yValue) {
+        if (x.holds(xValue) && y.holds(yValue)) {
+            cross(svg, style, x(xValue), y(yValue));
+        }
+    }
+
+    /** The same at a place of the page. */
+    static void cross(Svg svg, Style style, double atX, double atY) {
+        double arm = 0.9 * MARK;
+        svg.line(style, atX - arm, atY - arm, atX + arm, atY + arm);
+        svg.line(style, atX - arm, atY + arm, atX + arm, atY - arm);
+    }
+
     /** A hollow mark. */
     void ring(Style style, double xValue, double yValue) {
         if (x.holds(xValue) && y.holds(yValue)) {

@@ -19,7 +19,7 @@ public final class PropulsionFigure {
     private static final String CRUISE = "in cruise";
     private static final int TICKS_UP = 4;
     private static final int TICKS_ALONG = 7;
-    private static final int DRAG_POINTS = 80;
+    private static final int DRAG_POINTS = 200;
 
     private final PropulsionTask task;
     private final PropulsionMatch result;
@@ -97,7 +97,7 @@ public final class PropulsionFigure {
         task.cruise()
                 .ifPresent(
                         cruise -> {
-                            keys.add(KeyEntry.line(Style.SECOND_LINE, "required"));
+                            keys.add(KeyEntry.line(Style.SECOND_DASHED, "required"));
                             keys.add(KeyEntry.dot(Style.INK, CRUISE));
                         });
         double greatest =
@@ -113,7 +113,8 @@ public final class PropulsionFigure {
                     task.cruise()
                             .ifPresent(
                                     cruise ->
-                                            plot.curve(Style.SECOND_LINE, drag(cruise.drag(), x)));
+                                            plot.curve(
+                                                    Style.SECOND_DASHED, drag(cruise.drag(), x)));
                     curve(plot, Style.FIRST_LINE, OperatingPoint::thrustN);
                     task.cruise()
                             .ifPresent(
@@ -193,10 +194,10 @@ public final class PropulsionFigure {
     private Panel efficiency() {
         List<KeyEntry> keys = new ArrayList<>();
         keys.add(KeyEntry.line(Style.FIRST_LINE, "propeller"));
-        keys.add(KeyEntry.line(Style.SECOND_LINE, "motor"));
-        keys.add(KeyEntry.line(Style.THIRD_LINE, "all"));
+        keys.add(KeyEntry.line(Style.SECOND_DASHED, "motor"));
+        keys.add(KeyEntry.line(Style.THIRD_DOTTED, "total"));
         if (result.performance().cruise().isPresent()) {
-            keys.add(KeyEntry.dot(Style.INK, "all, " + CRUISE));
+            keys.add(KeyEntry.dot(Style.INK, "total " + CRUISE));
         }
         return new Panel(
                 "Efficiency",
@@ -204,9 +205,9 @@ public final class PropulsionFigure {
                 Panel.TALL,
                 Axis.between(0, 1, 5),
                 plot -> {
-                    curve(plot, Style.SECOND_LINE, point -> point.efficiency().motor());
+                    curve(plot, Style.SECOND_DASHED, point -> point.efficiency().motor());
                     curve(plot, Style.FIRST_LINE, point -> point.efficiency().propeller());
-                    curve(plot, Style.THIRD_LINE, point -> point.efficiency().total());
+                    curve(plot, Style.THIRD_DOTTED, point -> point.efficiency().total());
                     cruiseDot(plot, point -> point.efficiency().total());
                 });
     }
@@ -218,9 +219,10 @@ public final class PropulsionFigure {
         }
         plot.curve(
                 style,
-                curve.stream()
-                        .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
-                        .toList());
+                Smooth.through(
+                        curve.stream()
+                                .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
+                                .toList()));
     }
 
     private void cruiseDot(Plot plot, ToDoubleFunction<OperatingPoint> value) {

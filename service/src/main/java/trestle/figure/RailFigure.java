@@ -23,7 +23,7 @@ public final class RailFigure {
     private static final int TICKS = 6;
 
     /** Beside the bars: what they carry of what they may. */
-    private static final double NUMBERS_WIDTH = 128;
+    private static final double NUMBERS_WIDTH = 118;
 
     private RailFigure() {}
 
@@ -43,11 +43,11 @@ public final class RailFigure {
         }
         Heading heading =
                 new Heading(
-                        "Of the rating, %",
+                        "Load, % of rating",
                         List.of(
                                 KeyEntry.band(Style.FIRST_FILL, "typical"),
                                 KeyEntry.band(Style.PALE, "peak"),
-                                KeyEntry.band(Style.LIMIT_BAND, "over the rating")));
+                                KeyEntry.band(Style.LIMIT_BAND, "over")));
         heading.draw(page.svg(), page.y());
         page.advance(heading.height() + 6);
         int shown = Math.min(MOST_RAILS, budget.rails().size());

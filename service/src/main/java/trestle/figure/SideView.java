@@ -30,7 +30,7 @@ final class SideView {
     private static final double MOST_HEIGHT = 220;
     private static final double WING_STRIP = 26;
     private static final int MOST_NAME_ROWS = 12;
-    private static final double WIDEST_NAME = 110;
+    private static final double WIDEST_NAME = 134;
     private static final int TICKS = 7;
 
     private final BalanceTask task;
@@ -129,7 +129,7 @@ final class SideView {
         keys.add(new KeyEntry(KeyEntry.Sign.CG, Style.INK, "CG"));
         keys.add(KeyEntry.dot(Style.MASS, "area as mass"));
         if (task.items().stream().anyMatch(item -> item.travel().isPresent())) {
-            keys.add(KeyEntry.line(Style.TRAVEL, "can be moved"));
+            keys.add(KeyEntry.line(Style.TRAVEL, "movable"));
         }
         return keys;
     }
@@ -165,9 +165,8 @@ final class SideView {
                 alike.armM,
                 Style.MUTED,
                 Words.name(alike.name, WIDEST_NAME)
-                        + (count > 1 ? " ×" + count : "")
-                        + " "
-                        + BalanceFigure.mass(count * alike.massKg));
+                        + (count > 1 ? " " + count + " × " : " ")
+                        + BalanceFigure.mass(alike.massKg));
     }
 
     private void masses(Plot plot) {

@@ -16,6 +16,7 @@ enum Style {
     FIRST_DASHED("d", "stroke", Colour.FIRST, Style.DASHED),
     SECOND_DASHED("e", "stroke", Colour.SECOND, Style.DASHED),
     THIRD_DASHED("f", "stroke", Colour.THIRD, Style.DASHED),
+    THIRD_DOTTED("h", "stroke", Colour.THIRD, Style.CURVE + ";stroke-dasharray:2 2.5"),
     FIRST_FILL("A", "fill", Colour.FIRST, ""),
     SECOND_FILL("B", "fill", Colour.SECOND, ""),
     THIRD_FILL("C", "fill", Colour.THIRD, ""),
@@ -23,12 +24,13 @@ enum Style {
     MASS("M", "fill", Colour.FIRST, ";fill-opacity:.3"),
     MASS_EDGE("N", "stroke", Colour.FIRST, ";fill:none"),
     PALE("P", "fill", Colour.FIRST, ";fill-opacity:.35"),
+    LIMIT_CROSS("s", "stroke", Colour.LIMIT, ";stroke-width:2.4;fill:none"),
     LIMIT_LINE("l", "stroke", Colour.LIMIT, ";stroke-width:1.4;stroke-dasharray:6 3;fill:none"),
     TRAVEL("t", "stroke", Colour.SECOND, ";stroke-width:1.4;fill:none"),
     GUIDE("u", "stroke", Colour.MUTED, ";stroke-dasharray:2 3;fill:none"),
-    LIMIT_BAND("L", "fill", Colour.LIMIT, ";fill-opacity:.13"),
-    ATTENTION_BAND("Y", "fill", Colour.ATTENTION, ";fill-opacity:.17"),
-    GOOD_BAND("G", "fill", Colour.GOOD, ";fill-opacity:.18");
+    LIMIT_BAND("L", "fill", Colour.LIMIT, ";fill-opacity:.18"),
+    ATTENTION_BAND("Y", "fill", Colour.ATTENTION, ";fill-opacity:.24"),
+    GOOD_BAND("G", "fill", Colour.GOOD, ";fill-opacity:.26");
 
     private static final String CURVE = ";stroke-width:2.2;stroke-linejoin:round;fill:none";
     private static final String DASHED = CURVE + ";stroke-dasharray:7 4";

@@ -25,13 +25,16 @@ final class TextFit {
         return text.substring(0, end).stripTrailing() + ELLIPSIS;
     }
 
-    /** At most so many lines, broken at spaces; the last one shortened where more is left. */
+    /**
+     * At most so many lines, broken at spaces, but not between a number and its unit; the last one
+     * shortened where more is left.
+     */
     static List<String> wrapped(String text, Font font, double width, int mostLines) {
         List<String> lines = new ArrayList<>();
         String rest = text;
         while (lines.size() < mostLines - 1 && font.width(rest) > width) {
             int end = fitting(rest, font, width);
-            int space = rest.lastIndexOf(' ', end);
+            int space = breakBefore(rest, end);
             if (space > 0) {
                 end = space;
             }
@@ -45,6 +48,17 @@ final class TextFit {
             lines.add(shortened(rest, font, width));
         }
         return lines;
+    }
+
+    /** The last space up to a place that does not part a number from its unit, if there is one. */
+    private static int breakBefore(String text, int end) {
+        int last = text.lastIndexOf(' ', end);
+        for (int space = last; space > 0; space = text.lastIndexOf(' ', space - 1)) {
+            if (!Character.isDigit(text.charAt(space - 1))) {
+                return space;
+            }
+        }
+        return last;
     }
 
     private static int fitting(String text, Font font, double width) {

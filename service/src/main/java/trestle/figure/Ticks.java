@@ -11,6 +11,9 @@ final class Ticks {
     /** Decades that still have room for 2 and 5. */
     private static final double FEW_DECADES = 3.2;
 
+    /** With more places a number has no room beside a plot. */
+    private static final int MOST_PLACES = 4;
+
     private Ticks() {}
 
     /** The step that cuts a length into about so many. */
@@ -33,8 +36,9 @@ final class Ticks {
         List<Tick> ticks = new ArrayList<>();
         long first = (long) Math.ceil((from - slack) / step);
         long last = (long) Math.floor((to + slack) / step);
+        Multiple multiple = Multiple.of(Math.max(Math.abs(from), Math.abs(to)), step);
         for (long i = first; i <= last; i++) {
-            ticks.add(new Tick(i * step, label(i * step, step)));
+            ticks.add(new Tick(i * step, multiple.label(i * step, step)));
         }
         return ticks;
     }
@@ -56,8 +60,33 @@ final class Ticks {
         }
     }
 
+    /** Six digits have no room beside a plot: thousands and millions are written as such. */
+    private record Multiple(double factor, String sign) {
+        private static final Multiple ONE = new Multiple(1, "");
+        private static final List<Multiple> LARGER =
+                List.of(new Multiple(1e3, "k"), new Multiple(1e6, "M"));
+        private static final double LONGEST = 1e5;
+        private static final double LONGEST_WITH_SIGN = 1e4;
+
+        static Multiple of(double greatest, double step) {
+            return greatest < LONGEST
+                    ? ONE
+                    : LARGER.stream()
+                            .filter(
+                                    one ->
+                                            greatest / one.factor < LONGEST_WITH_SIGN
+                                                    && step >= one.factor)
+                            .findFirst()
+                            .orElse(ONE);
+        }
+
+        String label(double at, double step) {
+            return at == 0 && factor > 1 ? "0" : Ticks.label(at / factor, step / factor) + sign;
+        }
+    }
+
     private static String label(double at, double step) {
         int places = (int) Math.max(0, -Math.floor(Math.log10(step) + ROUNDING));
-        return places > 5 ? Numbers.significant(at, 3) : Numbers.fixed(at, places);
+        return places > MOST_PLACES ? Numbers.power(at, 3) : Numbers.fixed(at, places);
     }
 }

@@ -111,8 +111,8 @@ public final class WireFigure {
         double sinkC = Temperature.cFromK(task.effectiveSurroundings().sinkTemperatureK());
         double top = ratingC + ABOVE_RATING * Math.max(20, ratingC - sinkC);
         List<KeyEntry> keys = new ArrayList<>();
-        keys.add(KeyEntry.band(Style.ATTENTION_BAND, "over " + whole(limitC) + " °C"));
-        keys.add(KeyEntry.band(Style.LIMIT_BAND, "over the rating, " + whole(ratingC) + " °C"));
+        keys.add(KeyEntry.band(Style.ATTENTION_BAND, "over " + whole(limitC)));
+        keys.add(KeyEntry.band(Style.LIMIT_BAND, "over rated " + whole(ratingC)));
         keys.addAll(marks());
         boolean peak = task.run().peak().isPresent();
         if (peak) {
@@ -176,7 +176,7 @@ public final class WireFigure {
             keys.add(KeyEntry.dot(Style.THIRD_FILL, "meets all"));
         }
         if (!gauges.stream().allMatch(GaugeAnswer::meets)) {
-            keys.add(KeyEntry.dot(Style.LIMIT_FILL, "fails"));
+            keys.add(new KeyEntry(KeyEntry.Sign.CROSS, Style.LIMIT_CROSS, "fails"));
             keys.add(new KeyEntry(KeyEntry.Sign.ARROW, Style.LIMIT_FILL, "off the scale"));
         }
         return keys;
@@ -184,12 +184,14 @@ public final class WireFigure {
 
     private void marks(Plot plot, Function<GaugeAnswer, Optional<Double>> value) {
         for (int i = 0; i < gauges.size(); i++) {
-            Style style = gauges.get(i).meets() ? Style.THIRD_FILL : Style.LIMIT_FILL;
+            boolean meets = gauges.get(i).meets();
             Optional<Double> at = value.apply(gauges.get(i));
-            if (at.isPresent() && plot.holds(at.get())) {
-                plot.dot(style, i, at.get());
+            if (at.isEmpty() || !plot.holds(at.get())) {
+                plot.offScale(meets ? Style.THIRD_FILL : Style.LIMIT_FILL, i);
+            } else if (meets) {
+                plot.dot(Style.THIRD_FILL, i, at.get());
             } else {
-                plot.offScale(style, i);
+                plot.cross(Style.LIMIT_CROSS, i, at.get());
             }
         }
     }

@@ -2,6 +2,8 @@ package trestle.http;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.nio.ByteBuffer;
 import java.time.Duration;
@@ -99,6 +101,7 @@ public final class Service implements AutoCloseable {
                 });
         if (!settings.allowedOrigins().isEmpty()) {
             config.bundledPlugins.enableCors(cors -> cors.addRule(rule -> allow(rule, settings)));
+            config.routes.beforeMatched(Service::answerAllTheSame);
         }
         config.requestLogger.http(RequestLog::write);
         routes.register(config.routes);
@@ -110,6 +113,18 @@ public final class Service implements AutoCloseable {
             rule.anyHost();
         } else {
             settings.allowedOrigins().forEach(rule::allowHost);
+        }
+    }
+
+    /**
+     * The plugin marks an answer to any other origin as a bad request. But the browser keeps that
+     * answer from the page anyway, and the service's own pages send their origin too, though nobody
+     * lists it. What is kept for an {@code <img>} must not be given to a page that asks by script.
+     */
+    private static void answerAllTheSame(Context context) {
+        context.status(HttpStatus.OK);
+        if (context.res().getHeader("Vary") == null) {
+            context.res().setHeader("Vary", "Origin");
         }
     }
 

@@ -30,6 +30,12 @@ public enum Grade {
         return word;
     }
 
+    /** So many findings of it, such as 1 attention or 3 notes. */
+    String counted(long findings) {
+        boolean several = findings > 1 && this != ATTENTION;
+        return findings + " " + cssClass() + (several ? "s" : "");
+    }
+
     String meaning() {
         return meaning;
     }

@@ -102,7 +102,7 @@ final class SheetPage {
                         .collect(Collectors.groupingBy(Judged::grade, Collectors.counting()));
         return List.of(Grade.STOP, Grade.ATTENTION, Grade.NOTE).stream()
                 .filter(counts::containsKey)
-                .map(grade -> counts.get(grade) + " " + grade.cssClass())
+                .map(grade -> grade.counted(counts.get(grade)))
                 .collect(Collectors.joining(", "));
     }
 

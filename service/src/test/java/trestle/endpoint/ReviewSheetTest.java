@@ -157,6 +157,11 @@ class ReviewSheetTest {
     }
 
     @Test
+    void findingsAreCounted() throws IOException {
+        assertThat(text(REVIEW.sheet(request(example())))).contains("1 attention, 3 notes");
+    }
+
+    @Test
     void theExamplePrintsOnTwoPages(@TempDir Path folder) throws Exception {
         assumeTrue(Files.isExecutable(CHROMIUM), "needs Chromium");
         Path html =

@@ -36,6 +36,17 @@ class AxisPropertyTest {
         }
     }
 
+    @Property(tries = 500)
+    void numbersBesideAPlotHaveRoomAndDiffer(
+            @ForAll @Scale(8) @DoubleRange(min = 1e-5, max = 1e12) double greatest,
+            @ForAll @IntRange(min = 2, max = 5) int about) {
+        List<String> labels =
+                Axis.fromZero(greatest, about).ticks().stream().map(Tick::label).toList();
+        assertThat(labels)
+                .doesNotHaveDuplicates()
+                .allMatch(label -> Font.TEXT.width(label) <= Panels.NUMBER_WIDTH);
+    }
+
     @Property(tries = 200)
     void fractionsStayBetweenTheEndsWhateverIsAsked(
             @ForAll double from, @ForAll double to, @ForAll double value) {

@@ -61,6 +61,16 @@ class FigureTest {
         Drawing.read(Samples.figure(name, Theme.LIGHT)).isSound().keepsCurvesClearOfTexts();
     }
 
+    /** 11 pixels are the small print of a page; a phone held upright is 360 wide. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void textsAreLegibleOnAPhone(String name) {
+        Drawing drawing = Drawing.read(Samples.figure(name, Theme.LIGHT));
+        double width = Double.parseDouble(drawing.root().getAttribute("viewBox").split(" ")[2]);
+        assertThat(drawing.elements("text"))
+                .allMatch(t -> Double.parseDouble(t.getAttribute("font-size")) * 360 / width > 11);
+    }
+
     @ParameterizedTest
     @MethodSource("names")
     void figureSaysWhatItIsToThoseWhoCannotSeeIt(String name) {
@@ -116,7 +126,7 @@ class FigureTest {
                         true);
         assertThat(drawing.svg()).doesNotContain("<script", "\u202e", "\u0000", "\ud800<");
         assertThat(drawing.words())
-                .contains("<script>alert('… 500 g", "abc\ufffd 100 g")
+                .contains("<script>alert('x')… 500 g", "abc\ufffd 100 g")
                 .anyMatch(word -> word.startsWith("\u2068סוללה") && word.endsWith("…\u2069 300 g"));
         String family = "👩‍👩‍👧‍👦";
         assertThat(
@@ -176,7 +186,11 @@ class FigureTest {
                         usual.reserveFraction());
         Drawing drawing =
                 Drawing.read(PackFigure.of(task, PackEnergy.of(task), Theme.LIGHT)).isSound();
-        assertThat(drawing.words()).contains("The pack cannot feed this load.");
+        assertThat(drawing.words())
+                .as("no scales without a curve")
+                .hasSizeLessThan(5)
+                .contains("The pack cannot feed this load.")
+                .anyMatch(word -> word.startsWith("Stop: "));
         assertThat(drawing.elements("polyline")).isEmpty();
     }
 
@@ -212,6 +226,30 @@ class FigureTest {
     }
 
     @Test
+    void gaugesThatFailAreKnownWithoutColour() {
+        Drawing drawing = Drawing.read(Samples.figure("wires", Theme.LIGHT));
+        assertThat(drawing.elements("line"))
+                .anyMatch(l -> l.getAttribute("class").equals(Style.LIMIT_CROSS.cssClass()));
+        assertThat(drawing.elements("circle"))
+                .noneMatch(c -> c.getAttribute("class").equals(Style.LIMIT_FILL.cssClass()));
+    }
+
+    @Test
+    void gaugesAreNumberedEvenly() {
+        Drawing drawing = Drawing.read(Samples.figure("wires", Theme.LIGHT));
+        double lowest = drawing.texts().stream().mapToDouble(t -> t.box().top()).max().orElse(0);
+        List<Integer> gauges =
+                drawing.texts().stream()
+                        .filter(t -> t.box().top() > lowest - 25 && t.content().matches("\\d+"))
+                        .map(t -> Integer.valueOf(t.content()))
+                        .toList();
+        assertThat(gauges).hasSizeGreaterThan(4);
+        for (int i = 2; i < gauges.size(); i++) {
+            assertThat(gauges.get(i) - gauges.get(i - 1)).isEqualTo(gauges.get(1) - gauges.get(0));
+        }
+    }
+
+    @Test
     void launchWithoutAPathShowsItsSpeeds() {
         for (Launch launch :
                 List.of(
@@ -226,6 +264,18 @@ class FigureTest {
                             .isSound();
             assertThat(drawing.words()).contains("stall 10.1", "safe climb 13.2");
         }
+    }
+
+    @Test
+    void curvesOfADriveAreKnownWithoutColour() {
+        Drawing drawing = Drawing.read(Samples.figure("propulsion", Theme.LIGHT));
+        assertThat(drawing.elements("polyline"))
+                .extracting(curve -> curve.getAttribute("class"))
+                .contains(
+                        Style.FIRST_LINE.cssClass(),
+                        Style.SECOND_DASHED.cssClass(),
+                        Style.THIRD_DOTTED.cssClass())
+                .doesNotContain(Style.SECOND_LINE.cssClass(), Style.THIRD_LINE.cssClass());
     }
 
     @Test
@@ -258,6 +308,18 @@ class FigureTest {
         RailTask none = new RailTask(new Supply(25, 18), List.of());
         assertThat(Drawing.read(RailFigure.of(none, Rails.of(none), Theme.LIGHT)).isSound().words())
                 .contains("There is no rail to draw.");
+    }
+
+    @Test
+    void runsAreNamedWhereTheyLie() {
+        CompassTask task =
+                new CompassTask(
+                        List.of(
+                                Samples.run("main lead", 30, 6, false, 320),
+                                Samples.run("servo feed", 4, 3, true, 110)),
+                        20e-6,
+                        0.03);
+        assertThat(compass(task).words()).contains("main lead 320", "servo feed 110");
     }
 
     @Test

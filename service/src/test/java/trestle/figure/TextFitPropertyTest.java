@@ -17,6 +17,14 @@ class TextFitPropertyTest {
     }
 
     @Test
+    void numbersKeepTheirUnits() {
+        assertThat(TextFit.wrapped("a missing item at 433 mm", Font.TEXT, 150, 3))
+                .containsExactly("a missing item at", "433 mm");
+        assertThat(TextFit.wrapped("1 2 3 4 5 6 7 8 9", Font.TEXT, 60, 9))
+                .allMatch(line -> !line.endsWith("…"));
+    }
+
+    @Test
     void charactersOfSeveralPartsAreNeverCut() {
         String family = "👩‍👩‍👧‍👦";
         String shortened = TextFit.shortened(family.repeat(9), Font.TEXT, 150);
