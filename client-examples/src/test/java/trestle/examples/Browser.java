@@ -3,15 +3,18 @@ package trestle.examples;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
@@ -105,6 +108,17 @@ final class Browser {
                 Map.of(
                         "features",
                         List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    /** How many sheets of paper the page takes, of the size that it asks for itself. */
+    int printedPages() {
+        Object printed =
+                driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
+                        .get("data");
+        String pdf =
+                new String(
+                        Base64.getDecoder().decode((String) printed), StandardCharsets.ISO_8859_1);
+        return (int) Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count();
     }
 
     WebElement find(String css) {

@@ -1,0 +1,57 @@
+package trestle.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The sheet to print and file: one leaf of paper, whatever the launch. */
+class SheetPrintTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+    @TempDir Path folder;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"kind\": \"hand\", \"release_speed_m_per_s\": 9, \"angle_deg\": 8}",
+                "{\"kind\": \"hand\", \"release_speed_m_per_s\": 7}",
+                "{\"kind\": \"dolly\", \"rolling_resistance\": 0.05}"
+            })
+    void theSheetHasTwoPages(String launch) throws IOException, InterruptedException {
+        Browser browser = Browser.shared();
+        URI review = URI.create(LiveService.url() + "/v1/build-review");
+        String example = ask(HttpRequest.newBuilder(URI.create(review + "/example")));
+        ObjectNode aircraft = (ObjectNode) MAPPER.readTree(example);
+        ((ObjectNode) aircraft.path("mission")).set("launch", MAPPER.readTree(launch));
+        String sheet =
+                ask(
+                        HttpRequest.newBuilder(URI.create(review + "?as=html"))
+                                .header("Content-Type", "application/json")
+                                .POST(BodyPublishers.ofString(aircraft.toString())));
+        Path file = Files.writeString(folder.resolve("sheet.html"), sheet);
+
+        browser.open(file.toUri().toString());
+
+        assertThat(browser.printedPages()).isEqualTo(2);
+    }
+
+    private static String ask(HttpRequest.Builder request)
+            throws IOException, InterruptedException {
+        var answer = CLIENT.send(request.build(), BodyHandlers.ofString());
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+        return answer.body();
+    }
+}
