@@ -17,8 +17,6 @@ FROM eclipse-temurin:17-jre
 LABEL org.opencontainers.image.title="Trestle" \
       org.opencontainers.image.description="Airframe calculations for large battery-electric aircraft, over HTTP" \
       org.opencontainers.image.licenses="Apache-2.0"
-# bash opens TCP connections by itself: neither warm-up nor health check needs a further tool.
-SHELL ["/bin/bash", "-euo", "pipefail", "-c"]
 WORKDIR /opt/trestle
 COPY --from=build /build/LICENSE /build/service/target/trestle.jar ./
 
@@ -31,29 +29,13 @@ RUN printf '%s\n' -XX:+UseSerialGC -XX:MaxRAMPercentage=50 -XX:+ExitOnOutOfMemor
 # The archive (AppCDS) holds the classes that are loaded when every calculation has answered its own
 # example. It fits this runtime and this jar alone, so it is made here; Java leaves it aside where
 # it does not fit, and then only starts more slowly.
-RUN export LC_ALL=C; \
-    java @jvm.options -XX:ArchiveClassesAtExit=trestle.jsa -jar trestle.jar --port 0 > started & \
-    service=$!; \
-    until grep -q listens started; do kill -0 $service; sleep 0.1; done; \
-    port=$(grep -o '[0-9]*$' started); \
-    ask() { \
-        exec 3<>/dev/tcp/127.0.0.1/$port; \
-        printf '%s %s HTTP/1.0\r\nContent-Type: application/json\r\nContent-Length: %d\r\n\r\n%s' \
-            "$1" "$2" "${#3}" "$3" >&3; \
-        sed '1,/^\r$/d' <&3; \
-    }; \
-    examples=$(ask GET /v1 '' | grep -o '/v1/[a-z-]*/example'); \
-    for example in $examples; do \
-        ask POST "${example%/example}" "$(ask GET "$example" '')" | grep '"verdict"' > /dev/null; \
-    done; \
-    kill $service; \
-    wait $service || [[ $? == 143 ]]; \
-    rm started; \
-    java -Xshare:on -XX:SharedArchiveFile=trestle.jsa -jar trestle.jar --version
+RUN java @jvm.options -XX:ArchiveClassesAtExit=trestle.jsa -jar trestle.jar --check --port 0 \
+    && java -Xshare:on -XX:SharedArchiveFile=trestle.jsa -jar trestle.jar --version
 
 ENV TRESTLE_HOST=0.0.0.0
 EXPOSE 8080
 USER 10001:10001
+# bash opens TCP connections by itself: no further tool is needed.
 HEALTHCHECK --interval=30s --timeout=3s --start-period=10s \
     CMD ["/bin/bash", "-c", "exec 3<>/dev/tcp/127.0.0.1/${TRESTLE_PORT:-8080} && printf 'GET /health/ready HTTP/1.0\\r\\n\\r\\n' >&3 && read -r status <&3 && [[ $status == *' 200 '* ]]"]
 ENTRYPOINT ["java", "@/opt/trestle/jvm.options", "-XX:SharedArchiveFile=/opt/trestle/trestle.jsa", "-jar", "/opt/trestle/trestle.jar"]

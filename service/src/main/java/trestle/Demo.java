@@ -3,17 +3,13 @@ package trestle;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.net.URL;
-import java.net.URLConnection;
 import java.util.Locale;
 
 /**
  * The main job once, as a caller would do it: fetch the example aircraft, post it, read the answer.
- * By the plainest client there is: the newer one sets up encryption before it asks anything.
  */
 final class Demo {
+    private static final String REVIEW = "/v1/build-review";
     private static final int LABEL_WIDTH = 28;
 
     private Demo() {}
@@ -26,24 +22,11 @@ final class Demo {
      */
     static String run(String address) {
         try {
-            URL review = new URL(address + "/v1/build-review");
-            byte[] aircraft = answer(new URL(review + "/example").openConnection());
-            URLConnection post = review.openConnection();
-            post.setRequestProperty("Content-Type", "application/json");
-            post.setRequestProperty("Accept", "application/json");
-            post.setDoOutput(true);
-            try (OutputStream body = post.getOutputStream()) {
-                body.write(aircraft);
-            }
-            return text(new ObjectMapper().readTree(answer(post)));
+            Caller caller = new Caller(address);
+            byte[] aircraft = caller.get(REVIEW + "/example");
+            return text(new ObjectMapper().readTree(caller.post(REVIEW, aircraft)));
         } catch (IOException unreachable) {
             return "the demo could not reach the service: " + unreachable.getMessage() + "\n";
-        }
-    }
-
-    private static byte[] answer(URLConnection asked) throws IOException {
-        try (InputStream answer = asked.getInputStream()) {
-            return answer.readAllBytes();
         }
     }
 

@@ -21,6 +21,7 @@ import trestle.http.Settings;
         sortOptions = false,
         versionProvider = Main.ServiceVersion.class)
 public final class Main implements Callable<Integer> {
+    private static final int CHECK_FAILED = 1;
     private static final int PORT_TAKEN = 2;
 
     @Option(
@@ -84,6 +85,13 @@ public final class Main implements Callable<Integer> {
                     "Also post the example aircraft to /v1/build-review and print what comes back.")
     private boolean demo;
 
+    @Option(
+            names = "--check",
+            description =
+                    "Post its own example to every calculation, print how each was answered, and"
+                            + " stop; exit code 1 where one was not.")
+    private boolean check;
+
     /**
      * Starts the service and returns; it runs until it is told to stop.
      *
@@ -118,6 +126,11 @@ public final class Main implements Callable<Integer> {
             Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));
             String address = "http://" + host + ":" + service.port();
             System.out.println("Trestle " + Version.current() + " listens on " + address);
+            if (check) {
+                boolean whole = SelfCheck.run(address, System.out);
+                service.close();
+                return whole ? 0 : CHECK_FAILED;
+            }
             if (demo) {
                 System.out.print(Demo.run(address));
             }

@@ -12,6 +12,8 @@ import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Catalogue;
 
 /** The command line. */
 class MainTest {
@@ -48,7 +50,7 @@ class MainTest {
         assertThat(printed.toString())
                 .contains("--host", "--port", "--max-body-bytes", "--max-batch-bytes")
                 .contains("--max-batch-seconds", "--max-concurrent-requests")
-                .contains("--allowed-origins", "--demo")
+                .contains("--allowed-origins", "--demo", "--check")
                 .contains("TRESTLE_HOST", "TRESTLE_PORT", "TRESTLE_ALLOWED_ORIGINS");
     }
 
@@ -56,6 +58,30 @@ class MainTest {
     void theVersionIsOneLine() {
         assertThat(run("--version")).isZero();
         assertThat(printed.toString().strip()).matches("trestle [0-9]+\\.[0-9]+\\.[0-9]+");
+    }
+
+    @Test
+    void theCheckAsksEveryCalculationAndStops() {
+        PrintStream before = System.out;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        try {
+            System.setOut(new PrintStream(said, true, StandardCharsets.UTF_8));
+            assertThat(run("--check", "--port", "0")).isZero();
+        } finally {
+            System.setOut(before);
+        }
+        for (Calculation<?, ?> calculation : Catalogue.calculations()) {
+            assertThat(said.toString(StandardCharsets.UTF_8))
+                    .containsPattern(calculation.name() + " +answered: (fit|attention|stop)");
+        }
+    }
+
+    @Test
+    void aServiceThatDoesNotAnswerFailsTheCheck() {
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
+        assertThat(SelfCheck.run("http://127.0.0.1:9", out)).isFalse();
+        assertThat(said.toString(StandardCharsets.UTF_8)).startsWith("the index: ");
     }
 
     @Test
