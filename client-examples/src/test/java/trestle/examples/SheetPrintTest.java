@@ -27,7 +27,8 @@ class SheetPrintTest {
     @ValueSource(
             strings = {
                 "{\"kind\": \"hand\", \"release_speed_m_per_s\": 9, \"angle_deg\": 8}",
-                "{\"kind\": \"hand\", \"release_speed_m_per_s\": 7}",
+                "{\"kind\": \"hand\", \"release_speed_m_per_s\": 6}",
+                "{\"kind\": \"bungee\", \"stiffness_n_per_m\": 14, \"stretch_m\": 15}",
                 "{\"kind\": \"dolly\", \"rolling_resistance\": 0.05}"
             })
     void theSheetHasTwoPages(String launch) throws IOException, InterruptedException {
