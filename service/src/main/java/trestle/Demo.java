@@ -44,15 +44,10 @@ final class Demo {
         }
         answer.path("key_figures")
                 .properties()
-                .forEach(
-                        figure ->
-                                line(
-                                        text,
-                                        figure.getKey(),
-                                        String.format(
-                                                Locale.ROOT,
-                                                "%.4g",
-                                                figure.getValue().asDouble())));
+                .forEach(figure -> line(
+                        text,
+                        figure.getKey(),
+                        String.format(Locale.ROOT, "%.4g", figure.getValue().asDouble())));
         return text.toString();
     }
 

@@ -14,9 +14,7 @@ import trestle.http.Settings;
 /** Starts the service from the command line. */
 @Command(
         name = "trestle",
-        description =
-                "Airframe calculations over HTTP. Every option can be given by the environment"
-                        + " too.",
+        description = "Airframe calculations over HTTP. Every option can be given by the environment" + " too.",
         mixinStandardHelpOptions = true,
         sortOptions = false,
         versionProvider = Main.ServiceVersion.class)
@@ -27,17 +25,13 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--host",
             defaultValue = "${env:TRESTLE_HOST:-127.0.0.1}",
-            description =
-                    "Address to listen on; 0.0.0.0 for all. TRESTLE_HOST. Default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Address to listen on; 0.0.0.0 for all. TRESTLE_HOST. Default" + " ${DEFAULT-VALUE}.")
     private String host;
 
     @Option(
             names = "--port",
             defaultValue = "${env:TRESTLE_PORT:-8080}",
-            description =
-                    "Port to listen on; 0 takes a free one. TRESTLE_PORT. Default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Port to listen on; 0 takes a free one. TRESTLE_PORT. Default" + " ${DEFAULT-VALUE}.")
     private int port;
 
     @Option(
@@ -49,47 +43,41 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--max-batch-bytes",
             defaultValue = "${env:TRESTLE_MAX_BATCH_BYTES:-1073741824}",
-            description =
-                    "Largest batch of requests; each request in it may be as large as a body."
-                            + " TRESTLE_MAX_BATCH_BYTES. Default ${DEFAULT-VALUE}.")
+            description = "Largest batch of requests; each request in it may be as large as a body."
+                    + " TRESTLE_MAX_BATCH_BYTES. Default ${DEFAULT-VALUE}.")
     private long maxBatchBytes;
 
     @Option(
             names = "--max-batch-seconds",
             defaultValue = "${env:TRESTLE_MAX_BATCH_SECONDS:-600}",
-            description =
-                    "Longest time that one batch is worked on. TRESTLE_MAX_BATCH_SECONDS. Default"
-                            + " ${DEFAULT-VALUE}.")
+            description = "Longest time that one batch is worked on. TRESTLE_MAX_BATCH_SECONDS. Default"
+                    + " ${DEFAULT-VALUE}.")
     private int maxBatchSeconds;
 
     @Option(
             names = "--max-concurrent-requests",
             defaultValue = "${env:TRESTLE_MAX_CONCURRENT_REQUESTS:-64}",
-            description =
-                    "Requests worked on at once; more are told to come back."
-                            + " TRESTLE_MAX_CONCURRENT_REQUESTS. Default ${DEFAULT-VALUE}.")
+            description = "Requests worked on at once; more are told to come back."
+                    + " TRESTLE_MAX_CONCURRENT_REQUESTS. Default ${DEFAULT-VALUE}.")
     private int maxConcurrentRequests;
 
     @Option(
             names = "--allowed-origins",
             split = ",",
             defaultValue = "${env:TRESTLE_ALLOWED_ORIGINS:-}",
-            description =
-                    "Origins whose pages may call the service from a browser, with commas between;"
-                            + " * for all. TRESTLE_ALLOWED_ORIGINS. Default none.")
+            description = "Origins whose pages may call the service from a browser, with commas between;"
+                    + " * for all. TRESTLE_ALLOWED_ORIGINS. Default none.")
     private List<String> allowedOrigins = List.of();
 
     @Option(
             names = "--demo",
-            description =
-                    "Also post the example aircraft to /v1/build-review and print what comes back.")
+            description = "Also post the example aircraft to /v1/build-review and print what comes back.")
     private boolean demo;
 
     @Option(
             names = "--check",
-            description =
-                    "Post its own example to every calculation, print how each was answered, and"
-                            + " stop; exit code 1 where one was not.")
+            description = "Post its own example to every calculation, print how each was answered, and"
+                    + " stop; exit code 1 where one was not.")
     private boolean check;
 
     /**
@@ -113,14 +101,7 @@ public final class Main implements Callable<Integer> {
     public Integer call() {
         List<String> origins = allowedOrigins.stream().filter(o -> !o.isBlank()).toList();
         Settings settings =
-                new Settings(
-                        host,
-                        port,
-                        maxBodyBytes,
-                        maxBatchBytes,
-                        maxBatchSeconds,
-                        maxConcurrentRequests,
-                        origins);
+                new Settings(host, port, maxBodyBytes, maxBatchBytes, maxBatchSeconds, maxConcurrentRequests, origins);
         try {
             Service service = Service.start(settings);
             Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));

@@ -23,108 +23,100 @@ class ArchitectureTest {
     };
 
     /** Every other package, so that a new discipline is held from its first class. */
-    private static final DescribedPredicate<JavaClass> DISCIPLINES =
-            resideInAPackage("trestle.*..")
-                    .and(not(resideInAnyPackage(FOUNDATIONS)))
-                    .and(
-                            not(
-                                    resideInAnyPackage(
-                                            "trestle.http..",
-                                            "trestle.endpoint..",
-                                            "trestle.figure..",
-                                            "trestle.sheet..",
-                                            "trestle.review..",
-                                            "trestle.api..")))
-                    .as("are of a discipline");
+    private static final DescribedPredicate<JavaClass> DISCIPLINES = resideInAPackage("trestle.*..")
+            .and(not(resideInAnyPackage(FOUNDATIONS)))
+            .and(not(resideInAnyPackage(
+                    "trestle.http..",
+                    "trestle.endpoint..",
+                    "trestle.figure..",
+                    "trestle.sheet..",
+                    "trestle.review..",
+                    "trestle.api..")))
+            .as("are of a discipline");
 
     @ArchTest
-    static final ArchRule arrowsPointDownOnly =
-            layeredArchitecture()
-                    .consideringOnlyDependenciesInAnyPackage("trestle..")
-                    .layer("front door")
-                    .definedBy("trestle.http..", "trestle")
-                    .layer("endpoints")
-                    .definedBy("trestle.endpoint..")
-                    .layer("figures")
-                    .definedBy("trestle.figure..")
-                    .layer("sheets")
-                    .definedBy("trestle.sheet..")
-                    .layer("review")
-                    .definedBy("trestle.review..")
-                    .layer("disciplines")
-                    .definedBy(DISCIPLINES)
-                    .layer("foundations")
-                    .definedBy(FOUNDATIONS)
-                    .layer("contract")
-                    .definedBy("trestle.api..")
-                    .whereLayer("front door")
-                    .mayNotBeAccessedByAnyLayer()
-                    .whereLayer("endpoints")
-                    .mayOnlyBeAccessedByLayers("front door")
-                    .whereLayer("figures")
-                    .mayOnlyBeAccessedByLayers("front door", "endpoints", "sheets")
-                    .whereLayer("sheets")
-                    .mayOnlyBeAccessedByLayers("endpoints")
-                    .whereLayer("review")
-                    .mayOnlyBeAccessedByLayers("endpoints")
-                    .whereLayer("disciplines")
-                    .mayOnlyBeAccessedByLayers("review", "figures", "endpoints")
-                    .whereLayer("contract")
-                    .mayOnlyBeAccessedByLayers("front door", "endpoints");
+    static final ArchRule arrowsPointDownOnly = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("trestle..")
+            .layer("front door")
+            .definedBy("trestle.http..", "trestle")
+            .layer("endpoints")
+            .definedBy("trestle.endpoint..")
+            .layer("figures")
+            .definedBy("trestle.figure..")
+            .layer("sheets")
+            .definedBy("trestle.sheet..")
+            .layer("review")
+            .definedBy("trestle.review..")
+            .layer("disciplines")
+            .definedBy(DISCIPLINES)
+            .layer("foundations")
+            .definedBy(FOUNDATIONS)
+            .layer("contract")
+            .definedBy("trestle.api..")
+            .whereLayer("front door")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("endpoints")
+            .mayOnlyBeAccessedByLayers("front door")
+            .whereLayer("figures")
+            .mayOnlyBeAccessedByLayers("front door", "endpoints", "sheets")
+            .whereLayer("sheets")
+            .mayOnlyBeAccessedByLayers("endpoints")
+            .whereLayer("review")
+            .mayOnlyBeAccessedByLayers("endpoints")
+            .whereLayer("disciplines")
+            .mayOnlyBeAccessedByLayers("review", "figures", "endpoints")
+            .whereLayer("contract")
+            .mayOnlyBeAccessedByLayers("front door", "endpoints");
 
     @ArchTest
-    static final ArchRule theCoreKnowsNoHttpNoJsonNoGeneratedClass =
-            noClasses()
-                    .that(DISCIPLINES)
-                    .or()
-                    .resideInAnyPackage(FOUNDATIONS)
-                    .or()
-                    .resideInAnyPackage("trestle.review..", "trestle.figure..", "trestle.sheet..")
-                    .should()
-                    .dependOnClassesThat()
-                    .resideInAnyPackage(
-                            "io.javalin..",
-                            "java.awt..",
-                            "org.eclipse.jetty..",
-                            "com.fasterxml..",
-                            "jakarta..",
-                            "trestle.api..",
-                            "org.slf4j..",
-                            "java.net..");
+    static final ArchRule theCoreKnowsNoHttpNoJsonNoGeneratedClass = noClasses()
+            .that(DISCIPLINES)
+            .or()
+            .resideInAnyPackage(FOUNDATIONS)
+            .or()
+            .resideInAnyPackage("trestle.review..", "trestle.figure..", "trestle.sheet..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "io.javalin..",
+                    "java.awt..",
+                    "org.eclipse.jetty..",
+                    "com.fasterxml..",
+                    "jakarta..",
+                    "trestle.api..",
+                    "org.slf4j..",
+                    "java.net..");
 
     @ArchTest
-    static final ArchRule theCoreKeepsNoClock =
-            noClasses()
-                    .that(DISCIPLINES)
-                    .or()
-                    .resideInAPackage("trestle.review..")
-                    .should()
-                    .dependOnClassesThat()
-                    .resideInAnyPackage("java.time..", "java.util.concurrent..")
-                    .orShould()
-                    .callMethod(System.class, "currentTimeMillis")
-                    .orShould()
-                    .callMethod(System.class, "nanoTime");
+    static final ArchRule theCoreKeepsNoClock = noClasses()
+            .that(DISCIPLINES)
+            .or()
+            .resideInAPackage("trestle.review..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.time..", "java.util.concurrent..")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime");
 
     @ArchTest
-    static final ArchRule theFrontDoorKnowsNoDiscipline =
-            noClasses()
-                    .that()
-                    .resideInAPackage("trestle.http..")
-                    .should()
-                    .dependOnClassesThat(DISCIPLINES)
-                    .orShould()
-                    .dependOnClassesThat()
-                    .resideInAPackage("trestle.review..");
+    static final ArchRule theFrontDoorKnowsNoDiscipline = noClasses()
+            .that()
+            .resideInAPackage("trestle.http..")
+            .should()
+            .dependOnClassesThat(DISCIPLINES)
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAPackage("trestle.review..");
 
     @ArchTest
-    static final ArchRule onlyEndpointsHoldBothSides =
-            classes()
-                    .that()
-                    .resideInAPackage("trestle.api.model..")
-                    .should()
-                    .onlyHaveDependentClassesThat()
-                    .resideInAnyPackage("trestle.endpoint..", "trestle.http..", "trestle.api..");
+    static final ArchRule onlyEndpointsHoldBothSides = classes()
+            .that()
+            .resideInAPackage("trestle.api.model..")
+            .should()
+            .onlyHaveDependentClassesThat()
+            .resideInAnyPackage("trestle.endpoint..", "trestle.http..", "trestle.api..");
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =

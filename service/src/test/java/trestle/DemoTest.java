@@ -19,7 +19,6 @@ class DemoTest {
 
     @Test
     void aServiceThatIsNotThereIsOneLine() {
-        assertThat(Demo.run("http://127.0.0.1:9"))
-                .startsWith("the demo could not reach the service: ");
+        assertThat(Demo.run("http://127.0.0.1:9")).startsWith("the demo could not reach the service: ");
     }
 }

@@ -20,10 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The rules that the bundled contract keeps; a broken rule names the place. */
 class ContractRulesTest {
     private static final String UNIT_SUFFIX =
-            ".*_(g|mm|dm2|g_per_dm2|in|m|km|m_per_s|s|min|h|percent|percent_mac|percent_of_earth|ah|wh|w|v|a|milliohm"
-                + "|mm2|c|hpa|deg|rpm|n|n_m|rpm_per_v|ut|wh_per_km|wh_per_kg|w_per_kg|g_mm|kg_m2"
-                + "|kg_per_m3|j|bytes|n_per_m|mm_per_min"
-                + "|milliohm_per_m|g_per_m|milliohm_ah|w_per_m_k|j_per_kg_k|pa_s|k_per_w|m_per_s2)";
+            ".*_(g|mm|dm2|g_per_dm2|in|m|km|m_per_s|s|min|h|percent|percent_mac|percent_of_earth|ah|wh|w|v|a|milliohm|mm2|c|hpa|deg|rpm|n|n_m|rpm_per_v|ut|wh_per_km|wh_per_kg|w_per_kg|g_mm|kg_m2|kg_per_m3|j|bytes|n_per_m|mm_per_min|milliohm_per_m|g_per_m|milliohm_ah|w_per_m_k|j_per_kg_k|pa_s|k_per_w|m_per_s2)";
 
     /** The unit stands for the quantity, as the trade has it. */
     private static final Set<String> NAMED_BY_UNIT = Set.of("rpm");
@@ -32,34 +29,33 @@ class ContractRulesTest {
     private static final String PURE = "(.*_)?(ratio|coefficient|efficiency|count)";
 
     /** Other numbers without a dimension, counts, and what stands for a number of either kind. */
-    private static final Set<String> DIMENSIONLESS =
-            Set.of(
-                    "value",
-                    "limit",
-                    "status",
-                    "line",
-                    "quantity",
-                    "series",
-                    "parallel",
-                    "counted_cells",
-                    "strands_in_parallel",
-                    "bundled_conductors",
-                    "propeller",
-                    "motor",
-                    "controller",
-                    "load_factor",
-                    "rolling_resistance",
-                    "sliding_friction",
-                    "c_rate",
-                    "charge_c_rate",
-                    "k3",
-                    "k1",
-                    "roll",
-                    "pitch",
-                    "yaw",
-                    "blades",
-                    "thrust_to_weight",
-                    "tip_mach");
+    private static final Set<String> DIMENSIONLESS = Set.of(
+            "value",
+            "limit",
+            "status",
+            "line",
+            "quantity",
+            "series",
+            "parallel",
+            "counted_cells",
+            "strands_in_parallel",
+            "bundled_conductors",
+            "propeller",
+            "motor",
+            "controller",
+            "load_factor",
+            "rolling_resistance",
+            "sliding_friction",
+            "c_rate",
+            "charge_c_rate",
+            "k3",
+            "k1",
+            "roll",
+            "pitch",
+            "yaw",
+            "blades",
+            "thrust_to_weight",
+            "tip_mach");
 
     /** What the front door takes in a query beside the fields of a calculation. */
     private static final Set<String> RESERVED = Set.of("as", "pick", "errors", "workings", "theme");
@@ -68,8 +64,7 @@ class ContractRulesTest {
 
     @BeforeAll
     static void read() throws IOException {
-        try (InputStream in =
-                ContractRulesTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
+        try (InputStream in = ContractRulesTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
             contract = new ObjectMapper().readTree(in);
         }
     }
@@ -77,37 +72,32 @@ class ContractRulesTest {
     @Test
     void everyOperationSaysWhatItDoesAndHowItFails() {
         List<String> broken = new ArrayList<>();
-        eachOperation(
-                (place, operation) -> {
-                    for (String field : List.of("summary", "description", "operationId", "tags")) {
-                        if (operation.path(field).isMissingNode()) {
-                            broken.add(place + " has no " + field);
-                        }
-                    }
-                    boolean failure =
-                            stream(operation.path("responses")).stream()
-                                    .anyMatch(e -> e.getKey().matches("[45].."));
-                    if (!failure) {
-                        broken.add(place + " documents no failure");
-                    }
-                });
+        eachOperation((place, operation) -> {
+            for (String field : List.of("summary", "description", "operationId", "tags")) {
+                if (operation.path(field).isMissingNode()) {
+                    broken.add(place + " has no " + field);
+                }
+            }
+            boolean failure = stream(operation.path("responses")).stream()
+                    .anyMatch(e -> e.getKey().matches("[45].."));
+            if (!failure) {
+                broken.add(place + " documents no failure");
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
     @Test
     void everyFailureIsProblemDetails() {
         List<String> broken = new ArrayList<>();
-        eachOperation(
-                (place, operation) -> {
-                    for (Map.Entry<String, JsonNode> response :
-                            stream(operation.path("responses"))) {
-                        JsonNode content = resolve(response.getValue()).path("content");
-                        if (response.getKey().matches("[45]..")
-                                && !content.has("application/problem+json")) {
-                            broken.add(place + " " + response.getKey());
-                        }
-                    }
-                });
+        eachOperation((place, operation) -> {
+            for (Map.Entry<String, JsonNode> response : stream(operation.path("responses"))) {
+                JsonNode content = resolve(response.getValue()).path("content");
+                if (response.getKey().matches("[45]..") && !content.has("application/problem+json")) {
+                    broken.add(place + " " + response.getKey());
+                }
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
@@ -130,41 +120,36 @@ class ContractRulesTest {
     @Test
     void everyFieldIsDescribedWithAnExample() {
         List<String> broken = new ArrayList<>();
-        eachProperty(
-                schemas(),
-                (place, property) -> {
-                    if (property.has("$ref")) {
-                        return;
-                    }
-                    if (property.path("description").asText().length() < 5) {
-                        broken.add(place + " has no description");
-                    }
-                    if (!property.has("example")) {
-                        broken.add(place + " has no example");
-                    }
-                });
+        eachProperty(schemas(), (place, property) -> {
+            if (property.has("$ref")) {
+                return;
+            }
+            if (property.path("description").asText().length() < 5) {
+                broken.add(place + " has no description");
+            }
+            if (!property.has("example")) {
+                broken.add(place + " has no example");
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
     @Test
     void everyNumberIsADoubleOrACountAndNamesItsUnit() {
         List<String> broken = new ArrayList<>();
-        eachProperty(
-                schemas(),
-                (place, property) -> {
-                    String name = place.substring(place.lastIndexOf('.') + 1);
-                    String type = property.path("type").asText();
-                    if (type.equals("number")
-                            && !property.path("format").asText().equals("double")) {
-                        broken.add(place + " is a number without format double");
-                    }
-                    boolean numeric = type.equals("number") || type.equals("integer");
-                    boolean named = name.matches(UNIT_SUFFIX) || NAMED_BY_UNIT.contains(name);
-                    boolean pure = name.matches(PURE) || DIMENSIONLESS.contains(name);
-                    if (numeric && !named && !pure) {
-                        broken.add(place + " ends in no unit and is not listed as DIMENSIONLESS");
-                    }
-                });
+        eachProperty(schemas(), (place, property) -> {
+            String name = place.substring(place.lastIndexOf('.') + 1);
+            String type = property.path("type").asText();
+            if (type.equals("number") && !property.path("format").asText().equals("double")) {
+                broken.add(place + " is a number without format double");
+            }
+            boolean numeric = type.equals("number") || type.equals("integer");
+            boolean named = name.matches(UNIT_SUFFIX) || NAMED_BY_UNIT.contains(name);
+            boolean pure = name.matches(PURE) || DIMENSIONLESS.contains(name);
+            if (numeric && !named && !pure) {
+                broken.add(place + " ends in no unit and is not listed as DIMENSIONLESS");
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
@@ -178,27 +163,25 @@ class ContractRulesTest {
                 broken.add(name + " is open");
             }
         }
-        eachProperty(
-                requests,
-                (place, property) -> {
-                    switch (property.path("type").asText()) {
-                        case "number", "integer" -> rangeOf(place, property, broken);
-                        case "string" -> {
-                            if (!property.has("maxLength") && !property.has("enum")) {
-                                broken.add(place + " has no greatest length");
-                            }
-                        }
-                        case "array" -> {
-                            if (!property.has("maxItems")) {
-                                broken.add(place + " has no greatest size");
-                            }
-                            if (!property.at("/items/type").isMissingNode()) {
-                                rangeOf(place + "[]", property.path("items"), broken);
-                            }
-                        }
-                        default -> {}
+        eachProperty(requests, (place, property) -> {
+            switch (property.path("type").asText()) {
+                case "number", "integer" -> rangeOf(place, property, broken);
+                case "string" -> {
+                    if (!property.has("maxLength") && !property.has("enum")) {
+                        broken.add(place + " has no greatest length");
                     }
-                });
+                }
+                case "array" -> {
+                    if (!property.has("maxItems")) {
+                        broken.add(place + " has no greatest size");
+                    }
+                    if (!property.at("/items/type").isMissingNode()) {
+                        rangeOf(place + "[]", property.path("items"), broken);
+                    }
+                }
+                default -> {}
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
@@ -212,14 +195,12 @@ class ContractRulesTest {
     @Test
     void namesAreSnakeCase() {
         List<String> broken = new ArrayList<>();
-        eachProperty(
-                schemas(),
-                (place, property) -> {
-                    String name = place.substring(place.lastIndexOf('.') + 1);
-                    if (!name.matches("[a-z][a-z0-9]*(_[a-z0-9]+)*")) {
-                        broken.add(place);
-                    }
-                });
+        eachProperty(schemas(), (place, property) -> {
+            String name = place.substring(place.lastIndexOf('.') + 1);
+            if (!name.matches("[a-z][a-z0-9]*(_[a-z0-9]+)*")) {
+                broken.add(place);
+            }
+        });
         for (String name : schemas()) {
             JsonNode words = contract.at("/components/schemas").path(name).path("enum");
             for (JsonNode word : words) {
@@ -234,19 +215,16 @@ class ContractRulesTest {
     @Test
     void defaultsAndExamplesLieWithinTheirRanges() {
         List<String> broken = new ArrayList<>();
-        eachProperty(
-                schemas(),
-                (place, property) -> {
-                    for (String field : List.of("default", "example")) {
-                        JsonNode value = property.path(field);
-                        if (value.isNumber()
-                                && (value.asDouble() < property.path("minimum").asDouble(-1e300)
-                                        || value.asDouble()
-                                                > property.path("maximum").asDouble(1e300))) {
-                            broken.add(place + " " + field + " " + value);
-                        }
-                    }
-                });
+        eachProperty(schemas(), (place, property) -> {
+            for (String field : List.of("default", "example")) {
+                JsonNode value = property.path(field);
+                if (value.isNumber()
+                        && (value.asDouble() < property.path("minimum").asDouble(-1e300)
+                                || value.asDouble() > property.path("maximum").asDouble(1e300))) {
+                    broken.add(place + " " + field + " " + value);
+                }
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
@@ -264,60 +242,56 @@ class ContractRulesTest {
     @Test
     void everyCalculationCanBeGotWithTheSameAnswer() {
         List<String> broken = new ArrayList<>();
-        eachCalculation(
-                (path, item) -> {
-                    JsonNode get = item.path("get");
-                    if (!parameters(get)
-                            .containsAll(Set.of("fields", "as", "pick", "errors", "theme"))) {
-                        broken.add("get " + path + " lacks a parameter: " + parameters(get));
-                    }
-                    for (JsonNode parameter : get.path("parameters")) {
-                        JsonNode fields = resolve(parameter);
-                        if (fields.path("name").asText().equals("fields")
-                                && (fields.path("example").isEmpty()
-                                        || !fields.path("explode").asBoolean())) {
-                            broken.add("get " + path + " shows no query");
-                        }
-                    }
-                    if (!answer(get).equals(answer(item.path("post")))) {
-                        broken.add("get " + path + " has another answer than post");
-                    }
-                });
+        eachCalculation((path, item) -> {
+            JsonNode get = item.path("get");
+            if (!parameters(get).containsAll(Set.of("fields", "as", "pick", "errors", "theme"))) {
+                broken.add("get " + path + " lacks a parameter: " + parameters(get));
+            }
+            for (JsonNode parameter : get.path("parameters")) {
+                JsonNode fields = resolve(parameter);
+                if (fields.path("name").asText().equals("fields")
+                        && (fields.path("example").isEmpty()
+                                || !fields.path("explode").asBoolean())) {
+                    broken.add("get " + path + " shows no query");
+                }
+            }
+            if (!answer(get).equals(answer(item.path("post")))) {
+                broken.add("get " + path + " has another answer than post");
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
     @Test
     void everyCalculationTakesBatchesAndTheSameOptions() {
         List<String> broken = new ArrayList<>();
-        eachCalculation(
-                (path, item) -> {
-                    JsonNode post = item.path("post");
-                    for (String type : List.of("application/x-ndjson", "text/csv")) {
-                        if (!post.at("/requestBody/content").has(type)
-                                || !post.at("/responses/200/content").has(type)) {
-                            broken.add("post " + path + " has no " + type);
-                        }
-                    }
-                    if (!parameters(post).containsAll(Set.of("as", "pick", "errors", "theme"))) {
-                        broken.add("post " + path + " lacks a parameter: " + parameters(post));
-                    }
-                });
+        eachCalculation((path, item) -> {
+            JsonNode post = item.path("post");
+            for (String type : List.of("application/x-ndjson", "text/csv")) {
+                if (!post.at("/requestBody/content").has(type)
+                        || !post.at("/responses/200/content").has(type)) {
+                    broken.add("post " + path + " has no " + type);
+                }
+            }
+            if (!parameters(post).containsAll(Set.of("as", "pick", "errors", "theme"))) {
+                broken.add("post " + path + " lacks a parameter: " + parameters(post));
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
     @Test
     void noRequestHasAFieldOfAReservedName() {
         List<String> broken = new ArrayList<>();
-        eachCalculation(
-                (path, item) -> {
-                    JsonNode body = item.at("/post/requestBody/content").path("application/json");
-                    for (Map.Entry<String, JsonNode> field :
-                            stream(resolve(body.path("schema")).path("properties"))) {
-                        if (RESERVED.contains(field.getKey())) {
-                            broken.add(path + " " + field.getKey());
-                        }
-                    }
-                });
+        eachCalculation((path, item) -> {
+            JsonNode body = item.at("/post/requestBody/content").path("application/json");
+            for (Map.Entry<String, JsonNode> field :
+                    stream(resolve(body.path("schema")).path("properties"))) {
+                if (RESERVED.contains(field.getKey())) {
+                    broken.add(path + " " + field.getKey());
+                }
+            }
+        });
         assertThat(broken).isEmpty();
     }
 
@@ -331,7 +305,9 @@ class ContractRulesTest {
 
     private static Set<String> parameters(JsonNode operation) {
         Set<String> names = new LinkedHashSet<>();
-        operation.path("parameters").forEach(p -> names.add(resolve(p).path("name").asText()));
+        operation
+                .path("parameters")
+                .forEach(p -> names.add(resolve(p).path("name").asText()));
         return names;
     }
 

@@ -39,20 +39,19 @@ final class Browser {
     /** Where it saves files to. */
     static final Path DOWNLOADS = downloads();
 
-    private static final List<String> ARGUMENTS =
-            List.of(
-                    "--headless=new",
-                    "--no-sandbox",
-                    "--disable-gpu",
-                    "--disable-dev-shm-usage",
-                    "--disable-quic",
-                    "--no-first-run",
-                    "--disable-background-networking",
-                    "--disable-component-update",
-                    "--disable-sync",
-                    "--no-proxy-server",
-                    "--hide-scrollbars",
-                    "--lang=en");
+    private static final List<String> ARGUMENTS = List.of(
+            "--headless=new",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--no-proxy-server",
+            "--hide-scrollbars",
+            "--lang=en");
 
     private final ChromeDriver driver;
 
@@ -62,9 +61,7 @@ final class Browser {
 
     /** The browser of all tests, started once; closed as they end. */
     static Browser shared() {
-        Tool.need(
-                command("chromium", "chromium-browser", "google-chrome").isPresent(),
-                "chromium is not installed");
+        Tool.need(command("chromium", "chromium-browser", "google-chrome").isPresent(), "chromium is not installed");
         Tool.need(command("chromedriver").isPresent(), "chromedriver is not installed");
         return Shared.BROWSER;
     }
@@ -78,8 +75,7 @@ final class Browser {
         options.setBinary(browser);
         options.addArguments(ARGUMENTS);
         options.setUnhandledPromptBehaviour(UnexpectedAlertBehaviour.ACCEPT);
-        options.setExperimentalOption(
-                "prefs", Map.of("download.default_directory", DOWNLOADS.toString()));
+        options.setExperimentalOption("prefs", Map.of("download.default_directory", DOWNLOADS.toString()));
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);
@@ -105,19 +101,14 @@ final class Browser {
     void prefers(String scheme) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
-                Map.of(
-                        "features",
-                        List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
     }
 
     /** How many sheets of paper the page takes, of the size that it asks for itself. */
     int printedPages() {
-        Object printed =
-                driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
-                        .get("data");
-        String pdf =
-                new String(
-                        Base64.getDecoder().decode((String) printed), StandardCharsets.ISO_8859_1);
+        Object printed = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
+                .get("data");
+        String pdf = new String(Base64.getDecoder().decode((String) printed), StandardCharsets.ISO_8859_1);
         return (int) Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count();
     }
 
@@ -157,8 +148,7 @@ final class Browser {
     void screenshot(String name) {
         try {
             Files.createDirectories(SCREENSHOTS);
-            Files.write(
-                    SCREENSHOTS.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+            Files.write(SCREENSHOTS.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
@@ -193,10 +183,8 @@ final class Browser {
 
     private static Optional<File> command(String... names) {
         return Stream.of(names)
-                .flatMap(
-                        name ->
-                                Stream.of(System.getenv("PATH").split(File.pathSeparator))
-                                        .map(place -> new File(place, name)))
+                .flatMap(name -> Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                        .map(place -> new File(place, name)))
                 .filter(File::canExecute)
                 .findFirst();
     }

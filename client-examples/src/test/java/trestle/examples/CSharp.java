@@ -16,12 +16,10 @@ import java.util.stream.Stream;
  * named that give no name, and all of the client's members give one.
  */
 final class CSharp {
-    private static final Path JSON =
-            Path.of("/usr/lib/cli/Newtonsoft.Json-5.0/Newtonsoft.Json.dll");
+    private static final Path JSON = Path.of("/usr/lib/cli/Newtonsoft.Json-5.0/Newtonsoft.Json.dll");
     private static final Pattern UNKNOWN_SETTING =
-            Pattern.compile(
-                    "new DefaultContractResolver\\s*\\{\\s*NamingStrategy = new"
-                            + " CamelCaseNamingStrategy\\s*\\{[^}]*\\}\\s*\\}");
+            Pattern.compile("new DefaultContractResolver\\s*\\{\\s*NamingStrategy = new"
+                    + " CamelCaseNamingStrategy\\s*\\{[^}]*\\}\\s*\\}");
     private static final String[] REFERENCES = {
         "System.Net.Http",
         "System.ComponentModel.DataAnnotations",
@@ -44,13 +42,12 @@ final class CSharp {
         List<String> sources = new ArrayList<>();
         int cuts = 0;
         try (Stream<Path> files = Files.walk(client)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".cs")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".cs")).toList()) {
                 String text = Files.readString(file);
                 cuts += (int) UNKNOWN_SETTING.matcher(text).results().count();
                 Path target = copy.resolve(client.relativize(file).toString().replace('/', '_'));
-                Files.writeString(
-                        target,
-                        UNKNOWN_SETTING.matcher(text).replaceAll("new DefaultContractResolver()"));
+                Files.writeString(target, UNKNOWN_SETTING.matcher(text).replaceAll("new DefaultContractResolver()"));
                 sources.add(target.toString());
             }
         }

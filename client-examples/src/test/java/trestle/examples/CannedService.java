@@ -20,19 +20,15 @@ final class CannedService implements AutoCloseable {
 
     static CannedService answering(int status, String mediaType, String body) {
         try {
-            HttpServer server =
-                    HttpServer.create(
-                            new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+            HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
             byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
-            server.createContext(
-                    "/",
-                    exchange -> {
-                        exchange.getRequestBody().readAllBytes();
-                        exchange.getResponseHeaders().set("Content-Type", mediaType);
-                        exchange.sendResponseHeaders(status, bytes.length);
-                        exchange.getResponseBody().write(bytes);
-                        exchange.close();
-                    });
+            server.createContext("/", exchange -> {
+                exchange.getRequestBody().readAllBytes();
+                exchange.getResponseHeaders().set("Content-Type", mediaType);
+                exchange.sendResponseHeaders(status, bytes.length);
+                exchange.getResponseBody().write(bytes);
+                exchange.close();
+            });
             server.start();
             return new CannedService(server);
         } catch (IOException failure) {

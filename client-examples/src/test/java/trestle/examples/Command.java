@@ -72,11 +72,10 @@ record Command(List<String> words, Path folder, Map<String, String> environment,
         try {
             File out = Files.createTempFile("example", ".out").toFile();
             File err = Files.createTempFile("example", ".err").toFile();
-            ProcessBuilder builder =
-                    new ProcessBuilder(words)
-                            .directory(folder.toAbsolutePath().toFile())
-                            .redirectOutput(out)
-                            .redirectError(err);
+            ProcessBuilder builder = new ProcessBuilder(words)
+                    .directory(folder.toAbsolutePath().toFile())
+                    .redirectOutput(out)
+                    .redirectError(err);
             settle(builder.environment());
             builder.environment().putAll(environment);
             Process process = builder.start();
@@ -97,10 +96,7 @@ record Command(List<String> words, Path folder, Map<String, String> environment,
     private static void settle(Map<String, String> environment) {
         environment
                 .keySet()
-                .removeIf(
-                        name ->
-                                name.toLowerCase(Locale.ROOT).endsWith("_proxy")
-                                        || name.equals("TRESTLE_URL"));
+                .removeIf(name -> name.toLowerCase(Locale.ROOT).endsWith("_proxy") || name.equals("TRESTLE_URL"));
         environment.put("LC_ALL", "C.UTF-8");
         environment.put("PYTHONIOENCODING", "utf-8");
         environment.put("PYTHONDONTWRITEBYTECODE", "1");

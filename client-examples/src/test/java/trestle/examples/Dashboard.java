@@ -21,10 +21,7 @@ final class Dashboard {
     void untilAnswered() {
         browser.until(
                 "the document is answered",
-                () ->
-                        !browser.find("#verdict")
-                                .getDomAttribute("class")
-                                .matches(".*(none|busy|fault).*"));
+                () -> !browser.find("#verdict").getDomAttribute("class").matches(".*(none|busy|fault).*"));
     }
 
     String verdict() {
@@ -50,18 +47,13 @@ final class Dashboard {
 
     /** Typing a document key by key would take minutes. */
     void write(WebElement area, String text) {
-        browser.run(
-                "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input'))",
-                area,
-                text);
+        browser.run("arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input'))", area, text);
     }
 
     WebElement button(String inside, String name) {
         return browser.all(inside + " button").stream()
-                .filter(
-                        button ->
-                                button.getAccessibleName().startsWith(name)
-                                        || button.getText().equals(name))
+                .filter(button -> button.getAccessibleName().startsWith(name)
+                        || button.getText().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no button " + name + " in " + inside));
     }
@@ -72,16 +64,14 @@ final class Dashboard {
 
     /** Unfolds the section that holds a field. */
     void openSection(String at) {
-        browser.run(
-                "document.querySelector(arguments[0]).closest('details.section').open = true",
-                field(at));
+        browser.run("document.querySelector(arguments[0]).closest('details.section').open = true", field(at));
     }
 
     /** Unfolds everything, and waits until it is drawn. */
     void unfold() {
-        browser.run(
-                "document.querySelectorAll('details').forEach((part) => { part.open = true; })");
+        browser.run("document.querySelectorAll('details').forEach((part) => { part.open = true; })");
         browser.until(
-                "all is drawn", () -> !browser.all("[data-name='wire_sizing'] table").isEmpty());
+                "all is drawn",
+                () -> !browser.all("[data-name='wire_sizing'] table").isEmpty());
     }
 }

@@ -21,7 +21,8 @@ class DashboardDocumentTest {
     private static final String REVIEW = "build-review";
     private static final String LIMIT = "/airframe/limits/max_takeoff_mass_g";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private final Browser browser = Browser.shared();
     private final Dashboard page = new Dashboard(browser);
@@ -42,10 +43,9 @@ class DashboardDocumentTest {
         Path file = Files.writeString(folder.resolve("mine.json"), document.toString());
 
         browser.find("#file").sendKeys(file.toString());
-        double expected =
-                LiveService.answer(REVIEW, document)
-                        .at("/key_figures/best_ground_range_km")
-                        .asDouble();
+        double expected = LiveService.answer(REVIEW, document)
+                .at("/key_figures/best_ground_range_km")
+                .asDouble();
         browser.until("it is answered", () -> page.tile("best_ground_range_km") == expected);
 
         browser.find("#save").click();
@@ -72,8 +72,7 @@ class DashboardDocumentTest {
         browser.until("it is refused", () -> page.verdict().startsWith("No answer"));
 
         browser.find("#faults .go").click();
-        assertThat(browser.find(Dashboard.field("/packs/0/serie")).getText())
-                .contains("did you mean");
+        assertThat(browser.find(Dashboard.field("/packs/0/serie")).getText()).contains("did you mean");
         browser.focused().click();
 
         browser.until("it is answered", () -> page.verdict().startsWith("Attention"));
@@ -124,28 +123,22 @@ class DashboardDocumentTest {
     @Test
     void everyCalculationIsDrawnAndSaysWhatItShows() {
         page.unfold();
-        browser.until(
-                "all is drawn",
-                () ->
-                        browser.run(
-                                """
+        browser.until("all is drawn", () -> browser.run("""
                                 const pictures = [...document.querySelectorAll('.part figure img')];
                                 return pictures.length === 9 && pictures.every((p) => p.naturalWidth > 0)
                                 """));
         assertThat(browser.all(".part figure img"))
                 .allSatisfy(
-                        picture ->
-                                assertThat(picture.getDomAttribute("alt")).hasSizeGreaterThan(40));
+                        picture -> assertThat(picture.getDomAttribute("alt")).hasSizeGreaterThan(40));
         browser.run("document.querySelector('.part figure').scrollIntoView()");
         browser.screenshot("dashboard-drawing");
 
         page.type("/items/4/mass_g", "900");
         browser.until(
                 "the drawing follows",
-                () ->
-                        browser.find("[data-name='mass_balance'] img")
-                                .getDomAttribute("alt")
-                                .contains("6375 g"));
+                () -> browser.find("[data-name='mass_balance'] img")
+                        .getDomAttribute("alt")
+                        .contains("6375 g"));
         assertThat(browser.complaints()).isEmpty();
     }
 
@@ -164,8 +157,7 @@ class DashboardDocumentTest {
         Tool.need("curl", "python3");
         choose("call", "Best endurance");
         for (String language : List.of("curl", "python")) {
-            assertThat(Double.parseDouble(printed(language)))
-                    .isEqualTo(page.tile("best_endurance_h"));
+            assertThat(Double.parseDouble(printed(language))).isEqualTo(page.tile("best_endurance_h"));
         }
         choose("call", "Pack energy");
         assertThat(printed("curl")).isEmpty();
@@ -198,19 +190,17 @@ class DashboardDocumentTest {
         for (String language : List.of("curl", "python")) {
             JsonNode answer = MAPPER.readTree(printed(language));
             assertThat(answer.path("verdict").asText()).as(language).isEqualTo("stop");
-            assertThat(answer.at("/key_figures/total_mass_g").asDouble())
-                    .isEqualTo(page.tile("total_mass_g"));
+            assertThat(answer.at("/key_figures/total_mass_g").asDouble()).isEqualTo(page.tile("total_mass_g"));
         }
         browser.find("#copy").click();
         browser.until("it is copied", () -> browser.find("#copied").getText().equals("Copied."));
     }
 
     private String printedBy(String command, Path script) throws IOException, InterruptedException {
-        Process process =
-                new ProcessBuilder(command, script.toString())
-                        .directory(folder.toFile())
-                        .redirectErrorStream(true)
-                        .start();
+        Process process = new ProcessBuilder(command, script.toString())
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as(said).isZero();
         return said;

@@ -34,15 +34,13 @@ class DashboardTest {
         JsonNode answer = LiveService.answer(REVIEW, LiveService.example(REVIEW));
 
         assertThat(page.verdict()).startsWithIgnoringCase(answer.path("verdict").asText());
-        assertThat(browser.all("#tiles .tile")).hasSize(answer.path("key_figures").size());
+        assertThat(browser.all("#tiles .tile"))
+                .hasSize(answer.path("key_figures").size());
         answer.path("key_figures")
                 .properties()
-                .forEach(
-                        figure ->
-                                assertThat(page.tile(figure.getKey()))
-                                        .isEqualTo(figure.getValue().asDouble()));
-        assertThat(page.texts("#findings .finding p"))
-                .isEqualTo(textsOf(answer, "findings", "message"));
+                .forEach(figure -> assertThat(page.tile(figure.getKey()))
+                        .isEqualTo(figure.getValue().asDouble()));
+        assertThat(page.texts("#findings .finding p")).isEqualTo(textsOf(answer, "findings", "message"));
         assertThat(browser.complaints()).isEmpty();
     }
 
@@ -52,8 +50,7 @@ class DashboardTest {
 
         page.type(LIMIT, "1000");
         browser.until("a passed limit stops", () -> page.verdict().startsWith("Stop"));
-        assertThat(page.texts("#findings .finding.stop p"))
-                .anyMatch(text -> text.contains("1000 g"));
+        assertThat(page.texts("#findings .finding.stop p")).anyMatch(text -> text.contains("1000 g"));
         assertThat(browser.all(Dashboard.field(LIMIT) + " .pin .mark.stop")).hasSize(1);
 
         page.type(LIMIT, "7000");
@@ -77,10 +74,9 @@ class DashboardTest {
         page.type(chord, "");
         browser.until(
                 "an empty field is missing",
-                () ->
-                        browser.find(Dashboard.field(chord) + " .faults")
-                                .getText()
-                                .contains("missing"));
+                () -> browser.find(Dashboard.field(chord) + " .faults")
+                        .getText()
+                        .contains("missing"));
 
         page.type(chord, "310");
         page.untilAnswered();
@@ -100,8 +96,7 @@ class DashboardTest {
 
             browser.find("#findings li[data-index='" + i + "'] .go").sendKeys(Keys.ENTER);
 
-            String focused =
-                    browser.run("return document.activeElement.closest('[data-at]').dataset.at");
+            String focused = browser.run("return document.activeElement.closest('[data-at]').dataset.at");
             assertThat(focused).isEqualTo(at);
             assertThat(browser.focused().isDisplayed()).isTrue();
         }
@@ -142,25 +137,22 @@ class DashboardTest {
         page.button("#form [data-at='/items']", "Add to items").click();
         browser.until("what is missing is told", () -> page.verdict().startsWith("No answer"));
         assertThat(browser.all("#faults > .fault")).hasSize(3);
-        assertThat(
-                        browser.focused()
-                                .findElement(By.xpath("ancestor::*[@data-at][1]"))
-                                .getDomAttribute("data-at"))
+        assertThat(browser.focused()
+                        .findElement(By.xpath("ancestor::*[@data-at][1]"))
+                        .getDomAttribute("data-at"))
                 .isEqualTo("/items/8/name");
 
         browser.focused().sendKeys("ballast");
         page.type("/items/8/mass_g", "100");
         page.type("/items/8/arm_mm", "540");
-        browser.until(
-                "the mass counts", () -> Math.abs(page.tile("total_mass_g") - before - 100) < 1e-3);
+        browser.until("the mass counts", () -> Math.abs(page.tile("total_mass_g") - before - 100) < 1e-3);
         assertThat(browser.find("#form [data-at='/items/8'] .title").getText()).contains("ballast");
 
         page.button("#form [data-at='/items/8']", "Remove").click();
         browser.until("it is gone", () -> Math.abs(page.tile("total_mass_g") - before) < 1e-3);
 
         browser.find("#undo").click();
-        browser.until(
-                "it is back", () -> Math.abs(page.tile("total_mass_g") - before - 100) < 1e-3);
+        browser.until("it is back", () -> Math.abs(page.tile("total_mass_g") - before - 100) < 1e-3);
     }
 
     @Test
@@ -177,10 +169,8 @@ class DashboardTest {
         assertThat(browser.focused().getDomProperty("value")).isEqualTo("0.9");
         browser.until(
                 "it is no longer assumed",
-                () ->
-                        page.texts("#assumptions li p").stream()
-                                .noneMatch(
-                                        text -> text.startsWith("Airframe › Tail › Efficiency")));
+                () -> page.texts("#assumptions li p").stream()
+                        .noneMatch(text -> text.startsWith("Airframe › Tail › Efficiency")));
         assertThat(page.tile("static_margin_percent"))
                 .isEqualTo(answer.at("/key_figures/static_margin_percent").asDouble());
     }
@@ -189,9 +179,7 @@ class DashboardTest {
     void aServiceThatCannotBeReachedIsToldInWords() {
         browser.open(LiveService.url() + "/dashboard/?service=http://127.0.0.1:9");
 
-        browser.until(
-                "it is told",
-                () -> page.verdict().contains("http://127.0.0.1:9 cannot be reached"));
+        browser.until("it is told", () -> page.verdict().contains("http://127.0.0.1:9 cannot be reached"));
     }
 
     private static List<String> textsOf(JsonNode answer, String list, String name) {

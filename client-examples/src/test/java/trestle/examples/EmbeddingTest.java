@@ -18,54 +18,43 @@ class EmbeddingTest {
     @ParameterizedTest
     @CsvSource({"1280, light", "1280, dark", "360, light", "360, dark"})
     void theBoardShowsFiguresAndTheirNumbers(int width, String scheme) {
-        onTheBoard(
-                true,
-                () -> {
-                    browser.prefers(scheme);
-                    browser.size(width, 900);
-                    untilNumbers();
-                    assertThat(browser.all(".card img")).hasSize(2);
-                    assertThat(browser.<Long>run("return document.documentElement.scrollWidth"))
-                            .isLessThanOrEqualTo(width);
-                    browser.screenshot("embedding-" + scheme + "-" + width);
-                });
+        onTheBoard(true, () -> {
+            browser.prefers(scheme);
+            browser.size(width, 900);
+            untilNumbers();
+            assertThat(browser.all(".card img")).hasSize(2);
+            assertThat(browser.<Long>run("return document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(width);
+            browser.screenshot("embedding-" + scheme + "-" + width);
+        });
     }
 
     @Test
     void theWeatherChangesFigureAndNumber() {
-        onTheBoard(
-                true,
-                () -> {
-                    untilNumbers();
-                    double mild = number("/usable_energy_wh");
+        onTheBoard(true, () -> {
+            untilNumbers();
+            double mild = number("/usable_energy_wh");
 
-                    browser.run(
-                            """
+            browser.run("""
                             const input = document.querySelector('[data-sets^="ambient_c"]');
                             input.value = '-10';
                             input.dispatchEvent(new Event('change', { bubbles: true }))
                             """);
 
-                    browser.until("the cold counts", () -> number("/usable_energy_wh") < mild - 5);
-                    assertThat(browser.find(".card img").getDomProperty("src"))
-                            .contains("ambient_c=-10&");
-                });
+            browser.until("the cold counts", () -> number("/usable_energy_wh") < mild - 5);
+            assertThat(browser.find(".card img").getDomProperty("src")).contains("ambient_c=-10&");
+        });
     }
 
     @Test
     void withoutLeaveThereAreFiguresButNoNumbers() {
-        onTheBoard(
-                false,
-                () -> {
-                    browser.until(
-                            "it is said in words",
-                            () ->
-                                    browser.find(".says")
-                                            .getText()
-                                            .contains("does not let this page ask"));
-                    browser.until("the figures are there", this::figuresAreThere);
-                    browser.complaints();
-                });
+        onTheBoard(false, () -> {
+            browser.until(
+                    "it is said in words",
+                    () -> browser.find(".says").getText().contains("does not let this page ask"));
+            browser.until("the figures are there", this::figuresAreThere);
+            browser.complaints();
+        });
     }
 
     @Test
@@ -95,16 +84,14 @@ class EmbeddingTest {
     private void untilNumbers() {
         browser.until(
                 "figures and numbers are there",
-                () ->
-                        figuresAreThere()
-                                && browser.all("[data-at]").stream()
-                                        .map(WebElement::getText)
-                                        .noneMatch("–"::equals));
+                () -> figuresAreThere()
+                        && browser.all("[data-at]").stream()
+                                .map(WebElement::getText)
+                                .noneMatch("–"::equals));
     }
 
     private boolean figuresAreThere() {
-        return browser.run(
-                "return [...document.images].every((p) => p.complete && p.naturalWidth > 0)");
+        return browser.run("return [...document.images].every((p) => p.complete && p.naturalWidth > 0)");
     }
 
     private double number(String pointer) {
@@ -113,15 +100,14 @@ class EmbeddingTest {
 
     private static Service service(List<String> origins) {
         Settings usual = Settings.onAFreePort();
-        return Service.start(
-                new Settings(
-                        usual.host(),
-                        usual.port(),
-                        usual.maxBodyBytes(),
-                        usual.maxBatchBytes(),
-                        usual.maxBatchSeconds(),
-                        usual.maxConcurrentRequests(),
-                        origins));
+        return Service.start(new Settings(
+                usual.host(),
+                usual.port(),
+                usual.maxBodyBytes(),
+                usual.maxBatchBytes(),
+                usual.maxBatchSeconds(),
+                usual.maxConcurrentRequests(),
+                origins));
     }
 
     private static String url(Service service) {

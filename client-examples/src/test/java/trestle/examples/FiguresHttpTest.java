@@ -18,7 +18,8 @@ import org.xml.sax.SAXException;
 class FiguresHttpTest {
     private static final String SVG = "http://www.w3.org/2000/svg";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void everyCalculationIsDrawn() throws Exception {
@@ -69,8 +70,7 @@ class FiguresHttpTest {
     @Test
     void aCalculationWithoutAFigureIsNamed() throws IOException {
         Path own = Files.writeString(folder.resolve("own.json"), "{}");
-        try (CannedService service =
-                CannedService.answering(406, "application/problem+json", "{\"status\": 406}")) {
+        try (CannedService service = CannedService.answering(406, "application/problem+json", "{\"status\": 406}")) {
             Command.Outcome outcome = Python.run(service.url(), "figures.py", "wire-sizing=" + own);
 
             assertThat(outcome.exitCode()).isZero();
@@ -85,10 +85,7 @@ class FiguresHttpTest {
         Command.Outcome outcome = Python.run(url, "figures.py");
 
         assertThat(outcome.exitCode()).isEqualTo(4);
-        assertThat(outcome.err().lines())
-                .singleElement()
-                .asString()
-                .startsWith("cannot reach Trestle at " + url);
+        assertThat(outcome.err().lines()).singleElement().asString().startsWith("cannot reach Trestle at " + url);
     }
 
     @Test
@@ -109,8 +106,7 @@ class FiguresHttpTest {
         return Python.run(LiveService.url(), "figures.py", all);
     }
 
-    private static Element drawing(Path file)
-            throws IOException, ParserConfigurationException, SAXException {
+    private static Element drawing(Path file) throws IOException, ParserConfigurationException, SAXException {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);
         Element root = factory.newDocumentBuilder().parse(file.toFile()).getDocumentElement();

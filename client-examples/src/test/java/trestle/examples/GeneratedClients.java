@@ -23,11 +23,7 @@ final class GeneratedClients {
         Command.Outcome outcome = generate(folder.toString());
         assertThat(outcome.exitCode()).as(outcome.err()).isZero();
         assertThat(outcome.out().lines())
-                .containsExactly(
-                        folder + "/python",
-                        folder + "/typescript",
-                        folder + "/csharp",
-                        folder + "/go");
+                .containsExactly(folder + "/python", folder + "/typescript", folder + "/csharp", folder + "/go");
         return folder;
     }
 

@@ -24,7 +24,8 @@ class GeneratedClientsHttpTest {
 
     private static Path clients;
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeAll
     static void generate() {
@@ -43,9 +44,8 @@ class GeneratedClientsHttpTest {
         assertDone(run("python3", "-m", "compileall", "-q", "clients/python/trestle_client"));
         write("review.py", GeneratedClients.README.shown("python"));
 
-        assertReviews(
-                command("python3", "review.py")
-                        .where("PYTHONPATH", folder.resolve("clients/python").toString()));
+        assertReviews(command("python3", "review.py")
+                .where("PYTHONPATH", folder.resolve("clients/python").toString()));
     }
 
     @Test
@@ -55,13 +55,11 @@ class GeneratedClientsHttpTest {
         Path modules = folder.resolve("node_modules");
         copy(fetched.resolve("@types"), modules.resolve("@types"));
         copy(fetched.resolve("undici-types"), modules.resolve("undici-types"));
-        Files.createSymbolicLink(
-                modules.resolve("trestle-client"), folder.resolve("clients/typescript"));
+        Files.createSymbolicLink(modules.resolve("trestle-client"), folder.resolve("clients/typescript"));
         write("review.mts", GeneratedClients.README.shown("ts"));
         String tsc = fetched.resolve(".bin/tsc").toString();
         assertDone(run(tsc, "--strict", "--project", "clients/typescript"));
-        assertDone(
-                run(tsc, "--strict", "--target", "es2022", "--module", "nodenext", "review.mts"));
+        assertDone(run(tsc, "--strict", "--target", "es2022", "--module", "nodenext", "review.mts"));
 
         assertReviews(command("node", "review.mjs"));
     }
@@ -70,7 +68,8 @@ class GeneratedClientsHttpTest {
     void cSharpReviewsTheAircraft() throws IOException {
         CSharp.need();
         write("Program.cs", GeneratedClients.README.shown("csharp"));
-        assertDone(CSharp.library(clients.resolve("csharp/src/Trestle.Client"), folder).run());
+        assertDone(CSharp.library(clients.resolve("csharp/src/Trestle.Client"), folder)
+                .run());
         assertDone(CSharp.program(folder).run());
 
         assertReviews(command("mono", "Program.exe"));
@@ -97,13 +96,9 @@ class GeneratedClientsHttpTest {
     /** Asked by a query, generated clients would send all fields as one parameter. */
     @Test
     void everyCalculationIsPosted() throws IOException {
-        String python =
-                Files.readString(clients.resolve("python/trestle_client/api/calculations_api.py"));
-        assertThat(python)
-                .contains("def build_review(", "def wire_sizing(")
-                .doesNotContain("_by_query");
-        assertThat(clients.resolve("typescript/src/apis"))
-                .isDirectoryNotContaining("glob:**Queries*");
+        String python = Files.readString(clients.resolve("python/trestle_client/api/calculations_api.py"));
+        assertThat(python).contains("def build_review(", "def wire_sizing(").doesNotContain("_by_query");
+        assertThat(clients.resolve("typescript/src/apis")).isDirectoryNotContaining("glob:**Queries*");
     }
 
     @Test
@@ -111,7 +106,8 @@ class GeneratedClientsHttpTest {
         Path own = Files.createDirectories(folder.resolve("own/go"));
         write("own/go/mine.go", "package mine\n");
 
-        Command.Outcome outcome = GeneratedClients.generate(folder.resolve("own").toString());
+        Command.Outcome outcome =
+                GeneratedClients.generate(folder.resolve("own").toString());
 
         assertThat(outcome.exitCode()).isEqualTo(73);
         assertThat(outcome.err()).contains(own.toString());
@@ -157,12 +153,10 @@ class GeneratedClientsHttpTest {
         assertThat(elements.size()).isPositive();
         return Stream.iterate(0, index -> index < elements.size(), index -> index + 1)
                 .map(elements::path)
-                .map(
-                        element ->
-                                Stream.concat(Stream.of(fields), Stream.of("message"))
-                                        .map(field -> element.path(field).asText())
-                                        .reduce((before, after) -> before + " " + after)
-                                        .orElseThrow())
+                .map(element -> Stream.concat(Stream.of(fields), Stream.of("message"))
+                        .map(field -> element.path(field).asText())
+                        .reduce((before, after) -> before + " " + after)
+                        .orElseThrow())
                 .toList();
     }
 
@@ -200,7 +194,10 @@ class GeneratedClientsHttpTest {
 
     /** Nothing is downloaded: the client needs nothing beside the standard library. */
     private Command.Outcome go(String... words) {
-        return command(words).where("GOPROXY", "off").where("GOFLAGS", "-mod=mod").run();
+        return command(words)
+                .where("GOPROXY", "off")
+                .where("GOFLAGS", "-mod=mod")
+                .run();
     }
 
     private static void assertDone(Command.Outcome outcome) {

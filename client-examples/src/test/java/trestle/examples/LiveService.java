@@ -48,12 +48,10 @@ final class LiveService {
 
     /** The answer to a request. */
     static ObjectNode answer(String calculation, JsonNode request) {
-        return (ObjectNode)
-                ask(
-                        to(calculation)
-                                .header("Content-Type", "application/json")
-                                .POST(BodyPublishers.ofString(request.toString()))
-                                .build());
+        return (ObjectNode) ask(to(calculation)
+                .header("Content-Type", "application/json")
+                .POST(BodyPublishers.ofString(request.toString()))
+                .build());
     }
 
     private static HttpRequest.Builder to(String path) {

@@ -43,9 +43,7 @@ class PageLookTest {
     void everyControlHasANameAndNoTwoShareAnId() {
         browser.find("#unfold").click();
         page.unfold();
-        List<String> nameless =
-                browser.run(
-                        """
+        List<String> nameless = browser.run("""
                         return [...document.querySelectorAll('input, select, textarea, button, a, summary')]
                             .filter((part) => part.id !== 'file')
                             .filter((part) => !(part.getAttribute('aria-label') || part.textContent.trim()
@@ -53,15 +51,11 @@ class PageLookTest {
                                 && !part.labels[0] && !part.hasAttribute('aria-label')))
                             .map((part) => part.outerHTML)
                         """);
-        List<String> shared =
-                browser.run(
-                        """
+        List<String> shared = browser.run("""
                         const ids = [...document.querySelectorAll('[id]')].map((part) => part.id);
                         return ids.filter((id, index) => ids.indexOf(id) !== index)
                         """);
-        List<String> dangling =
-                browser.run(
-                        """
+        List<String> dangling = browser.run("""
                         return [...document.querySelectorAll('[aria-describedby], [aria-labelledby], [aria-controls]')]
                             .flatMap((part) => ['aria-describedby', 'aria-labelledby', 'aria-controls']
                                 .flatMap((name) => (part.getAttribute(name) ?? '').split(' ')))
@@ -113,19 +107,15 @@ class PageLookTest {
         for (String page : List.of("/dashboard/", "/docs/", "/")) {
             browser.open(LiveService.url() + page);
             if (page.equals("/docs/")) {
-                browser.until("the docs are drawn", () -> browser.all(".opblock").size() > 9);
+                browser.until(
+                        "the docs are drawn", () -> browser.all(".opblock").size() > 9);
             }
             List<String> loaded =
-                    browser.run(
-                            "return performance.getEntriesByType('resource').map((entry) =>"
-                                    + " entry.name)");
+                    browser.run("return performance.getEntriesByType('resource').map((entry) =>" + " entry.name)");
             assertThat(loaded)
                     .as(page)
-                    .allMatch(
-                            name ->
-                                    name.startsWith(LiveService.url())
-                                            || name.startsWith("blob:")
-                                            || name.startsWith("data:"));
+                    .allMatch(name ->
+                            name.startsWith(LiveService.url()) || name.startsWith("blob:") || name.startsWith("data:"));
             assertThat(browser.complaints()).as(page).isEmpty();
         }
     }
@@ -141,15 +131,10 @@ class PageLookTest {
             press(call + ".execute");
             browser.until(
                     operation + " is answered",
-                    () ->
-                            browser.find(
-                                            call
-                                                    + ".live-responses-table .response"
-                                                    + " .response-col_status")
-                                    .getText()
-                                    .startsWith("200"));
-            assertThat(browser.find(call + ".live-responses-table").getText())
-                    .contains("\"verdict\"");
+                    () -> browser.find(call + ".live-responses-table .response" + " .response-col_status")
+                            .getText()
+                            .startsWith("200"));
+            assertThat(browser.find(call + ".live-responses-table").getText()).contains("\"verdict\"");
         }
         assertThat(browser.complaints()).isEmpty();
     }

@@ -24,9 +24,7 @@ final class PageServer implements AutoCloseable {
     PageServer(Path folder) {
         this.folder = folder;
         try {
-            server =
-                    HttpServer.create(
-                            new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+            server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
@@ -48,9 +46,7 @@ final class PageServer implements AutoCloseable {
         Path file = folder.resolve(path.equals("/") ? "index.html" : path.substring(1));
         if (Files.isRegularFile(file)) {
             byte[] page =
-                    Files.readString(file)
-                            .replace(PRINTED_SERVICE, service)
-                            .getBytes(StandardCharsets.UTF_8);
+                    Files.readString(file).replace(PRINTED_SERVICE, service).getBytes(StandardCharsets.UTF_8);
             String name = file.toString();
             String type = MEDIA_TYPES.get(name.substring(name.lastIndexOf('.') + 1));
             exchange.getResponseHeaders().set("Content-Type", type + "; charset=utf-8");

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PreflightHttpTest {
     private static final Path SCRIPT = Path.of("shell", "preflight.sh").toAbsolutePath();
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @BeforeEach
     void needItsTools() {
@@ -59,13 +60,11 @@ class PreflightHttpTest {
     @ParameterizedTest
     @CsvSource({"fit, 0", "attention, 1", "stop, 2"})
     void theExitCodeIsTheVerdict(String verdict, int exitCode) throws IOException {
-        String answer =
-                """
+        String answer = """
                 {"verdict": "%s", "findings": [
                   {"severity": "stop", "message": "The whole.", "at": ""},
                   {"severity": "note", "message": "A note.", "at": "/items"}]}\
-                """
-                        .formatted(verdict);
+                """.formatted(verdict);
 
         Command.Outcome outcome = answered(200, "application/json", answer);
 
@@ -96,7 +95,8 @@ class PreflightHttpTest {
 
     @Test
     void aDocumentThatIsNotThereIsNamed() {
-        Command.Outcome outcome = preflight(LiveService.url()).with("no-such.json").run();
+        Command.Outcome outcome =
+                preflight(LiveService.url()).with("no-such.json").run();
 
         assertThat(outcome.exitCode()).isEqualTo(3);
         assertThat(outcome.err()).isEqualTo("cannot read no-such.json\n");
@@ -110,10 +110,7 @@ class PreflightHttpTest {
 
         assertThat(outcome.exitCode()).isEqualTo(4);
         assertThat(outcome.out()).isEmpty();
-        assertThat(outcome.err().lines())
-                .singleElement()
-                .asString()
-                .startsWith("cannot reach Trestle at " + url);
+        assertThat(outcome.err().lines()).singleElement().asString().startsWith("cannot reach Trestle at " + url);
     }
 
     @ParameterizedTest
@@ -148,18 +145,15 @@ class PreflightHttpTest {
     void theReadmesPipeChangesTheDocumentOnTheWay() throws IOException {
         ObjectNode windy = LiveService.example("build-review");
         ((ObjectNode) windy.path("mission")).put("headwind_m_per_s", 25);
-        String verdict = LiveService.answer("build-review", windy).path("verdict").asText();
+        String verdict =
+                LiveService.answer("build-review", windy).path("verdict").asText();
         Files.writeString(
                 folder.resolve("mine.json"), LiveService.example("build-review").toString());
 
-        Command.Outcome outcome =
-                Command.of(
-                                "bash",
-                                "-c",
-                                "jq '.mission.headwind_m_per_s = 25' mine.json | " + SCRIPT)
-                        .in(folder)
-                        .where("TRESTLE_URL", LiveService.url())
-                        .run();
+        Command.Outcome outcome = Command.of("bash", "-c", "jq '.mission.headwind_m_per_s = 25' mine.json | " + SCRIPT)
+                .in(folder)
+                .where("TRESTLE_URL", LiveService.url())
+                .run();
 
         assertThat(outcome.out()).startsWith(verdict + "\n");
     }

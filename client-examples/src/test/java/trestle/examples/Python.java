@@ -15,10 +15,10 @@ final class Python {
     }
 
     /** Runs a script. */
-    static Command.Outcome run(
-            Map<String, String> environment, String script, String... arguments) {
+    static Command.Outcome run(Map<String, String> environment, String script, String... arguments) {
         Tool.need("python3");
-        Command command = Command.of("python3", SCRIPTS.resolve(script).toString()).with(arguments);
+        Command command =
+                Command.of("python3", SCRIPTS.resolve(script).toString()).with(arguments);
         for (Map.Entry<String, String> variable : environment.entrySet()) {
             command = command.where(variable.getKey(), variable.getValue());
         }

@@ -34,8 +34,10 @@ record Readme(Path file) {
     }
 
     private MatchResult only(String pattern) {
-        List<MatchResult> found =
-                Pattern.compile(pattern, Pattern.DOTALL).matcher(text()).results().toList();
+        List<MatchResult> found = Pattern.compile(pattern, Pattern.DOTALL)
+                .matcher(text())
+                .results()
+                .toList();
         assertThat(found).as(pattern + " in " + file).hasSize(1);
         return found.get(0);
     }

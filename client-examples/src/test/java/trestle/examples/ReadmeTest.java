@@ -27,17 +27,19 @@ class ReadmeTest {
     private static final int LONGEST_RUN_S = 60;
 
     /** A command and the answer printed under it. */
-    private static final Pattern TOUR =
-            Pattern.compile("```sh\\n([^`]*)```\\n```text\\n([^`]*)```");
+    private static final Pattern TOUR = Pattern.compile("```sh\\n([^`]*)```\\n```text\\n([^`]*)```");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void everyPrintedAnswerIsTodays() throws IOException, InterruptedException {
         for (String tool : List.of("bash", "curl", "jq", "python3")) {
             boolean here = installed(tool);
             if ("true".equals(System.getenv("CI"))) {
-                assertThat(here).as(tool + " is installed where the build decides").isTrue();
+                assertThat(here)
+                        .as(tool + " is installed where the build decides")
+                        .isTrue();
             }
             assumeTrue(here, tool + " is not installed, so the README's tour is not run");
         }
@@ -53,9 +55,7 @@ class ReadmeTest {
                 assertThat(answer).as(tour.group(1)).isEqualTo(tour.group(2));
             }
             tour.appendReplacement(
-                    updated,
-                    Matcher.quoteReplacement(
-                            "```sh\n" + tour.group(1) + "```\n```text\n" + answer + "```"));
+                    updated, Matcher.quoteReplacement("```sh\n" + tour.group(1) + "```\n```text\n" + answer + "```"));
         }
         tour.appendTail(updated);
         assertThat(commands).hasSizeGreaterThanOrEqualTo(6);
@@ -65,13 +65,8 @@ class ReadmeTest {
     }
 
     private String run(String command) throws IOException, InterruptedException {
-        ProcessBuilder builder =
-                new ProcessBuilder(
-                        "bash",
-                        "-euo",
-                        "pipefail",
-                        "-c",
-                        command.replace(PRINTED_ADDRESS, LiveService.url()));
+        ProcessBuilder builder = new ProcessBuilder(
+                "bash", "-euo", "pipefail", "-c", command.replace(PRINTED_ADDRESS, LiveService.url()));
         builder.environment().put("TRESTLE_URL", LiveService.url());
         builder.directory(folder.toFile());
         File out = folder.resolve("out.txt").toFile();

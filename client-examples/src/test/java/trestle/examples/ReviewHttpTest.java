@@ -18,7 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ReviewHttpTest {
     private static final List<String> VERDICTS = List.of("fit", "attention", "stop");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void theExampleAircraftIsReviewed() {
@@ -42,7 +43,8 @@ class ReviewHttpTest {
         assertThat(outcome.exitCode()).isEqualTo(VERDICTS.indexOf(verdict));
         assertThat(outcome.out()).contains("Verdict: " + verdict.toUpperCase(Locale.ROOT));
         for (JsonNode finding : answer.path("findings")) {
-            assertThat(unwrapped(outcome.out())).contains(finding.path("message").asText());
+            assertThat(unwrapped(outcome.out()))
+                    .contains(finding.path("message").asText());
         }
     }
 
@@ -63,9 +65,7 @@ class ReviewHttpTest {
         Command.Outcome outcome = review(document.toString());
 
         assertThat(outcome.exitCode()).isEqualTo(2);
-        assertThat(outcome.out())
-                .startsWith("Verdict: STOP")
-                .contains("at /airframe/limits/max_takeoff_mass_g");
+        assertThat(outcome.out()).startsWith("Verdict: STOP").contains("at /airframe/limits/max_takeoff_mass_g");
     }
 
     @Test
@@ -102,12 +102,10 @@ class ReviewHttpTest {
 
     @Test
     void aDocumentThatIsNotThereIsNamed() {
-        Command.Outcome outcome =
-                Python.run(LiveService.url(), "review.py", "--document", "no-such.json");
+        Command.Outcome outcome = Python.run(LiveService.url(), "review.py", "--document", "no-such.json");
 
         assertThat(outcome.exitCode()).isEqualTo(3);
-        assertThat(outcome.err())
-                .isEqualTo("cannot read no-such.json: No such file or directory\n");
+        assertThat(outcome.err()).isEqualTo("cannot read no-such.json: No such file or directory\n");
     }
 
     @Test
@@ -118,17 +116,12 @@ class ReviewHttpTest {
 
         assertThat(outcome.exitCode()).isEqualTo(4);
         assertThat(outcome.out()).isEmpty();
-        assertThat(outcome.err().lines())
-                .singleElement()
-                .asString()
-                .startsWith("cannot reach Trestle at " + url);
+        assertThat(outcome.err().lines()).singleElement().asString().startsWith("cannot reach Trestle at " + url);
     }
 
     @Test
     void theOptionOverridesTheEnvironment() throws IOException {
-        Command.Outcome outcome =
-                Python.run(
-                        LiveService.urlOfNobody(), "review.py", "--url", LiveService.url() + "/");
+        Command.Outcome outcome = Python.run(LiveService.urlOfNobody(), "review.py", "--url", LiveService.url() + "/");
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out()).startsWith("Verdict: ");

@@ -28,17 +28,14 @@ class ReviewPrintTest {
 
     @Test
     void thePartsFitTheContract() throws IOException {
-        BuildReviewAnswer answer =
-                new ObjectMapper().treeToValue(answerWithKnownParts(), BuildReviewAnswer.class);
+        BuildReviewAnswer answer = new ObjectMapper().treeToValue(answerWithKnownParts(), BuildReviewAnswer.class);
 
         assertThat(violations(answer)).isEmpty();
     }
 
     @Test
     void findingsAreWrappedAndPlaced() throws IOException {
-        assertThat(print(answerWithKnownParts()).out())
-                .contains(
-                        """
+        assertThat(print(answerWithKnownParts()).out()).contains("""
                         Verdict: STOP
 
                         Findings
@@ -54,9 +51,7 @@ class ReviewPrintTest {
 
     @Test
     void keyFiguresStandWithTheirUnits() throws IOException {
-        assertThat(print(answerWithKnownParts()).out())
-                .contains(
-                        """
+        assertThat(print(answerWithKnownParts()).out()).contains("""
                         Key figures
                           total mass       6020  g
                           cg arm          538.2  mm
@@ -70,9 +65,7 @@ class ReviewPrintTest {
 
     @Test
     void aRunThatNoGaugeSuitsStandsAmongTheWires() throws IOException {
-        assertThat(print(answerWithKnownParts()).out())
-                .contains(
-                        """
+        assertThat(print(answerWithKnownParts()).out()).contains("""
                         Wires
                           run           gauge     A  peak A  drop %    °C  peak °C  loss W  mass g  fails
                           main lead        14  28.0    42.0    1.80  97.3    126.8    10.7    33.6
@@ -82,9 +75,7 @@ class ReviewPrintTest {
 
     @Test
     void aLegThatThePackDoesNotLastForIsMarked() throws IOException {
-        assertThat(print(answerWithKnownParts()).out())
-                .contains(
-                        """
+        assertThat(print(answerWithKnownParts()).out()).contains("""
                         Legs
                           leg     from min   min   m/s      W     Wh    km  lowest V
                           climb       0.00  1.00  14.0  351.9   5.87  0.59      23.4
@@ -110,8 +101,7 @@ class ReviewPrintTest {
         Command.Outcome outcome = print(answer);
 
         assertThat(outcome.err()).isEmpty();
-        assertThat(outcome.out())
-                .contains("Findings\n  none\n", "Wires\n  none\n", "Legs\n  none asked\n");
+        assertThat(outcome.out()).contains("Findings\n  none\n", "Wires\n  none\n", "Legs\n  none asked\n");
     }
 
     @Test
@@ -163,14 +153,12 @@ class ReviewPrintTest {
     }
 
     /** The rules of the contract that the answer breaks; the service's own texts are not needed. */
-    private static Set<ConstraintViolation<BuildReviewAnswer>> violations(
-            BuildReviewAnswer answer) {
-        try (ValidatorFactory factory =
-                Validation.byDefaultProvider()
-                        .configure()
-                        .ignoreXmlConfiguration()
-                        .messageInterpolator(new PlainMessages())
-                        .buildValidatorFactory()) {
+    private static Set<ConstraintViolation<BuildReviewAnswer>> violations(BuildReviewAnswer answer) {
+        try (ValidatorFactory factory = Validation.byDefaultProvider()
+                .configure()
+                .ignoreXmlConfiguration()
+                .messageInterpolator(new PlainMessages())
+                .buildValidatorFactory()) {
             return factory.getValidator().validate(answer);
         }
     }

@@ -21,7 +21,8 @@ class SheetPrintTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @ValueSource(
@@ -37,11 +38,9 @@ class SheetPrintTest {
         String example = ask(HttpRequest.newBuilder(URI.create(review + "/example")));
         ObjectNode aircraft = (ObjectNode) MAPPER.readTree(example);
         ((ObjectNode) aircraft.path("mission")).set("launch", MAPPER.readTree(launch));
-        String sheet =
-                ask(
-                        HttpRequest.newBuilder(URI.create(review + "?as=html"))
-                                .header("Content-Type", "application/json")
-                                .POST(BodyPublishers.ofString(aircraft.toString())));
+        String sheet = ask(HttpRequest.newBuilder(URI.create(review + "?as=html"))
+                .header("Content-Type", "application/json")
+                .POST(BodyPublishers.ofString(aircraft.toString())));
         Path file = Files.writeString(folder.resolve("sheet.html"), sheet);
 
         browser.open(file.toUri().toString());
@@ -49,8 +48,7 @@ class SheetPrintTest {
         assertThat(browser.printedPages()).isEqualTo(2);
     }
 
-    private static String ask(HttpRequest.Builder request)
-            throws IOException, InterruptedException {
+    private static String ask(HttpRequest.Builder request) throws IOException, InterruptedException {
         var answer = CLIENT.send(request.build(), BodyHandlers.ofString());
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
         return answer.body();

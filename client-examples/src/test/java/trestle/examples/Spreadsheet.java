@@ -50,11 +50,10 @@ final class Spreadsheet {
         assertThat(text).containsOnlyOnce(PRINTED_ADDRESS);
         Path copy = folder.resolve("aircraft.fods");
         Files.writeString(copy, text.replace(PRINTED_ADDRESS, url));
-        Command.Outcome outcome =
-                Command.of(PYTHON, RECALCULATE.toString(), copy.toString())
-                        .with(entries)
-                        .within(LONGEST_RUN_S)
-                        .run();
+        Command.Outcome outcome = Command.of(PYTHON, RECALCULATE.toString(), copy.toString())
+                .with(entries)
+                .within(LONGEST_RUN_S)
+                .run();
         assertThat(outcome.exitCode()).as(outcome.err()).isZero();
         return new Spreadsheet(MAPPER.readTree(outcome.out()));
     }

@@ -21,49 +21,48 @@ class SpreadsheetHttpTest {
     private static final String REFUSED = "refused";
 
     /** Cells of the sheet Balance that show a number, and where in the answer it comes from. */
-    private static final Map<String, String> BALANCE =
-            Map.of(
-                    "Balance.I8", "/total_mass_g",
-                    "Balance.I9", "/cg_arm_mm",
-                    "Balance.I10", "/cg_percent_mac",
-                    "Balance.I11", "/static_margin_percent",
-                    "Balance.I12", "/neutral_point_arm_mm",
-                    "Balance.I13", "/mean_aerodynamic_chord_mm",
-                    "Balance.I14", "/wing_area_dm2",
-                    "Balance.I15", "/wing_span_mm",
-                    "Balance.I16", "/wing_loading_g_per_dm2");
+    private static final Map<String, String> BALANCE = Map.of(
+            "Balance.I8", "/total_mass_g",
+            "Balance.I9", "/cg_arm_mm",
+            "Balance.I10", "/cg_percent_mac",
+            "Balance.I11", "/static_margin_percent",
+            "Balance.I12", "/neutral_point_arm_mm",
+            "Balance.I13", "/mean_aerodynamic_chord_mm",
+            "Balance.I14", "/wing_area_dm2",
+            "Balance.I15", "/wing_span_mm",
+            "Balance.I16", "/wing_loading_g_per_dm2");
 
-    private static final Map<String, String> ENDURANCE =
-            Map.ofEntries(
-                    Map.entry("Endurance.F6", "/stall_speed_m_per_s"),
-                    Map.entry("Endurance.F7", "/best_endurance/endurance_h"),
-                    Map.entry("Endurance.F8", "/best_endurance/airspeed_m_per_s"),
-                    Map.entry("Endurance.F9", "/best_endurance/power_w"),
-                    Map.entry("Endurance.F10", "/best_range/ground_range_km"),
-                    Map.entry("Endurance.F11", "/best_range/airspeed_m_per_s"),
-                    Map.entry("Endurance.F12", "/at_airspeed/endurance_h"),
-                    Map.entry("Endurance.F13", "/at_airspeed/ground_range_km"),
-                    Map.entry("Endurance.F14", "/at_airspeed/power_w"),
-                    Map.entry("Endurance.F15", "/at_airspeed/current_a"),
-                    Map.entry("Endurance.F16", "/radius_of_action_km"),
-                    Map.entry("Endurance.F17", "/energy/available_wh"));
+    private static final Map<String, String> ENDURANCE = Map.ofEntries(
+            Map.entry("Endurance.F6", "/stall_speed_m_per_s"),
+            Map.entry("Endurance.F7", "/best_endurance/endurance_h"),
+            Map.entry("Endurance.F8", "/best_endurance/airspeed_m_per_s"),
+            Map.entry("Endurance.F9", "/best_endurance/power_w"),
+            Map.entry("Endurance.F10", "/best_range/ground_range_km"),
+            Map.entry("Endurance.F11", "/best_range/airspeed_m_per_s"),
+            Map.entry("Endurance.F12", "/at_airspeed/endurance_h"),
+            Map.entry("Endurance.F13", "/at_airspeed/ground_range_km"),
+            Map.entry("Endurance.F14", "/at_airspeed/power_w"),
+            Map.entry("Endurance.F15", "/at_airspeed/current_a"),
+            Map.entry("Endurance.F16", "/radius_of_action_km"),
+            Map.entry("Endurance.F17", "/energy/available_wh"));
 
     /** Columns of the sheet Wires that show a number. */
-    private static final Map<String, String> WIRE =
-            Map.of(
-                    "I", "/recommended/gauge",
-                    "J", "/recommended/area_mm2",
-                    "K", "/recommended/drop_v",
-                    "L", "/recommended/drop_percent",
-                    "M", "/recommended/conductor_temperature_c",
-                    "N", "/recommended/loss_w",
-                    "O", "/recommended/mass_g");
+    private static final Map<String, String> WIRE = Map.of(
+            "I", "/recommended/gauge",
+            "J", "/recommended/area_mm2",
+            "K", "/recommended/drop_v",
+            "L", "/recommended/drop_percent",
+            "M", "/recommended/conductor_temperature_c",
+            "N", "/recommended/loss_w",
+            "O", "/recommended/mass_g");
 
-    @TempDir private static Path unchangedFolder;
+    @TempDir
+    private static Path unchangedFolder;
 
     private static Spreadsheet unchanged;
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @BeforeAll
     static void open() throws IOException {
@@ -75,8 +74,9 @@ class SpreadsheetHttpTest {
         Tool.need("python3");
         Path written = folder.resolve("written.fods");
 
-        Command.Outcome outcome =
-                Command.of("python3", "make.py", written.toString()).in(Spreadsheet.HOME).run();
+        Command.Outcome outcome = Command.of("python3", "make.py", written.toString())
+                .in(Spreadsheet.HOME)
+                .run();
 
         assertThat(outcome.err()).isEmpty();
         assertThat(written).hasSameTextualContentAs(Spreadsheet.HOME.resolve("aircraft.fods"));
@@ -94,7 +94,8 @@ class SpreadsheetHttpTest {
         assertThat(asked.at("/wing/panels")).hasSize(2);
         ObjectNode balance = unchanged.answerTo("Balance.L3");
         assertShows(unchanged, BALANCE, balance);
-        assertThat(unchanged.text("Balance.I7")).isEqualTo(balance.path("verdict").asText());
+        assertThat(unchanged.text("Balance.I7"))
+                .isEqualTo(balance.path("verdict").asText());
         assertThat(unchanged.text("Balance.H19"))
                 .isEqualTo(balance.at("/findings/0/message").asText())
                 .isNotEmpty();
@@ -103,14 +104,16 @@ class SpreadsheetHttpTest {
         assertThat(unchanged.question("Endurance.I2").path("takeoff_mass_g").asDouble())
                 .isCloseTo(balance.path("total_mass_g").asDouble(), within(1e-6));
         assertShows(unchanged, ENDURANCE, endurance);
-        assertThat(unchanged.text("Endurance.F5")).isEqualTo(endurance.path("verdict").asText());
+        assertThat(unchanged.text("Endurance.F5"))
+                .isEqualTo(endurance.path("verdict").asText());
 
         for (int row = 6; row <= 11; row++) {
             ObjectNode wire = unchanged.answerTo("Wires.S" + row);
             for (Map.Entry<String, String> column : WIRE.entrySet()) {
                 assertShows(unchanged, "Wires." + column.getKey() + row, wire, column.getValue());
             }
-            assertThat(unchanged.text("Wires.P" + row)).isEqualTo(wire.path("verdict").asText());
+            assertThat(unchanged.text("Wires.P" + row))
+                    .isEqualTo(wire.path("verdict").asText());
         }
     }
 
@@ -127,15 +130,14 @@ class SpreadsheetHttpTest {
 
     @Test
     void anotherEntryIsAnotherQuestion() throws IOException {
-        Spreadsheet opened =
-                Spreadsheet.opened(
-                        folder,
-                        LiveService.url(),
-                        "Balance.A20=ballast",
-                        "Balance.B20=250",
-                        "Balance.D20=300",
-                        "Wires.D6=11,1",
-                        "Endurance.B17=lipo");
+        Spreadsheet opened = Spreadsheet.opened(
+                folder,
+                LiveService.url(),
+                "Balance.A20=ballast",
+                "Balance.B20=250",
+                "Balance.D20=300",
+                "Wires.D6=11,1",
+                "Endurance.B17=lipo");
 
         // The row before it is empty; a number of pieces that is not given is 1.
         assertThat(opened.question("Balance.L3").path("items")).hasSize(13);
@@ -146,15 +148,15 @@ class SpreadsheetHttpTest {
                 .isEqualTo(5893 + 250);
         assertShows(opened, ENDURANCE, opened.answerTo("Endurance.I2"));
         // A decimal comma is understood.
-        assertThat(opened.question("Wires.S6").path("supply_voltage_v").asDouble()).isEqualTo(11.1);
+        assertThat(opened.question("Wires.S6").path("supply_voltage_v").asDouble())
+                .isEqualTo(11.1);
         assertShows(opened, "Wires.K6", opened.answerTo("Wires.S6"), "/recommended/drop_v");
     }
 
     @Test
     void whatIsWrongIsSaidInWords() throws IOException {
         Spreadsheet opened =
-                Spreadsheet.opened(
-                        folder, LiveService.url(), "Balance.B7=-3", "Wires.C8=0", "Wires.B9=300");
+                Spreadsheet.opened(folder, LiveService.url(), "Balance.B7=-3", "Wires.C8=0", "Wires.B9=300");
 
         assertThat(opened.isSound()).isTrue();
         assertThat(opened.text("Balance.I7")).isEqualTo(REFUSED);
@@ -186,10 +188,9 @@ class SpreadsheetHttpTest {
         Readme readme = new Readme(Spreadsheet.HOME.resolve("README.md"));
         Files.copy(Spreadsheet.HOME.resolve("runs.csv"), folder.resolve("runs.csv"));
 
-        Command.Outcome outcome =
-                Command.of("bash", "-euo", "pipefail", "-c", readme.commandsBefore("text"))
-                        .in(folder)
-                        .run();
+        Command.Outcome outcome = Command.of("bash", "-euo", "pipefail", "-c", readme.commandsBefore("text"))
+                .in(folder)
+                .run();
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out().replace("\r", "")).isEqualTo(readme.answer());
@@ -197,19 +198,19 @@ class SpreadsheetHttpTest {
         assertThat(rows).hasSize(6);
         for (String row : rows.subList(0, 5)) {
             String[] cells = row.split(",");
-            ObjectNode request =
-                    JsonNodeFactory.instance
-                            .objectNode()
-                            .put("current_a", Double.valueOf(cells[0]))
-                            .put("length_mm", Double.valueOf(cells[1]))
-                            .put("supply_voltage_v", Double.valueOf(cells[2]))
-                            .put("max_drop_percent", Double.valueOf(cells[3]));
+            ObjectNode request = JsonNodeFactory.instance
+                    .objectNode()
+                    .put("current_a", Double.valueOf(cells[0]))
+                    .put("length_mm", Double.valueOf(cells[1]))
+                    .put("supply_voltage_v", Double.valueOf(cells[2]))
+                    .put("max_drop_percent", Double.valueOf(cells[3]));
             if (!cells[4].isEmpty()) {
                 request.put("insulation", cells[4]);
             }
             ObjectNode answer = LiveService.answer("wire-sizing", request);
             assertThat(cells[5]).isEqualTo(answer.at("/recommended/gauge").asText());
-            assertThat(cells[6]).isEqualTo(answer.at("/recommended/drop_percent").asText());
+            assertThat(cells[6])
+                    .isEqualTo(answer.at("/recommended/drop_percent").asText());
             assertThat(cells[7]).isEqualTo(answer.at("/recommended/mass_g").asText());
             assertThat(cells[8]).isEqualTo(answer.path("verdict").asText());
         }
@@ -228,15 +229,13 @@ class SpreadsheetHttpTest {
         assertThat(unchanged.text("Balance.L3")).doesNotContainPattern(Pattern.compile("\\s"));
     }
 
-    private static void assertShows(
-            Spreadsheet opened, Map<String, String> pointers, JsonNode answer) {
+    private static void assertShows(Spreadsheet opened, Map<String, String> pointers, JsonNode answer) {
         for (Map.Entry<String, String> cell : pointers.entrySet()) {
             assertShows(opened, cell.getKey(), answer, cell.getValue());
         }
     }
 
-    private static void assertShows(
-            Spreadsheet opened, String place, JsonNode answer, String pointer) {
+    private static void assertShows(Spreadsheet opened, String place, JsonNode answer, String pointer) {
         JsonNode expected = answer.at(pointer);
         if (expected.isTextual()) {
             assertThat(opened.text(place)).as(place).isEqualTo(expected.asText());

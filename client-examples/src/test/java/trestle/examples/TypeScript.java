@@ -32,14 +32,11 @@ final class TypeScript {
                 Files.copy(PINNED.resolve(file), copy, StandardCopyOption.REPLACE_EXISTING);
             }
             if (!same || !Files.exists(FETCHED.resolve("node_modules/.bin/tsc"))) {
-                Command.Outcome outcome =
-                        Command.of("npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund")
-                                .in(FETCHED)
-                                .within(LONGEST_FETCH_S)
-                                .run();
-                Tool.need(
-                        outcome.exitCode() == 0,
-                        "the TypeScript compiler cannot be fetched: " + outcome.err());
+                Command.Outcome outcome = Command.of("npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund")
+                        .in(FETCHED)
+                        .within(LONGEST_FETCH_S)
+                        .run();
+                Tool.need(outcome.exitCode() == 0, "the TypeScript compiler cannot be fetched: " + outcome.err());
             }
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

@@ -30,7 +30,8 @@ import trestle.endpoint.Catalogue;
 @Fork(1)
 public class CalculationBench {
     /** Each calculation of the contract. */
-    @Param public CalculationName calculation;
+    @Param
+    public CalculationName calculation;
 
     private Calculation<?, ?> asked;
     private byte[] example;

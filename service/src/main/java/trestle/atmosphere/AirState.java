@@ -46,8 +46,6 @@ public record AirState(double temperatureK, double pressurePa) {
      * @return dynamic viscosity, Pa s
      */
     public double viscosityPaS() {
-        return SUTHERLAND_BETA
-                * Math.pow(temperatureK, 1.5)
-                / (temperatureK + SUTHERLAND_TEMPERATURE_K);
+        return SUTHERLAND_BETA * Math.pow(temperatureK, 1.5) / (temperatureK + SUTHERLAND_TEMPERATURE_K);
     }
 }

@@ -18,8 +18,7 @@ public final class StandardAtmosphere {
     private static final double SEA_LEVEL_PRESSURE_PA = 101_325;
     private static final double LAPSE_RATE_K_PER_M = 0.0065;
     private static final double TROPOPAUSE_M = 11_000;
-    private static final double TROPOPAUSE_TEMPERATURE_K =
-            SEA_LEVEL_TEMPERATURE_K - LAPSE_RATE_K_PER_M * TROPOPAUSE_M;
+    private static final double TROPOPAUSE_TEMPERATURE_K = SEA_LEVEL_TEMPERATURE_K - LAPSE_RATE_K_PER_M * TROPOPAUSE_M;
 
     /** {@code g0 / (R L)}, the exponent of [1] equation 33a. */
     private static final double PRESSURE_EXPONENT =
@@ -60,16 +59,10 @@ public final class StandardAtmosphere {
      */
     public static double pressurePa(double altitudeM) {
         double inTroposphere =
-                SEA_LEVEL_PRESSURE_PA
-                        * Math.pow(
-                                temperatureK(altitudeM) / SEA_LEVEL_TEMPERATURE_K,
-                                PRESSURE_EXPONENT);
+                SEA_LEVEL_PRESSURE_PA * Math.pow(temperatureK(altitudeM) / SEA_LEVEL_TEMPERATURE_K, PRESSURE_EXPONENT);
         double aboveM = Math.max(0, altitudeM - TROPOPAUSE_M);
         return inTroposphere
-                * Math.exp(
-                        -GRAVITY_M_PER_S2
-                                * aboveM
-                                / (AirState.GAS_CONSTANT_J_PER_KG_K * TROPOPAUSE_TEMPERATURE_K));
+                * Math.exp(-GRAVITY_M_PER_S2 * aboveM / (AirState.GAS_CONSTANT_J_PER_KG_K * TROPOPAUSE_TEMPERATURE_K));
     }
 
     /**

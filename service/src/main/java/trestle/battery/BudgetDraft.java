@@ -40,9 +40,7 @@ final class BudgetDraft {
 
     /** The same load; after a profile, its mean power. */
     private static Load goesOn(PackTask task) {
-        return task.load() instanceof Load.Profile profile
-                ? new Load.Power(profile.meanPowerW())
-                : task.load();
+        return task.load() instanceof Load.Profile profile ? new Load.Power(profile.meanPowerW()) : task.load();
     }
 
     /** Time by which an energy is delivered, s; the whole time where it never is. */
@@ -52,8 +50,7 @@ final class BudgetDraft {
             CurvePoint to = points.get(i);
             if (to.energyJ() >= energyJ && to.energyJ() > from.energyJ()) {
                 double share = (energyJ - from.energyJ()) / (to.energyJ() - from.energyJ());
-                return Math.min(
-                        from.timeS() + share * (to.timeS() - from.timeS()), discharge.durationS());
+                return Math.min(from.timeS() + share * (to.timeS() - from.timeS()), discharge.durationS());
             }
         }
         return discharge.durationS();

@@ -32,8 +32,7 @@ public record Cell(
         openCircuitCurve = List.copyOf(openCircuitCurve);
         OpenCircuitPoint.check(openCircuitCurve);
         if (chemistry == Chemistry.CUSTOM && openCircuitCurve.isEmpty()) {
-            throw new ImpossibleValue(
-                    "openCircuitCurve", "a custom cell needs its own open-circuit curve");
+            throw new ImpossibleValue("openCircuitCurve", "a custom cell needs its own open-circuit curve");
         }
     }
 
@@ -61,8 +60,7 @@ public record Cell(
      * @return minimum voltage, V
      */
     public double minimumVoltageV() {
-        return limits.minimumVoltageV()
-                .orElseGet(() -> isCustom() ? curveV(0) : chemistry.minimumVoltageV());
+        return limits.minimumVoltageV().orElseGet(() -> isCustom() ? curveV(0) : chemistry.minimumVoltageV());
     }
 
     /**
@@ -71,8 +69,7 @@ public record Cell(
      * @return full voltage, V
      */
     public double fullVoltageV() {
-        return limits.fullVoltageV()
-                .orElseGet(() -> isCustom() ? curveV(1) : chemistry.fullVoltageV());
+        return limits.fullVoltageV().orElseGet(() -> isCustom() ? curveV(1) : chemistry.fullVoltageV());
     }
 
     /**

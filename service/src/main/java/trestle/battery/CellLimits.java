@@ -18,12 +18,8 @@ public record CellLimits(
         OptionalDouble minimumVoltageV,
         OptionalDouble fullVoltageV) {
     /** Nothing known. */
-    public static final CellLimits UNKNOWN =
-            new CellLimits(
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
+    public static final CellLimits UNKNOWN = new CellLimits(
+            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
     /** Checks the physics. */
     public CellLimits {
@@ -34,8 +30,7 @@ public record CellLimits(
         if (minimumVoltageV.isPresent()
                 && fullVoltageV.isPresent()
                 && minimumVoltageV.getAsDouble() >= fullVoltageV.getAsDouble()) {
-            throw new ImpossibleValue(
-                    "minimumVoltageV", "a cell's minimum voltage lies below its full voltage");
+            throw new ImpossibleValue("minimumVoltageV", "a cell's minimum voltage lies below its full voltage");
         }
     }
 }

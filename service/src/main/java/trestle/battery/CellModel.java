@@ -10,8 +10,7 @@ package trestle.battery;
  * @param exchangeA exchange current at 25 °C, A [i0]
  * @param fullFraction state of charge at its full voltage, 1 unless it is charged to less
  */
-record CellModel(
-        CellSet set, double capacityC, double ohmicOhm, double exchangeA, double fullFraction) {
+record CellModel(CellSet set, double capacityC, double ohmicOhm, double exchangeA, double fullFraction) {
     /** Temperature of the sets' parameters, K: 25 °C. */
     static final double REFERENCE_K = 298.15;
 
@@ -24,11 +23,7 @@ record CellModel(
     /** A set scaled by capacity, its resistance by a factor. */
     static CellModel plain(CellSet set, double capacityC, double factor) {
         return new CellModel(
-                set,
-                capacityC,
-                set.ohmicOhmC() / capacityC * factor,
-                set.exchangePerS() * capacityC / factor,
-                1);
+                set, capacityC, set.ohmicOhmC() / capacityC * factor, set.exchangePerS() * capacityC / factor, 1);
     }
 
     /**

@@ -95,19 +95,16 @@ record CellSet(
     private static Electrodes electrodes(String resource) {
         List<double[]> rows;
         try (InputStream in = open(resource)) {
-            rows =
-                    new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                            .lines()
-                            .filter(line -> !line.startsWith("#") && !line.startsWith("state"))
-                            .map(CellSet::row)
-                            .toList();
+            rows = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.startsWith("#") && !line.startsWith("state"))
+                    .map(CellSet::row)
+                    .toList();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(resource, unreadable);
         }
         double[] fraction = column(rows, 0);
-        return Electrodes.of(
-                new PolyLine(fraction, column(rows, 1))::at,
-                new PolyLine(fraction, column(rows, 2))::at);
+        return Electrodes.of(new PolyLine(fraction, column(rows, 1))::at, new PolyLine(fraction, column(rows, 2))::at);
     }
 
     private static InputStream open(String resource) {
@@ -123,7 +120,9 @@ record CellSet(
     }
 
     private static double[] row(String line) {
-        return java.util.Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
+        return java.util.Arrays.stream(line.split(","))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
     }
 
     private static double[] column(List<double[]> rows, int which) {

@@ -106,10 +106,9 @@ final class CellState {
         double atPositive = charge - (positive0 + positive1 + positive2);
         double atNegative = charge - (negative0 + negative1 + negative2);
         double electrolyte = Math.max(1 - depletion, LEAST_ELECTROLYTE);
-        openV =
-                set.electrodes().positiveV(atPositive)
-                        - set.electrodes().negativeV(atNegative)
-                        + thermalV * Math.log(electrolyte);
+        openV = set.electrodes().positiveV(atPositive)
+                - set.electrodes().negativeV(atNegative)
+                + thermalV * Math.log(electrolyte);
         double rise = set.emptyRiseRatio() * Math.exp(-Math.max(atPositive, 0) / RISE_OVER_CHARGE);
         resistanceOhm = ohmicOhm * (1 + rise);
         twoExchangeNowA = twoExchangeA * Math.sqrt(electrolyte);
@@ -160,8 +159,7 @@ final class CellState {
 
     /** Fall of voltage with current, {@code R + vt / sqrt((2 I0)² + i²)}, Ω. */
     double slopeOhm(double currentA) {
-        return resistanceOhm
-                + thermalV / Math.sqrt(twoExchangeNowA * twoExchangeNowA + currentA * currentA);
+        return resistanceOhm + thermalV / Math.sqrt(twoExchangeNowA * twoExchangeNowA + currentA * currentA);
     }
 
     /**

@@ -11,8 +11,7 @@ import trestle.units.Share;
  * @param dcResistanceOhmC direct-current resistance of a typical cell times its capacity, Ω C
  * @param openCircuitCurve rest voltage over state of charge, in rising order of charge
  */
-public record ChemistryRow(
-        Chemistry chemistry, double dcResistanceOhmC, List<OpenCircuitPoint> openCircuitCurve) {
+public record ChemistryRow(Chemistry chemistry, double dcResistanceOhmC, List<OpenCircuitPoint> openCircuitCurve) {
     private static final int STEP_PERCENT = 5;
     private static final int FULL_PERCENT = 100;
 

@@ -48,7 +48,8 @@ final class Circuit {
     }
 
     PackState state() {
-        List<CellState> copies = IntStream.range(0, count).mapToObj(k -> cells[k].copy()).toList();
+        List<CellState> copies =
+                IntStream.range(0, count).mapToObj(k -> cells[k].copy()).toList();
         return PackState.of(pack, copies);
     }
 

@@ -17,14 +17,11 @@ final class Cooling {
      * @return area, m²
      */
     static double surfaceM2(Pack pack) {
-        double volumeM3 =
-                pack.segments().stream()
-                        .mapToDouble(
-                                it ->
-                                        it.cellCount()
-                                                * it.cell().massOrTypicalKg()
-                                                / it.cell().chemistry().packedDensityKgPerM3())
-                        .sum();
+        double volumeM3 = pack.segments().stream()
+                .mapToDouble(it -> it.cellCount()
+                        * it.cell().massOrTypicalKg()
+                        / it.cell().chemistry().packedDensityKgPerM3())
+                .sum();
         return BLOCK_SURFACE * Math.cbrt(volumeM3 * volumeM3);
     }
 

@@ -48,8 +48,7 @@ final class CountFindings {
                 series,
                 String.format(
                         Locale.ROOT,
-                        "A controller that counts cells finds %d, full or at the present %.1f V,"
-                                + " and cuts at %.1f V.",
+                        "A controller that counts cells finds %d, full or at the present %.1f V, and cuts at %.1f V.",
                         series,
                         restV,
                         series * settingV));

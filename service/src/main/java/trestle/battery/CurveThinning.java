@@ -25,8 +25,8 @@ final class CurveThinning {
             return List.copyOf(curve);
         }
         TreeSet<Integer> kept = new TreeSet<>(List.of(0, curve.size() - 1));
-        PriorityQueue<Stretch> worstFirst =
-                new PriorityQueue<>(Comparator.comparingDouble(Stretch::deviationV).reversed());
+        PriorityQueue<Stretch> worstFirst = new PriorityQueue<>(
+                Comparator.comparingDouble(Stretch::deviationV).reversed());
         worstFirst.add(stretch(curve, 0, curve.size() - 1));
         while (kept.size() < most && worstFirst.peek().deviationV > 0) {
             Stretch split = worstFirst.remove();

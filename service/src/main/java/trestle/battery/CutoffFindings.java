@@ -33,39 +33,35 @@ final class CutoffFindings {
     private void stranded() {
         double percent = Share.percentFromFraction(energy.budget().strandedFraction());
         if (percent >= STRANDED_PERCENT) {
-            found.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "cutoff-strands-energy",
-                            Subject.of(PackPart.CUTOFF),
-                            percent,
-                            STRANDED_PERCENT,
-                            text(
-                                    "The cutoff of %.1f V (%.2f V a cell) leaves %.0f Wh, %.0f %%,"
-                                            + " that the cells would still give at this load down"
-                                            + " to their minimum voltage.",
-                                    energy.cutoffVoltageV(),
-                                    energy.cutoffVoltageV() / energy.ratings().seriesCount(),
-                                    Energy.whFromJ(energy.budget().strandedEnergyJ()),
-                                    percent)));
+            found.add(Finding.of(
+                    Severity.ATTENTION,
+                    "cutoff-strands-energy",
+                    Subject.of(PackPart.CUTOFF),
+                    percent,
+                    STRANDED_PERCENT,
+                    text(
+                            "The cutoff of %.1f V (%.2f V a cell) leaves %.0f Wh, %.0f %%, that the cells would still"
+                                    + " give at this load down to their minimum voltage.",
+                            energy.cutoffVoltageV(),
+                            energy.cutoffVoltageV() / energy.ratings().seriesCount(),
+                            Energy.whFromJ(energy.budget().strandedEnergyJ()),
+                            percent)));
         }
     }
 
     private void belowMinimum() {
         double minimumV = new Cutoff.CellMinimum().packVoltageV(task.pack());
         if (energy.cutoffVoltageV() < minimumV) {
-            found.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "cutoff-below-minimum",
-                            Subject.of(PackPart.CUTOFF),
-                            energy.cutoffVoltageV(),
-                            minimumV,
-                            text(
-                                    "The cutoff of %.1f V lies below the sum of the cells' minimum"
-                                            + " voltages, %.1f V: the pack wears fast, and a weak"
-                                            + " cell is harmed.",
-                                    energy.cutoffVoltageV(), minimumV)));
+            found.add(Finding.of(
+                    Severity.ATTENTION,
+                    "cutoff-below-minimum",
+                    Subject.of(PackPart.CUTOFF),
+                    energy.cutoffVoltageV(),
+                    minimumV,
+                    text(
+                            "The cutoff of %.1f V lies below the sum of the cells' minimum voltages, %.1f V: the pack"
+                                    + " wears fast, and a weak cell is harmed.",
+                            energy.cutoffVoltageV(), minimumV)));
         }
     }
 

@@ -14,14 +14,9 @@ public record CutoffTimes(double packS, double weakestCellS, boolean reversal) {
         Pack pack = start.pack();
         double packV = cutoff.packVoltageV(pack);
         Discharge byPack =
-                Discharge.of(
-                        start,
-                        load,
-                        Limits.unguarded(pack, packV, Double.NEGATIVE_INFINITY),
-                        Trace.NONE);
+                Discharge.of(start, load, Limits.unguarded(pack, packV, Double.NEGATIVE_INFINITY), Trace.NONE);
         Discharge byCell = Discharge.of(start, load, Limits.sharedOut(pack, packV), Trace.NONE);
-        boolean reversal =
-                pack.segments().size() > 1 && byPack.ending() == DischargeEnd.OVER_DISCHARGE;
+        boolean reversal = pack.segments().size() > 1 && byPack.ending() == DischargeEnd.OVER_DISCHARGE;
         return new CutoffTimes(byPack.durationS(), byCell.durationS(), reversal);
     }
 }

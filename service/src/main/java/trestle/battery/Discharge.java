@@ -68,8 +68,7 @@ public record Discharge(
      * @param surroundings air and temperature at the start
      * @return what happened
      */
-    public static Discharge atConstantPower(
-            Pack pack, double powerW, Cutoff cutoff, Surroundings surroundings) {
+    public static Discharge atConstantPower(Pack pack, double powerW, Cutoff cutoff, Surroundings surroundings) {
         return of(PackState.of(pack, surroundings), new Load.Power(powerW), cutoff);
     }
 

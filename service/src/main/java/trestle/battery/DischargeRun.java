@@ -57,17 +57,16 @@ final class DischargeRun {
         Tally after = stepper.tally();
         Extremes seen = stepper.extremes();
         extremes.see(seen);
-        steps.add(
-                new StepOutcome(
-                        before.timeS,
-                        after.timeS,
-                        seen.firstV,
-                        stepper.circuit().voltageV(),
-                        seen.lowestV,
-                        seen.highestA,
-                        after.energyJ - before.energyJ,
-                        after.chargeC - before.chargeC,
-                        ending == DischargeEnd.PROFILE_END));
+        steps.add(new StepOutcome(
+                before.timeS,
+                after.timeS,
+                seen.firstV,
+                stepper.circuit().voltageV(),
+                seen.lowestV,
+                seen.highestA,
+                after.energyJ - before.energyJ,
+                after.chargeC - before.chargeC,
+                ending == DischargeEnd.PROFILE_END));
         return ending;
     }
 

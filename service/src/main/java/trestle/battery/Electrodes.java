@@ -15,8 +15,7 @@ final class Electrodes {
     /** Steps to a unit of charge: 0.0025 holds every knot of the published tables exactly. */
     private static final double STEPS_PER_UNIT = 400;
 
-    private static final int POINTS =
-            (int) Math.round((HIGHEST_FRACTION - LOWEST_FRACTION) * STEPS_PER_UNIT) + 1;
+    private static final int POINTS = (int) Math.round((HIGHEST_FRACTION - LOWEST_FRACTION) * STEPS_PER_UNIT) + 1;
 
     private final double[] positiveV = new double[POINTS];
     private final double[] negativeV = new double[POINTS];

@@ -33,15 +33,14 @@ final class EndingFindings {
     private void ending() {
         switch (discharge.ending()) {
             case POWER_LIMIT ->
-                    found.add(
-                            Finding.of(
-                                    Severity.STOP,
-                                    "pack-below-power-limit",
-                                    Subject.of(PackPart.LOAD),
-                                    text(
-                                            "After %.0f s the pack cannot give the power at any"
-                                                + " voltage: add cells in parallel or fly slower.",
-                                            discharge.durationS())));
+                found.add(Finding.of(
+                        Severity.STOP,
+                        "pack-below-power-limit",
+                        Subject.of(PackPart.LOAD),
+                        text(
+                                "After %.0f s the pack cannot give the power at any"
+                                        + " voltage: add cells in parallel or fly slower.",
+                                discharge.durationS())));
             case OVER_DISCHARGE -> overDischarge();
             case CUTOFF -> cutoffReached();
             case PROFILE_END -> {}
@@ -51,57 +50,50 @@ final class EndingFindings {
     private void overDischarge() {
         int k = discharge.limitingSegment();
         double cellV = task.pack().segments().get(k).cell().overDischargeV();
-        found.add(
-                Finding.of(
-                        Severity.STOP,
-                        "over-discharge",
-                        Subject.of(PackPart.SEGMENT, k),
-                        discharge.segments().get(k).cellVoltageV(),
-                        cellV,
-                        text(
-                                "Segment %d falls to %.2f V a cell after %.0f s, before the cutoff"
-                                        + " is reached at %.1f V: raise the cutoff or watch each"
-                                        + " segment.",
-                                k + 1, cellV, discharge.durationS(), discharge.endVoltageV())));
+        found.add(Finding.of(
+                Severity.STOP,
+                "over-discharge",
+                Subject.of(PackPart.SEGMENT, k),
+                discharge.segments().get(k).cellVoltageV(),
+                cellV,
+                text(
+                        "Segment %d falls to %.2f V a cell after %.0f s, before the cutoff is reached at %.1f V: raise"
+                                + " the cutoff or watch each segment.",
+                        k + 1, cellV, discharge.durationS(), discharge.endVoltageV())));
         if (energy.times().reversal()) {
-            found.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "segment-reversal",
-                            Subject.of(PackPart.SEGMENT, k),
-                            text(
-                                    "Segment %d would be emptied and driven backwards by the others"
-                                            + " before the pack shows its cutoff of %.1f V.",
-                                    k + 1, energy.cutoffVoltageV())));
+            found.add(Finding.of(
+                    Severity.STOP,
+                    "segment-reversal",
+                    Subject.of(PackPart.SEGMENT, k),
+                    text(
+                            "Segment %d would be emptied and driven backwards by the others"
+                                    + " before the pack shows its cutoff of %.1f V.",
+                            k + 1, energy.cutoffVoltageV())));
         }
     }
 
     private void cutoffReached() {
         if (discharge.durationS() == 0) {
-            found.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "cutoff-at-once",
-                            Subject.of(PackPart.CUTOFF),
-                            discharge.startVoltageV(),
-                            energy.cutoffVoltageV(),
-                            text(
-                                    "The pack shows %.1f V as soon as the load comes on, below the"
-                                            + " cutoff of %.1f V.",
-                                    discharge.startVoltageV(), energy.cutoffVoltageV())));
+            found.add(Finding.of(
+                    Severity.STOP,
+                    "cutoff-at-once",
+                    Subject.of(PackPart.CUTOFF),
+                    discharge.startVoltageV(),
+                    energy.cutoffVoltageV(),
+                    text(
+                            "The pack shows %.1f V as soon as the load comes on, below the" + " cutoff of %.1f V.",
+                            discharge.startVoltageV(), energy.cutoffVoltageV())));
         } else if (task.load() instanceof Load.Profile profile) {
             int step = discharge.steps().size() - 1;
-            found.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "profile-not-completed",
-                            Subject.of(PackPart.PROFILE_STEP, step),
-                            discharge.durationS(),
-                            profile.durationS(),
-                            text(
-                                    "The cutoff comes in step %d after %.0f s of the %.0f s"
-                                            + " profile.",
-                                    step + 1, discharge.durationS(), profile.durationS())));
+            found.add(Finding.of(
+                    Severity.STOP,
+                    "profile-not-completed",
+                    Subject.of(PackPart.PROFILE_STEP, step),
+                    discharge.durationS(),
+                    profile.durationS(),
+                    text(
+                            "The cutoff comes in step %d after %.0f s of the %.0f s" + " profile.",
+                            step + 1, discharge.durationS(), profile.durationS())));
         }
     }
 
@@ -113,18 +105,16 @@ final class EndingFindings {
         double dipS = discharge.firstDipS().getAsDouble();
         double lastS = discharge.durationS() - DischargeRun.PROFILE_HOLD_S - SAME_DIP_S;
         if (discharge.ending() != DischargeEnd.CUTOFF || dipS < lastS) {
-            found.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "voltage-dips-below-cutoff",
-                            Subject.of(PackPart.CUTOFF),
-                            dipS,
-                            discharge.durationS(),
-                            text(
-                                    "The voltage first dips below the cutoff after %.0f s and"
-                                            + " recovers; a controller without a filter would cut"
-                                            + " there.",
-                                    dipS)));
+            found.add(Finding.of(
+                    Severity.ATTENTION,
+                    "voltage-dips-below-cutoff",
+                    Subject.of(PackPart.CUTOFF),
+                    dipS,
+                    discharge.durationS(),
+                    text(
+                            "The voltage first dips below the cutoff after %.0f s and recovers; a controller without a"
+                                    + " filter would cut there.",
+                            dipS)));
         }
     }
 

@@ -43,13 +43,10 @@ final class Limits {
 
     /** Each cell's share of a pack voltage, by its label voltage, and nothing else. */
     static Limits sharedOut(Pack pack, double packV) {
-        double[] floors =
-                pack.segments().stream()
-                        .mapToDouble(
-                                it -> packV * it.cell().nominalVoltageV() / pack.nominalVoltageV())
-                        .toArray();
-        return new Limits(
-                Double.NEGATIVE_INFINITY, floors, new boolean[floors.length], pack.seriesCount());
+        double[] floors = pack.segments().stream()
+                .mapToDouble(it -> packV * it.cell().nominalVoltageV() / pack.nominalVoltageV())
+                .toArray();
+        return new Limits(Double.NEGATIVE_INFINITY, floors, new boolean[floors.length], pack.seriesCount());
     }
 
     private static Limits guarded(Pack pack, double packV, ToDoubleFunction<Cell> ofCell) {

@@ -49,7 +49,9 @@ public sealed interface Load {
         }
 
         double meanPowerW() {
-            return steps.stream().mapToDouble(it -> it.powerW() * it.durationS()).sum()
+            return steps.stream()
+                            .mapToDouble(it -> it.powerW() * it.durationS())
+                            .sum()
                     / durationS();
         }
     }

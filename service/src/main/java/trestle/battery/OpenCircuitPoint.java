@@ -29,8 +29,7 @@ public record OpenCircuitPoint(double stateOfChargeFraction, double voltageV) {
         for (int i = 1; i < curve.size(); i++) {
             OpenCircuitPoint before = curve.get(i - 1);
             OpenCircuitPoint here = curve.get(i);
-            if (here.stateOfChargeFraction <= before.stateOfChargeFraction
-                    || here.voltageV < before.voltageV) {
+            if (here.stateOfChargeFraction <= before.stateOfChargeFraction || here.voltageV < before.voltageV) {
                 throw new ImpossibleValue(
                         "openCircuitCurve",
                         "the open-circuit curve must rise: its point "
@@ -50,7 +49,9 @@ public record OpenCircuitPoint(double stateOfChargeFraction, double voltageV) {
 
     static PolyLine line(List<OpenCircuitPoint> curve) {
         return new PolyLine(
-                curve.stream().mapToDouble(OpenCircuitPoint::stateOfChargeFraction).toArray(),
+                curve.stream()
+                        .mapToDouble(OpenCircuitPoint::stateOfChargeFraction)
+                        .toArray(),
                 curve.stream().mapToDouble(OpenCircuitPoint::voltageV).toArray());
     }
 }

@@ -52,9 +52,7 @@ final class PackAssumptions {
             double ohm = ac.resistanceOhm() / InternalResistance.Ac.SHARE_OF_DC;
             add(
                     Subject.of(PackPart.AC_RESISTANCE, k),
-                    text(
-                            "direct-current resistance %.3g mΩ a cell",
-                            Resistance.milliohmFromOhm(ohm)),
+                    text("direct-current resistance %.3g mΩ a cell", Resistance.milliohmFromOhm(ohm)),
                     "the 1 kHz figure is usually 0.4 to 0.7 of it; 0.55 taken");
         }
     }
@@ -78,9 +76,7 @@ final class PackAssumptions {
         if (segment.healthFraction() < 1) {
             add(
                     Subject.of(PackPart.HEALTH, k),
-                    text(
-                            "%.2f times the resistance",
-                            CellModel.growthRatio(segment.healthFraction())),
+                    text("%.2f times the resistance", CellModel.growthRatio(segment.healthFraction())),
                     "resistance grows as capacity fades: 1.5 times at 80 %");
         }
         double full = CellModel.of(cell, segment.healthFraction()).fullFraction();
@@ -105,10 +101,7 @@ final class PackAssumptions {
                         Cooling.surfaceM2(pack) * 100,
                         Cooling.perCellWPerK(pack, insulation) * 1000),
                 "still air; all cells in one block of proportions 3 : 2 : 1");
-        add(
-                Subject.of(PackPart.PACK),
-                "a tenth of the cells' mass for strips, leads and wrap",
-                "5 to 15 % is usual");
+        add(Subject.of(PackPart.PACK), "a tenth of the cells' mass for strips, leads and wrap", "5 to 15 % is usual");
         add(
                 Subject.of(PackPart.PACK),
                 "heat of entropy left out; cells in parallel share the current evenly",
@@ -119,9 +112,7 @@ final class PackAssumptions {
         if (task.load() instanceof Load.Profile) {
             add(
                     Subject.of(PackPart.CUTOFF),
-                    text(
-                            "counts once the voltage stays below it for %.0f s",
-                            DischargeRun.PROFILE_HOLD_S),
+                    text("counts once the voltage stays below it for %.0f s", DischargeRun.PROFILE_HOLD_S),
                     "controllers filter; a dip that recovers is reported, not obeyed");
             add(
                     Subject.of(PackPart.LOAD),

@@ -54,23 +54,21 @@ public record PackEnergy(
         PackState start = PackState.of(task.pack(), task.surroundings());
         Limits limits = Limits.of(task.cutoff(), task.pack());
         List<CurvePoint> points = new ArrayList<>();
-        Discharge discharge =
-                Discharge.of(start, task.load(), limits, now -> points.add(CurvePoint.of(now)));
+        Discharge discharge = Discharge.of(start, task.load(), limits, now -> points.add(CurvePoint.of(now)));
         PackRatings ratings = PackRatings.of(task.pack());
         EnergyBudget budget = BudgetDraft.of(task, discharge, points);
-        PackEnergy plain =
-                new PackEnergy(
-                        ratings,
-                        task.cutoff().packVoltageV(task.pack()),
-                        discharge,
-                        budget,
-                        allowed(start, task.load(), limits, discharge, ratings),
-                        CutoffTimes.of(start, task.load(), task.cutoff()),
-                        rate(task, discharge, ratings),
-                        ratings.chargeTimeS(budget.usableChargeC()),
-                        CurveThinning.thin(points, MOST_POINTS),
-                        List.of(),
-                        PackAssumptions.of(task));
+        PackEnergy plain = new PackEnergy(
+                ratings,
+                task.cutoff().packVoltageV(task.pack()),
+                discharge,
+                budget,
+                allowed(start, task.load(), limits, discharge, ratings),
+                CutoffTimes.of(start, task.load(), task.cutoff()),
+                rate(task, discharge, ratings),
+                ratings.chargeTimeS(budget.usableChargeC()),
+                CurveThinning.thin(points, MOST_POINTS),
+                List.of(),
+                PackAssumptions.of(task));
         return plain.with(PackFindings.of(task, start, plain));
     }
 
@@ -101,10 +99,9 @@ public record PackEnergy(
 
     /** Mean current over capacity; at the nominal voltage where the load cannot be fed at all. */
     private static double rate(PackTask task, Discharge discharge, PackRatings ratings) {
-        double meanA =
-                discharge.durationS() > 0
-                        ? discharge.chargeC() / discharge.durationS()
-                        : BudgetDraft.meanPowerW(task) / ratings.nominalVoltageV();
+        double meanA = discharge.durationS() > 0
+                ? discharge.chargeC() / discharge.durationS()
+                : BudgetDraft.meanPowerW(task) / ratings.nominalVoltageV();
         return meanA * Time.sFromH(1) / ratings.capacityC();
     }
 }

@@ -45,43 +45,36 @@ final class PackFindings {
         double earlyPercent = (1 - times.weakestCellS() / times.packS()) * 100;
         if (task.pack().segments().size() > 1 && earlyPercent > EARLY_PERCENT) {
             int k = discharge.limitingSegment();
-            found.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "weak-segment",
-                            Subject.of(PackPart.SEGMENT, k),
-                            earlyPercent,
-                            EARLY_PERCENT,
-                            text(
-                                    "Segment %d is the weak one: its cells reach their share of the"
-                                            + " cutoff after %.0f s, the pack as a whole only after"
-                                            + " %.0f s.",
-                                    k + 1, times.weakestCellS(), times.packS())));
+            found.add(Finding.of(
+                    Severity.ATTENTION,
+                    "weak-segment",
+                    Subject.of(PackPart.SEGMENT, k),
+                    earlyPercent,
+                    EARLY_PERCENT,
+                    text(
+                            "Segment %d is the weak one: its cells reach their share of the cutoff after %.0f s, the"
+                                    + " pack as a whole only after %.0f s.",
+                            k + 1, times.weakestCellS(), times.packS())));
         }
     }
 
     private void ratings() {
         for (int k = 0; k < task.pack().segments().size(); k++) {
             Segment segment = task.pack().segments().get(k);
-            double limitA =
-                    segment.cell().limits().maxContinuousCurrentA().orElse(Double.MAX_VALUE);
+            double limitA = segment.cell().limits().maxContinuousCurrentA().orElse(Double.MAX_VALUE);
             double highestA = discharge.highestCurrentA() / segment.parallelCount();
-            double meanA =
-                    discharge.chargeC()
-                            / Math.max(discharge.durationS(), 1)
-                            / segment.parallelCount();
+            double meanA = discharge.chargeC() / Math.max(discharge.durationS(), 1) / segment.parallelCount();
             if (highestA > limitA) {
-                found.add(
-                        Finding.of(
-                                meanA > limitA ? Severity.STOP : Severity.ATTENTION,
-                                "current-above-cell-rating",
-                                Subject.of(PackPart.MAX_CONTINUOUS_CURRENT, k),
-                                highestA,
-                                limitA,
-                                text(
-                                        "Up to %.1f A flows through each cell of segment %d (%.1f A"
-                                                + " on average), above its continuous %.1f A.",
-                                        highestA, k + 1, meanA, limitA)));
+                found.add(Finding.of(
+                        meanA > limitA ? Severity.STOP : Severity.ATTENTION,
+                        "current-above-cell-rating",
+                        Subject.of(PackPart.MAX_CONTINUOUS_CURRENT, k),
+                        highestA,
+                        limitA,
+                        text(
+                                "Up to %.1f A flows through each cell of segment %d (%.1f A"
+                                        + " on average), above its continuous %.1f A.",
+                                highestA, k + 1, meanA, limitA)));
             }
         }
     }
@@ -89,29 +82,26 @@ final class PackFindings {
     private void heat() {
         double hottestC = Temperature.cFromK(discharge.highestTemperatureK());
         if (hottestC > HOTTEST_C) {
-            found.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "cells-too-hot",
-                            Subject.of(PackPart.PACK),
-                            hottestC,
-                            HOTTEST_C,
-                            text(
-                                    "The cells reach %.0f °C, above %.0f °C: cool the pack, use"
-                                            + " more cells in parallel, or less power.",
-                                    hottestC, HOTTEST_C)));
+            found.add(Finding.of(
+                    Severity.STOP,
+                    "cells-too-hot",
+                    Subject.of(PackPart.PACK),
+                    hottestC,
+                    HOTTEST_C,
+                    text(
+                            "The cells reach %.0f °C, above %.0f °C: cool the pack, use"
+                                    + " more cells in parallel, or less power.",
+                            hottestC, HOTTEST_C)));
         }
     }
 
     private void reserve() {
         if (task.reserveFraction() == 0) {
-            found.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "no-reserve",
-                            Subject.of(PackPart.RESERVE),
-                            "No reserve is held back: the cutoff takes the motor away in flight;"
-                                    + " plan to land before it."));
+            found.add(Finding.of(
+                    Severity.ATTENTION,
+                    "no-reserve",
+                    Subject.of(PackPart.RESERVE),
+                    "No reserve is held back: the cutoff takes the motor away in flight; plan to land before it."));
         }
     }
 

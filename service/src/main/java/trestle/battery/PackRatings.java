@@ -64,10 +64,8 @@ public record PackRatings(
     private static OptionalDouble continuousA(List<Segment> segments) {
         return segments.stream()
                 .filter(it -> it.cell().limits().maxContinuousCurrentA().isPresent())
-                .mapToDouble(
-                        it ->
-                                it.parallelCount()
-                                        * it.cell().limits().maxContinuousCurrentA().getAsDouble())
+                .mapToDouble(it -> it.parallelCount()
+                        * it.cell().limits().maxContinuousCurrentA().getAsDouble())
                 .min();
     }
 

@@ -11,8 +11,7 @@ import trestle.numeric.Guard;
  * @param surroundings air and wrapping
  * @param reserveFraction share of the usable energy to hold back, 0 to 0.9
  */
-public record PackTask(
-        Pack pack, Load load, Cutoff cutoff, Surroundings surroundings, double reserveFraction) {
+public record PackTask(Pack pack, Load load, Cutoff cutoff, Surroundings surroundings, double reserveFraction) {
     private static final double MOST_RESERVE = 0.9;
 
     /** Checks the physics. */

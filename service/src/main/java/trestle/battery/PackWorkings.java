@@ -17,10 +17,9 @@ import trestle.units.Time;
  * taken apart here, the rest is cited.
  */
 public final class PackWorkings {
-    private static final String STEPPING =
-            "time integration: steps of "
-                    + Chain.number(Share.percentFromFraction(Stepper.STEP_CHARGE))
-                    + " % of the charge at most, shorter at the start and near the cutoff";
+    private static final String STEPPING = "time integration: steps of "
+            + Chain.number(Share.percentFromFraction(Stepper.STEP_CHARGE))
+            + " % of the charge at most, shorter at the start and near the cutoff";
     private static final String MODEL =
             "J. Crank, The Mathematics of Diffusion, chapter 6; parameters fitted to published"
                     + " cells, /v1/reference/cell-chemistries";
@@ -76,12 +75,11 @@ public final class PackWorkings {
         for (int k = 0; k < task.pack().segments().size(); k++) {
             Segment segment = task.pack().segments().get(k);
             String symbol = "Q_" + (k + 1);
-            String product =
-                    segment.parallelCount()
-                            + "*"
-                            + Chain.number(Charge.ahFromC(segment.cell().capacityC()))
-                            + "*"
-                            + Chain.number(segment.healthFraction());
+            String product = segment.parallelCount()
+                    + "*"
+                    + Chain.number(Charge.ahFromC(segment.cell().capacityC()))
+                    + "*"
+                    + Chain.number(segment.healthFraction());
             double chargeAh = Charge.ahFromC(segment.capacityC());
             String meaning = "cells in parallel times capacity times health, segment " + (k + 1);
             chain.step(symbol, meaning, chargeAh, "Ah", product, how);
@@ -118,10 +116,9 @@ public final class PackWorkings {
             ToDoubleFunction<Segment> count,
             ToDoubleFunction<Segment> each,
             String source) {
-        List<Term> terms =
-                task.pack().segments().stream()
-                        .map(s -> term(form, count.applyAsDouble(s), each.applyAsDouble(s)))
-                        .toList();
+        List<Term> terms = task.pack().segments().stream()
+                .map(s -> term(form, count.applyAsDouble(s), each.applyAsDouble(s)))
+                .toList();
         chain.sum(symbol, meaning, unit, terms, source);
     }
 
@@ -163,8 +160,7 @@ public final class PackWorkings {
         chain.found("Q_u", "usable charge", usableAh, "Ah", "sum of I*dt to the cutoff", MODEL);
         double heatWh = Energy.whFromJ(discharge.heatJ());
         chain.found("E_h", "heat", heatWh, "Wh", "sum of the cells' heat times dt", MODEL);
-        chain.found(
-                "V_low", "lowest voltage", discharge.lowestVoltageV(), "V", "on the way", MODEL);
+        chain.found("V_low", "lowest voltage", discharge.lowestVoltageV(), "V", "on the way", MODEL);
         chain.found(
                 "T_high",
                 "highest cell temperature",

@@ -31,8 +31,8 @@ final class PowerLimit {
             highA *= 2;
         }
         double bound = highA;
-        double atLimitA =
-                Root.between(i -> marginV(circuit, limits, i), 0, bound, ACCURACY_A).orElse(bound);
+        double atLimitA = Root.between(i -> marginV(circuit, limits, i), 0, bound, ACCURACY_A)
+                .orElse(bound);
         double atPeakA =
                 Root.between(i -> powerSlopeV(circuit, i), 0, bound, ACCURACY_A).orElse(bound);
         circuit.at(Math.min(ratedA, Math.min(atLimitA, atPeakA)));

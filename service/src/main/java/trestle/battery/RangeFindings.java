@@ -59,8 +59,7 @@ final class RangeFindings {
                     Subject.of(PackPart.AMBIENT),
                     startC,
                     INDICATIVE_C,
-                    "The cells start at %.0f °C, below %.0f °C: the figures are indicative only;"
-                            + " warm the pack.");
+                    "The cells start at %.0f °C, below %.0f °C: the figures are indicative only;" + " warm the pack.");
         } else if (startC < FREEZING_C) {
             add(
                     Severity.ATTENTION,
@@ -92,8 +91,7 @@ final class RangeFindings {
                     ratePerH,
                     limit,
                     cold
-                            ? "The pack is emptied at %.1fC; below 10 °C the model was checked to"
-                                    + " %.0fC only."
+                            ? "The pack is emptied at %.1fC; below 10 °C the model was checked to" + " %.0fC only."
                             : "The pack is emptied at %.1fC; the model was checked to %.0fC.");
         }
     }
@@ -119,13 +117,12 @@ final class RangeFindings {
         if (cell.resistance() instanceof InternalResistance.Typical && !ownCurve) {
             generic(k, cell, cutoffCellV);
         } else if (cell.resistance() instanceof InternalResistance.Ac) {
-            found.add(
-                    Finding.of(
-                            Severity.NOTE,
-                            "resistance-from-ac",
-                            Subject.of(PackPart.AC_RESISTANCE, k),
-                            "The resistance is guessed from a 1 kHz figure, to about a third either"
-                                    + " way; measure the drop after 10 s at 1C instead."));
+            found.add(Finding.of(
+                    Severity.NOTE,
+                    "resistance-from-ac",
+                    Subject.of(PackPart.AC_RESISTANCE, k),
+                    "The resistance is guessed from a 1 kHz figure, to about a third either"
+                            + " way; measure the drop after 10 s at 1C instead."));
         } else if (!ownCurve && ratePerH > RESISTANCE_ALONE_PER_H) {
             add(
                     Severity.NOTE,
@@ -137,16 +134,14 @@ final class RangeFindings {
                             + " it is good to about %.2fC.");
         }
         if (cell.resistance() instanceof InternalResistance.Dc dc
-                && PulseResistance.factor(
-                                cell.chemistry().set(), cell.capacityC(), dc.resistanceOhm())
+                && PulseResistance.factor(cell.chemistry().set(), cell.capacityC(), dc.resistanceOhm())
                         .isEmpty()) {
-            found.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "resistance-not-credible",
-                            Subject.of(PackPart.DC_RESISTANCE, k),
-                            "No cell of this chemistry and capacity has such a resistance; check"
-                                    + " its unit and that it is of one cell."));
+            found.add(Finding.of(
+                    Severity.ATTENTION,
+                    "resistance-not-credible",
+                    Subject.of(PackPart.DC_RESISTANCE, k),
+                    "No cell of this chemistry and capacity has such a resistance; check"
+                            + " its unit and that it is of one cell."));
         }
     }
 
@@ -158,43 +153,33 @@ final class RangeFindings {
                     Subject.of(PackPart.CELL, k),
                     cutoffCellV,
                     MAKES_DIFFER_ABOVE_V,
-                    "Only chemistry and capacity are known of these cells; at a cutoff of %.2f V,"
-                            + " above %.1f V, makes differ by up to 12 %% of the energy: give a"
-                            + " measured curve.");
+                    "Only chemistry and capacity are known of these cells; at a cutoff of %.2f V, above %.1f V, makes"
+                            + " differ by up to 12 %% of the energy: give a measured curve.");
             return;
         }
-        found.add(
-                Finding.of(
-                        Severity.NOTE,
-                        "generic-cell",
-                        Subject.of(PackPart.CELL, k),
-                        "Only chemistry and capacity are known of these cells; a measured"
-                                + " resistance or discharge curve makes the answer theirs."));
+        found.add(Finding.of(
+                Severity.NOTE,
+                "generic-cell",
+                Subject.of(PackPart.CELL, k),
+                "Only chemistry and capacity are known of these cells; a measured"
+                        + " resistance or discharge curve makes the answer theirs."));
     }
 
     private void fullVoltage(int k, Cell cell) {
         double curveFullV = CellModel.of(cell, 1).set().electrodes().openCircuitV(1);
-        if (cell.limits().fullVoltageV().isPresent()
-                && cell.fullVoltageV() > curveFullV + FULL_TOLERANCE_V) {
+        if (cell.limits().fullVoltageV().isPresent() && cell.fullVoltageV() > curveFullV + FULL_TOLERANCE_V) {
             add(
                     Severity.NOTE,
                     "outside-validated-range",
                     Subject.of(PackPart.FULL_VOLTAGE, k),
                     cell.fullVoltageV(),
                     curveFullV,
-                    "No data for cells charged to %.2f V: energy is counted as if they held their"
-                            + " capacity at %.2f V.");
+                    "No data for cells charged to %.2f V: energy is counted as if they held their capacity at %.2f V.");
         }
     }
 
     /** A format that takes the value and the limit. */
-    private void add(
-            Severity severity,
-            String code,
-            Subject subject,
-            double value,
-            double limit,
-            String format) {
+    private void add(Severity severity, String code, Subject subject, double value, double limit, String format) {
         String message = String.format(Locale.ROOT, format, value, limit);
         found.add(Finding.of(severity, code, subject, value, limit, message));
     }

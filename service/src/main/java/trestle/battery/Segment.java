@@ -12,11 +12,7 @@ import trestle.numeric.Guard;
  * @param stateOfChargeFraction charge at the start, of what the cell now holds, 0 to 1
  */
 public record Segment(
-        int seriesCount,
-        int parallelCount,
-        Cell cell,
-        double healthFraction,
-        double stateOfChargeFraction) {
+        int seriesCount, int parallelCount, Cell cell, double healthFraction, double stateOfChargeFraction) {
     private static final double LEAST_HEALTH = 0.3;
 
     /** Checks the physics. */

@@ -7,5 +7,4 @@ package trestle.battery;
  * @param stateOfChargeFraction charge left in it
  * @param temperatureK its temperature, K
  */
-public record SegmentOutcome(
-        double cellVoltageV, double stateOfChargeFraction, double temperatureK) {}
+public record SegmentOutcome(double cellVoltageV, double stateOfChargeFraction, double temperatureK) {}

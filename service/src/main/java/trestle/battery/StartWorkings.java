@@ -11,20 +11,17 @@ import trestle.units.Temperature;
  * @param result what came of it
  */
 record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
-    private static final String OHMIC =
-            "Arrhenius law and rise of an empty cell; parameters fitted to published cells,"
-                    + " /v1/reference/cell-chemistries";
-    private static final String KINETIC =
-            "J. Newman, Electrochemical Systems: Butler-Volmer, symmetric";
+    private static final String OHMIC = "Arrhenius law and rise of an empty cell; parameters fitted to published cells,"
+            + " /v1/reference/cell-chemistries";
+    private static final String KINETIC = "J. Newman, Electrochemical Systems: Butler-Volmer, symmetric";
 
     void write() {
         Pack pack = task.pack();
         PackState start = PackState.of(pack, task.surroundings());
         double currentA = currentA(start);
-        String how =
-                task.load() instanceof Load.Current
-                        ? "the current asked for"
-                        : "Newton's method on V_start*I = P; 0 where the pack cannot give P";
+        String how = task.load() instanceof Load.Current
+                ? "the current asked for"
+                : "Newton's method on V_start*I = P; 0 where the pack cannot give P";
         chain.found("I", "current at the start", currentA, "A", how, Chain.ARITHMETIC);
         String sum = "";
         for (int k = 0; k < pack.segments().size(); k++) {
@@ -33,8 +30,7 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
         }
         chain.given("R_l", "leads", pack.leadResistanceOhm(), "Ω");
         double startV = result.discharge().startVoltageV();
-        chain.step(
-                "V_start", "voltage at the start", startV, "V", sum + "-I*R_l", Chain.ARITHMETIC);
+        chain.step("V_start", "voltage at the start", startV, "V", sum + "-I*R_l", Chain.ARITHMETIC);
     }
 
     private double currentA(PackState start) {
@@ -42,10 +38,9 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
         if (task.load() instanceof Load.Current current) {
             return current.currentA();
         }
-        double powerW =
-                task.load() instanceof Load.Profile profile
-                        ? profile.steps().get(0).powerW()
-                        : ((Load.Power) task.load()).powerW();
+        double powerW = task.load() instanceof Load.Profile profile
+                ? profile.steps().get(0).powerW()
+                : ((Load.Power) task.load()).powerW();
         circuit.solvePower(powerW);
         return circuit.currentA();
     }
@@ -68,8 +63,7 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
                 "ohmic resistance at 25 °C, grown by a_" + n + "," + of,
                 model.ohmicOhm(),
                 "Ω",
-                "of the chemistry at this capacity, scaled so that a pulse gives the resistance"
-                        + " stated",
+                "of the chemistry at this capacity, scaled so that a pulse gives the resistance" + " stated",
                 OHMIC);
         chain.step(
                 "R_" + n,
@@ -89,10 +83,7 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
                 cell.twoExchangeA(),
                 "A",
                 "2*%2$s*exp(-(%3$s)*(1/(T_%1$d+273.15)-1/298.15))"
-                        .formatted(
-                                n,
-                                Chain.number(model.exchangeA()),
-                                Chain.number(set.exchangeActivationK())),
+                        .formatted(n, Chain.number(model.exchangeA()), Chain.number(set.exchangeActivationK())),
                 OHMIC);
         chain.found(
                 "U_" + n,
@@ -109,8 +100,7 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
                 "terminal voltage U - i R - kinetic" + of,
                 cell.voltageV(cellA),
                 "V",
-                "U_%1$d-i_%1$d*R_%1$d-2*8.314463/96485.33*(T_%1$d+273.15)*asinh(i_%1$d/J_%1$d)"
-                        .formatted(n),
+                "U_%1$d-i_%1$d*R_%1$d-2*8.314463/96485.33*(T_%1$d+273.15)*asinh(i_%1$d/J_%1$d)".formatted(n),
                 KINETIC);
     }
 }

@@ -28,14 +28,12 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
     private static final Supply NOMINAL = Supply.steady(10);
 
     Optional<Propulsion> read() {
-        double durationS =
-                reading.orDefault(
-                        propulsion.fullThrottleDurationS(),
-                        AircraftPropulsion.DEFAULT_FULL_THROTTLE_DURATION_S,
-                        at + "/full_throttle_duration_s",
-                        "the document gives none");
-        reading.exactlyOne(
-                at, List.of("motor", "efficiency"), propulsion.motor(), propulsion.efficiency());
+        double durationS = reading.orDefault(
+                propulsion.fullThrottleDurationS(),
+                AircraftPropulsion.DEFAULT_FULL_THROTTLE_DURATION_S,
+                at + "/full_throttle_duration_s",
+                "the document gives none");
+        reading.exactlyOne(at, List.of("motor", "efficiency"), propulsion.motor(), propulsion.efficiency());
         if (propulsion.motor() != null) {
             return byParts(durationS);
         }
@@ -43,22 +41,20 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
     }
 
     private Optional<Propulsion> byParts(double durationS) {
-        boolean whole =
-                reading.needs("a motor", at, "controller", propulsion.controller())
-                        & reading.needs("a motor", at, "propeller", propulsion.propeller())
-                        & takesNo("full_throttle_power_w", propulsion.fullThrottlePowerW())
-                        & takesNo("static_thrust_n", propulsion.staticThrustN())
-                        & takesNo("pitch_speed_m_per_s", propulsion.pitchSpeedMPerS());
+        boolean whole = reading.needs("a motor", at, "controller", propulsion.controller())
+                & reading.needs("a motor", at, "propeller", propulsion.propeller())
+                & takesNo("full_throttle_power_w", propulsion.fullThrottlePowerW())
+                & takesNo("static_thrust_n", propulsion.staticThrustN())
+                & takesNo("pitch_speed_m_per_s", propulsion.pitchSpeedMPerS());
         if (!whole) {
             return Optional.empty();
         }
-        Drive drive =
-                Drive.builder()
-                        .motorCount(propulsion.motorCount())
-                        .motor(propulsion.motor())
-                        .controller(propulsion.controller())
-                        .propeller(propulsion.propeller())
-                        .build();
+        Drive drive = Drive.builder()
+                .motorCount(propulsion.motorCount())
+                .motor(propulsion.motor())
+                .controller(propulsion.controller())
+                .propeller(propulsion.propeller())
+                .build();
         return new DriveReading(at, reading)
                 .system(drive, Optional.of(NOMINAL))
                 .map(system -> byParts(system, durationS));
@@ -95,21 +91,16 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
         }
         Double massG = Reading.or(place.massG(), ownMassG);
         if (reading.needs("a part with a place", at + "/places/" + name, "mass_g", massG)) {
-            items.add(
-                    new Item(
-                            name,
-                            count,
-                            Mass.kgFromG(massG),
-                            Length.mFromMm(place.armMm()),
-                            OptionalDouble.of(0),
-                            OptionalDouble.of(
-                                    Length.mFromMm(
-                                            Reading.or(
-                                                    place.verticalMm(),
-                                                    PartPlace.DEFAULT_VERTICAL_MM))),
-                            0,
-                            0,
-                            Optional.empty()));
+            items.add(new Item(
+                    name,
+                    count,
+                    Mass.kgFromG(massG),
+                    Length.mFromMm(place.armMm()),
+                    OptionalDouble.of(0),
+                    OptionalDouble.of(Length.mFromMm(Reading.or(place.verticalMm(), PartPlace.DEFAULT_VERTICAL_MM))),
+                    0,
+                    0,
+                    Optional.empty()));
         }
     }
 
@@ -121,15 +112,13 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
         } else if (pitchMPerS != null) {
             reading.needs("pitch_speed_m_per_s", at, "static_thrust_n", staticN);
         }
-        Optional<LinearThrust> thrust =
-                staticN == null || pitchMPerS == null
-                        ? Optional.empty()
-                        : Optional.of(new LinearThrust(staticN, pitchMPerS));
-        return Optional.of(
-                new Propulsion.ByEfficiency(
-                        PowerReading.efficiency(propulsion.efficiency()),
-                        Reading.optional(propulsion.fullThrottlePowerW()),
-                        thrust,
-                        durationS));
+        Optional<LinearThrust> thrust = staticN == null || pitchMPerS == null
+                ? Optional.empty()
+                : Optional.of(new LinearThrust(staticN, pitchMPerS));
+        return Optional.of(new Propulsion.ByEfficiency(
+                PowerReading.efficiency(propulsion.efficiency()),
+                Reading.optional(propulsion.fullThrottlePowerW()),
+                thrust,
+                durationS));
     }
 }

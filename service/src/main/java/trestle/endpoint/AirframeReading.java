@@ -14,8 +14,7 @@ import trestle.units.Share;
 
 /** Reads wing and tail, which several requests share. */
 final class AirframeReading {
-    private static final String BECAUSE_NOT_GIVEN =
-            "the request gives none; common practice, no source";
+    private static final String BECAUSE_NOT_GIVEN = "the request gives none; common practice, no source";
 
     private AirframeReading() {}
 
@@ -45,55 +44,39 @@ final class AirframeReading {
      * @return the arrangement; empty where the request says neither
      */
     static Optional<TailArrangement> tail(
-            trestle.api.model.Tail tail,
-            boolean tailless,
-            Double shiftPercentMac,
-            String at,
-            Reading reading) {
+            trestle.api.model.Tail tail, boolean tailless, Double shiftPercentMac, String at, Reading reading) {
         if (tail == null && !tailless) {
             return Optional.empty();
         }
-        double shift =
-                Share.fractionFromPercent(
-                        reading.orDefault(
-                                shiftPercentMac,
-                                MassBalanceRequest.DEFAULT_FUSELAGE_SHIFT_PERCENT_MAC,
-                                at + "/fuselage_shift_percent_mac",
-                                BECAUSE_NOT_GIVEN));
+        double shift = Share.fractionFromPercent(reading.orDefault(
+                shiftPercentMac,
+                MassBalanceRequest.DEFAULT_FUSELAGE_SHIFT_PERCENT_MAC,
+                at + "/fuselage_shift_percent_mac",
+                BECAUSE_NOT_GIVEN));
         if (tail == null) {
             return Optional.of(new Tailless(shift));
         }
-        double efficiency =
-                reading.orDefault(
-                        tail.efficiency(),
-                        trestle.api.model.Tail.DEFAULT_EFFICIENCY,
-                        at + "/tail/efficiency",
-                        BECAUSE_NOT_GIVEN);
-        return Optional.of(
-                new Tail(
-                        Area.m2FromDm2(tail.areaDm2()),
-                        Length.mFromMm(tail.spanMm()),
-                        Length.mFromMm(tail.quarterChordArmMm()),
-                        efficiency,
-                        shift));
+        double efficiency = reading.orDefault(
+                tail.efficiency(),
+                trestle.api.model.Tail.DEFAULT_EFFICIENCY,
+                at + "/tail/efficiency",
+                BECAUSE_NOT_GIVEN);
+        return Optional.of(new Tail(
+                Area.m2FromDm2(tail.areaDm2()),
+                Length.mFromMm(tail.spanMm()),
+                Length.mFromMm(tail.quarterChordArmMm()),
+                efficiency,
+                shift));
     }
 
     /** Notes a tail beside a flying wing, and a static margin that has neither to rest on. */
     static void marginNeedsTail(
-            Double marginPercent,
-            trestle.api.model.Tail tail,
-            boolean tailless,
-            String at,
-            Reading reading) {
+            Double marginPercent, trestle.api.model.Tail tail, boolean tailless, String at, Reading reading) {
         if (tail != null && tailless) {
-            reading.fault(
-                    at + "/tailless", "contradiction", "tailless is true, but a tail is given");
+            reading.fault(at + "/tailless", "contradiction", "tailless is true, but a tail is given");
         }
         if (marginPercent != null && tail == null && !tailless) {
-            reading.fault(
-                    at + "/tail",
-                    "missing",
-                    "target_static_margin_percent needs the tail, or tailless");
+            reading.fault(at + "/tail", "missing", "target_static_margin_percent needs the tail, or tailless");
         }
     }
 }

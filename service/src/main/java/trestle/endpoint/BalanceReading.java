@@ -39,10 +39,8 @@ record BalanceReading(Reading reading) {
                 Length.mFromMm(item.armMm()),
                 metres(item.lateralMm()),
                 metres(item.verticalMm()),
-                Mass.kgFromG(
-                        Reading.or(item.massToleranceG(), BalanceItem.DEFAULT_MASS_TOLERANCE_G)),
-                Length.mFromMm(
-                        Reading.or(item.armToleranceMm(), BalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
+                Mass.kgFromG(Reading.or(item.massToleranceG(), BalanceItem.DEFAULT_MASS_TOLERANCE_G)),
+                Length.mFromMm(Reading.or(item.armToleranceMm(), BalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
                 travel(item.movableFromMm(), item.movableToMm(), at));
     }
 
@@ -57,10 +55,7 @@ record BalanceReading(Reading reading) {
             return Optional.empty();
         }
         if (toMm < fromMm) {
-            reading.fault(
-                    at + "/movable_to_mm",
-                    "contradiction",
-                    "movable_to_mm lies ahead of movable_from_mm");
+            reading.fault(at + "/movable_to_mm", "contradiction", "movable_to_mm lies ahead of movable_from_mm");
             return Optional.empty();
         }
         return Optional.of(new Travel(Length.mFromMm(fromMm), Length.mFromMm(toMm)));
@@ -68,7 +63,8 @@ record BalanceReading(Reading reading) {
 
     /** The aircraft on scales. */
     static Weighing weighing(trestle.api.model.Weighing weighing) {
-        return new Weighing(weighing.supports().stream().map(BalanceReading::support).toList());
+        return new Weighing(
+                weighing.supports().stream().map(BalanceReading::support).toList());
     }
 
     private static Support support(trestle.api.model.Support support) {
@@ -106,11 +102,7 @@ record BalanceReading(Reading reading) {
                 List.of("forward_arm_mm", "forward_percent_mac"),
                 limits.forwardArmMm(),
                 limits.forwardPercentMac());
-        reading.atMostOne(
-                at,
-                List.of("aft_arm_mm", "aft_percent_mac"),
-                limits.aftArmMm(),
-                limits.aftPercentMac());
+        reading.atMostOne(at, List.of("aft_arm_mm", "aft_percent_mac"), limits.aftArmMm(), limits.aftPercentMac());
         if (!wing && (limits.forwardPercentMac() != null || limits.aftPercentMac() != null)) {
             reading.fault("/wing", "missing", "limits in % of the mean chord need the wing");
         }
@@ -161,8 +153,6 @@ record BalanceReading(Reading reading) {
     }
 
     private static OptionalDouble metres(Double lengthMm) {
-        return lengthMm == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Length.mFromMm(lengthMm));
+        return lengthMm == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(lengthMm));
     }
 }

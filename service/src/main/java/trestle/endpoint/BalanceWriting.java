@@ -25,36 +25,26 @@ final class BalanceWriting {
         centre(answer, balance.centre());
         balance.planform().ifPresent(planform -> planform(answer, planform));
         return answer.cgPercentMac(Writing.in(balance.cgMacFraction(), Share::percentFromFraction))
-                .wingLoadingGPerDm2(
-                        Writing.in(
-                                balance.wingLoadingKgPerM2(), BalanceWriting::gPerDm2FromKgPerM2))
-                .neutralPointArmMm(
-                        balance.neutralPoint().map(np -> Length.mmFromM(np.armM())).orElse(null))
-                .staticMarginPercent(
-                        Writing.in(balance.staticMarginFraction(), Share::percentFromFraction))
-                .inertiaKgM2(
-                        new trestle.api.model.Inertia(
-                                balance.inertia().rollKgM2(),
-                                balance.inertia().pitchKgM2(),
-                                balance.inertia().yawKgM2()))
+                .wingLoadingGPerDm2(Writing.in(balance.wingLoadingKgPerM2(), BalanceWriting::gPerDm2FromKgPerM2))
+                .neutralPointArmMm(balance.neutralPoint()
+                        .map(np -> Length.mmFromM(np.armM()))
+                        .orElse(null))
+                .staticMarginPercent(Writing.in(balance.staticMarginFraction(), Share::percentFromFraction))
+                .inertiaKgM2(new trestle.api.model.Inertia(
+                        balance.inertia().rollKgM2(),
+                        balance.inertia().pitchKgM2(),
+                        balance.inertia().yawKgM2()))
                 .moments(balance.moments().stream().map(BalanceWriting::moment).toList())
-                .corrections(
-                        balance.aim().map(Aim::alone).orElse(List.of()).stream()
-                                .map(BalanceWriting::correction)
-                                .toList())
-                .leastMovement(
-                        balance.aim()
-                                .flatMap(Aim::together)
-                                .map(BalanceWriting::together)
-                                .orElse(null))
-                .ballast(
-                        balance.aim().map(Aim::ballast).orElse(List.of()).stream()
-                                .map(
-                                        b ->
-                                                new trestle.api.model.Ballast(
-                                                        Length.mmFromM(b.armM()),
-                                                        Mass.gFromKg(b.massKg())))
-                                .toList())
+                .corrections(balance.aim().map(Aim::alone).orElse(List.of()).stream()
+                        .map(BalanceWriting::correction)
+                        .toList())
+                .leastMovement(balance.aim()
+                        .flatMap(Aim::together)
+                        .map(BalanceWriting::together)
+                        .orElse(null))
+                .ballast(balance.aim().map(Aim::ballast).orElse(List.of()).stream()
+                        .map(b -> new trestle.api.model.Ballast(Length.mmFromM(b.armM()), Mass.gFromKg(b.massKg())))
+                        .toList())
                 .weighed(balance.weighed().map(BalanceWriting::weighed).orElse(null))
                 .build();
     }
@@ -87,22 +77,13 @@ final class BalanceWriting {
     }
 
     private static Correction correction(Move move) {
-        return new Correction(
-                move.item(),
-                Length.mmFromM(move.toArmM()),
-                Length.mmFromM(move.byM()),
-                move.reachable());
+        return new Correction(move.item(), Length.mmFromM(move.toArmM()), Length.mmFromM(move.byM()), move.reachable());
     }
 
     private static List<Correction> together(JointMove joint) {
         return joint.moves().stream()
-                .map(
-                        move ->
-                                new Correction(
-                                        move.item(),
-                                        Length.mmFromM(move.toArmM()),
-                                        Length.mmFromM(move.byM()),
-                                        joint.reachesTarget()))
+                .map(move -> new Correction(
+                        move.item(), Length.mmFromM(move.toArmM()), Length.mmFromM(move.byM()), joint.reachesTarget()))
                 .toList();
     }
 
@@ -113,8 +94,10 @@ final class BalanceWriting {
                 .cgLateralMm(Writing.in(weighed.lateralM(), Length::mmFromM))
                 .differenceFromItemsG(Mass.gFromKg(weighed.differenceFromItemsKg()))
                 .differenceFromItemsMm(Writing.in(weighed.differenceFromItemsM(), Length::mmFromM))
-                .missingMassG(weighed.missing().map(m -> Mass.gFromKg(m.massKg())).orElse(null))
-                .missingArmMm(weighed.missing().map(m -> Length.mmFromM(m.armM())).orElse(null))
+                .missingMassG(
+                        weighed.missing().map(m -> Mass.gFromKg(m.massKg())).orElse(null))
+                .missingArmMm(
+                        weighed.missing().map(m -> Length.mmFromM(m.armM())).orElse(null))
                 .build();
     }
 

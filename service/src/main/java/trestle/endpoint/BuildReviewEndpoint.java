@@ -61,9 +61,7 @@ final class BuildReviewEndpoint
         ReviewReading read = ReviewReading.of(request);
         Review review = BuildReview.of(read.aircraft());
         return ReviewSheet.of(
-                        Optional.ofNullable(request.name()),
-                        answer(request, read, review),
-                        ReviewFigures.of(review))
+                        Optional.ofNullable(request.name()), answer(request, read, review), ReviewFigures.of(review))
                 .html();
     }
 
@@ -73,8 +71,7 @@ final class BuildReviewEndpoint
         return WorkingWriting.write(ReviewWorkings.of(review));
     }
 
-    private static BuildReviewAnswer answer(
-            BuildReviewRequest request, ReviewReading read, Review review) {
+    private static BuildReviewAnswer answer(BuildReviewRequest request, ReviewReading read, Review review) {
         List<String> packs = request.packs().stream().map(p -> p.name()).toList();
         return new ReviewWriting(review, read, packs).answer();
     }

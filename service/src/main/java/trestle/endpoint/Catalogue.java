@@ -5,24 +5,19 @@ import java.util.Optional;
 
 /** Every calculation that the service offers. A new one is one line here. */
 public final class Catalogue {
-    private static final List<Calculation<?, ?>> CALCULATIONS =
-            List.of(
-                    new BuildReviewEndpoint(),
-                    new MassBalanceEndpoint(),
-                    new PackEnergyEndpoint(),
-                    new WireSizingEndpoint(),
-                    new PropulsionMatchEndpoint(),
-                    new EnduranceEndpoint(),
-                    new RailBudgetEndpoint(),
-                    new LaunchStallEndpoint(),
-                    new CompassClearanceEndpoint());
+    private static final List<Calculation<?, ?>> CALCULATIONS = List.of(
+            new BuildReviewEndpoint(),
+            new MassBalanceEndpoint(),
+            new PackEnergyEndpoint(),
+            new WireSizingEndpoint(),
+            new PropulsionMatchEndpoint(),
+            new EnduranceEndpoint(),
+            new RailBudgetEndpoint(),
+            new LaunchStallEndpoint(),
+            new CompassClearanceEndpoint());
 
-    private static final List<ReferenceTable> TABLES =
-            List.of(
-                    new WireGaugesTable(),
-                    new InsulationsTable(),
-                    new CellChemistriesTable(),
-                    new StandardAtmosphereTable());
+    private static final List<ReferenceTable> TABLES = List.of(
+            new WireGaugesTable(), new InsulationsTable(), new CellChemistriesTable(), new StandardAtmosphereTable());
 
     private Catalogue() {}
 

@@ -19,10 +19,9 @@ final class CellChemistriesTable implements ReferenceTable {
 
     @Override
     public String summary() {
-        return "Kinds of cell: curves and resistances of sets fitted to O'Kane 2022 (li_ion), Ai"
-                + " 2020 and Rieger 2016 (lipo), Prada 2013 (lfp); voltages are common"
-                + " data-sheet limits, specific energies, densities and charging rates typical"
-                + " values from memory";
+        return "Kinds of cell: curves and resistances of sets fitted to O'Kane 2022 (li_ion), Ai 2020 and Rieger 2016"
+                + " (lipo), Prada 2013 (lfp); voltages are common data-sheet limits, specific energies, densities"
+                + " and charging rates typical values from memory";
     }
 
     @Override
@@ -41,17 +40,11 @@ final class CellChemistriesTable implements ReferenceTable {
                 .specificEnergyWhPerKg(Energy.whFromJ(chemistry.specificEnergyJPerKg()))
                 .packedDensityKgPerM3(chemistry.packedDensityKgPerM3())
                 .chargeCRate(chemistry.chargeRatePerH())
-                .dcResistanceMilliohmAh(
-                        Charge.ahFromC(Resistance.milliohmFromOhm(row.dcResistanceOhmC())))
-                .openCircuitCurve(
-                        row.openCircuitCurve().stream()
-                                .map(
-                                        point ->
-                                                new OpenCircuitPoint(
-                                                        Share.percentFromFraction(
-                                                                point.stateOfChargeFraction()),
-                                                        point.voltageV()))
-                                .toList())
+                .dcResistanceMilliohmAh(Charge.ahFromC(Resistance.milliohmFromOhm(row.dcResistanceOhmC())))
+                .openCircuitCurve(row.openCircuitCurve().stream()
+                        .map(point -> new OpenCircuitPoint(
+                                Share.percentFromFraction(point.stateOfChargeFraction()), point.voltageV()))
+                        .toList())
                 .build();
     }
 }

@@ -25,18 +25,14 @@ final class CompassClearanceEndpoint
         implements Calculation<CompassClearanceRequest, CompassClearanceAnswer>,
                 Drawn<CompassClearanceRequest>,
                 Worked<CompassClearanceRequest> {
-    private static final List<String> MODELS =
-            List.of(
-                    "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
-                            + " Introduction to Electrodynamics, section 5.2)",
-                    "heading error: arc tangent of the field over the horizontal field of the"
-                            + " earth");
+    private static final List<String> MODELS = List.of(
+            "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
+                    + " Introduction to Electrodynamics, section 5.2)",
+            "heading error: arc tangent of the field over the horizontal field of the" + " earth");
 
     private static final List<String> CAUTIONS =
-            List.of(
-                    "Calibrate the compass in the finished aircraft, away from iron, and watch the"
-                            + " heading while the motor runs up: tied down, propeller clear of"
-                            + " everyone.");
+            List.of("Calibrate the compass in the finished aircraft, away from iron, and watch the heading while the"
+                    + " motor runs up: tied down, propeller clear of everyone.");
 
     @Override
     public String name() {
@@ -53,8 +49,7 @@ final class CompassClearanceEndpoint
         Reading reading = new Reading();
         CompassTask task = read(request, reading);
         Clearance clearance = CompassClearance.of(task);
-        return CompassWriting.write(
-                task.runs(), clearance, judgement(clearance, pointers("")::to, reading));
+        return CompassWriting.write(task.runs(), clearance, judgement(clearance, pointers("")::to, reading));
     }
 
     @Override
@@ -69,31 +64,24 @@ final class CompassClearanceEndpoint
         return CompassFigure.of(task, CompassClearance.of(task), theme);
     }
 
-    static Judgement judgement(
-            Clearance clearance, Function<Subject, String> place, Reading reading) {
-        return Judge.of(
-                clearance.findings(), clearance.assumptions(), place, reading, CAUTIONS, MODELS);
+    static Judgement judgement(Clearance clearance, Function<Subject, String> place, Reading reading) {
+        return Judge.of(clearance.findings(), clearance.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static CompassTask read(CompassClearanceRequest request, Reading reading) {
         Optional<List<LeadRun>> runs = CompassReading.runs(request.runs(), "/runs", reading);
         reading.refuseContradictions();
         return CompassReading.task(
-                runs.orElseThrow(),
-                request.earthField(),
-                request.allowedHeadingErrorDeg(),
-                "",
-                reading);
+                runs.orElseThrow(), request.earthField(), request.allowedHeadingErrorDeg(), "", reading);
     }
 
     /** Where the parts of a clearance stand below a place in a request. */
     static Pointers pointers(String at) {
-        return new Pointers(
-                Map.ofEntries(
-                        entry(CompassPart.RUNS, at + "/runs"),
-                        entry(CompassPart.DISTANCE, at + "/runs/{}/distance_mm"),
-                        entry(CompassPart.TWISTED, at + "/runs/{}/twisted"),
-                        entry(CompassPart.EARTH_FIELD, at + "/earth_field/horizontal_ut"),
-                        entry(CompassPart.ALLOWED_ERROR, at + "/allowed_heading_error_deg")));
+        return new Pointers(Map.ofEntries(
+                entry(CompassPart.RUNS, at + "/runs"),
+                entry(CompassPart.DISTANCE, at + "/runs/{}/distance_mm"),
+                entry(CompassPart.TWISTED, at + "/runs/{}/twisted"),
+                entry(CompassPart.EARTH_FIELD, at + "/earth_field/horizontal_ut"),
+                entry(CompassPart.ALLOWED_ERROR, at + "/allowed_heading_error_deg")));
     }
 }

@@ -30,14 +30,13 @@ final class CompassReading {
 
     private static Optional<LeadRun> run(CompassRun run, String at, Reading reading) {
         try {
-            return Optional.of(
-                    new LeadRun(
-                            run.name(),
-                            run.currentA(),
-                            Length.mFromMm(run.separationMm()),
-                            Reading.or(run.twisted(), CompassRun.DEFAULT_TWISTED),
-                            Length.mFromMm(run.distanceMm()),
-                            Reading.optional(run.lengthMm(), Length::mFromMm)));
+            return Optional.of(new LeadRun(
+                    run.name(),
+                    run.currentA(),
+                    Length.mFromMm(run.separationMm()),
+                    Reading.or(run.twisted(), CompassRun.DEFAULT_TWISTED),
+                    Length.mFromMm(run.distanceMm()),
+                    Reading.optional(run.lengthMm(), Length::mFromMm)));
         } catch (ImpossibleValue onALead) {
             reading.fault(at + "/distance_mm", "contradiction", onALead.getMessage());
             return Optional.empty();
@@ -54,25 +53,17 @@ final class CompassReading {
      * @param reading notes defaults
      * @return the task
      */
-    static CompassTask task(
-            List<LeadRun> runs,
-            EarthField earth,
-            Double allowedErrorDeg,
-            String at,
-            Reading reading) {
-        double horizontalUt =
-                reading.orDefault(
-                        earth == null ? null : earth.horizontalUt(),
-                        FluxDensity.utFromT(CompassTask.USUAL_EARTH_HORIZONTAL_T),
-                        at + "/earth_field/horizontal_ut",
-                        "the request gives none; usual in mid latitudes");
-        double allowedDeg =
-                reading.orDefault(
-                        allowedErrorDeg,
-                        CompassClearanceRequest.DEFAULT_ALLOWED_HEADING_ERROR_DEG,
-                        at + "/allowed_heading_error_deg",
-                        "the request gives none; common practice, no source");
-        return new CompassTask(
-                runs, FluxDensity.tFromUt(horizontalUt), Angle.radFromDeg(allowedDeg));
+    static CompassTask task(List<LeadRun> runs, EarthField earth, Double allowedErrorDeg, String at, Reading reading) {
+        double horizontalUt = reading.orDefault(
+                earth == null ? null : earth.horizontalUt(),
+                FluxDensity.utFromT(CompassTask.USUAL_EARTH_HORIZONTAL_T),
+                at + "/earth_field/horizontal_ut",
+                "the request gives none; usual in mid latitudes");
+        double allowedDeg = reading.orDefault(
+                allowedErrorDeg,
+                CompassClearanceRequest.DEFAULT_ALLOWED_HEADING_ERROR_DEG,
+                at + "/allowed_heading_error_deg",
+                "the request gives none; common practice, no source");
+        return new CompassTask(runs, FluxDensity.tFromUt(horizontalUt), Angle.radFromDeg(allowedDeg));
     }
 }

@@ -17,14 +17,12 @@ import trestle.units.Share;
 final class CompassWriting {
     private CompassWriting() {}
 
-    static CompassClearanceAnswer write(
-            List<LeadRun> runs, Clearance clearance, Judgement judgement) {
+    static CompassClearanceAnswer write(List<LeadRun> runs, Clearance clearance, Judgement judgement) {
         return CompassClearanceAnswer.builder()
                 .judgement(judgement)
-                .runs(
-                        IntStream.range(0, runs.size())
-                                .mapToObj(i -> run(runs.get(i), clearance.runs().get(i)))
-                                .toList())
+                .runs(IntStream.range(0, runs.size())
+                        .mapToObj(i -> run(runs.get(i), clearance.runs().get(i)))
+                        .toList())
                 .worstCase(all(clearance.worst()))
                 .likely(all(clearance.likely()))
                 .build();

@@ -35,22 +35,14 @@ record DriveReading(String at, Reading reading) {
      */
     Optional<PropulsionSystem> system(Drive drive, Optional<Supply> supply) {
         int motorCount =
-                reading.orDefault(
-                        drive.motorCount(),
-                        Drive.DEFAULT_MOTOR_COUNT,
-                        at + "/motor_count",
-                        NOT_GIVEN);
+                reading.orDefault(drive.motorCount(), Drive.DEFAULT_MOTOR_COUNT, at + "/motor_count", NOT_GIVEN);
         Optional<Motor> motor = motor(drive.motor());
         Controller controller = controller(drive.controller());
-        Optional<Propeller> propeller =
-                new PropellerReading(at + "/propeller", reading).propeller(drive.propeller());
+        Optional<Propeller> propeller = new PropellerReading(at + "/propeller", reading).propeller(drive.propeller());
         if (motor.isEmpty() || propeller.isEmpty()) {
             return Optional.empty();
         }
-        return supply.map(
-                it ->
-                        new PropulsionSystem(
-                                motor.get(), controller, propeller.get(), motorCount, it));
+        return supply.map(it -> new PropulsionSystem(motor.get(), controller, propeller.get(), motorCount, it));
     }
 
     private Optional<Motor> motor(trestle.api.model.Motor motor) {
@@ -68,26 +60,24 @@ record DriveReading(String at, Reading reading) {
                             + FieldUnit.withUnit(motor.resistanceMilliohm(), "_milliohm"));
             return Optional.empty();
         }
-        return Optional.of(
-                new Motor(
-                        Rotation.radPerSFromRpm(motor.speedConstantRpmPerV()),
-                        resistanceOhm,
-                        motor.noLoadCurrentA(),
-                        Reading.optional(testedV),
-                        Reading.optional(motor.maxCurrentA()),
-                        Reading.optional(motor.maxPowerW())));
+        return Optional.of(new Motor(
+                Rotation.radPerSFromRpm(motor.speedConstantRpmPerV()),
+                resistanceOhm,
+                motor.noLoadCurrentA(),
+                Reading.optional(testedV),
+                Reading.optional(motor.maxCurrentA()),
+                Reading.optional(motor.maxPowerW())));
     }
 
     private Controller controller(trestle.api.model.Controller controller) {
         return new Controller(
                 controller.maxCurrentA(),
                 controller.maxVoltageV(),
-                Resistance.ohmFromMilliohm(
-                        reading.orDefault(
-                                controller.resistanceMilliohm(),
-                                trestle.api.model.Controller.DEFAULT_RESISTANCE_MILLIOHM,
-                                at + "/controller/resistance_milliohm",
-                                "the request gives none; a class of 40 to 80 A, no source")));
+                Resistance.ohmFromMilliohm(reading.orDefault(
+                        controller.resistanceMilliohm(),
+                        trestle.api.model.Controller.DEFAULT_RESISTANCE_MILLIOHM,
+                        at + "/controller/resistance_milliohm",
+                        "the request gives none; a class of 40 to 80 A, no source")));
     }
 
     /**
@@ -100,22 +90,16 @@ record DriveReading(String at, Reading reading) {
      * @return the supply
      */
     static Supply supply(
-            trestle.api.model.Pack request,
-            Pack pack,
-            Optional<Cutoff> cutoff,
-            Surroundings surroundings) {
-        return PackVoltage.supply(
-                pack, cutoff.filter(it -> request.cutoff() != null), surroundings);
+            trestle.api.model.Pack request, Pack pack, Optional<Cutoff> cutoff, Surroundings surroundings) {
+        return PackVoltage.supply(pack, cutoff.filter(it -> request.cutoff() != null), surroundings);
     }
 
     /** A supply of one voltage, and what is taken of it. */
     Supply steady(double voltageV) {
         reading.assume(
                 "/supply_voltage_v",
-                FieldUnit.withUnit(voltageV, "_v")
-                        + " at every current, and no more from the full pack",
-                "no pack is described; a real one sags at full throttle and begins above its mean"
-                        + " voltage");
+                FieldUnit.withUnit(voltageV, "_v") + " at every current, and no more from the full pack",
+                "no pack is described; a real one sags at full throttle and begins above its mean" + " voltage");
         return Supply.steady(voltageV);
     }
 

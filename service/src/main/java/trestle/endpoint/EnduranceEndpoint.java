@@ -26,38 +26,30 @@ import trestle.review.Drive;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 final class EnduranceEndpoint
-        implements Calculation<EnduranceRequest, EnduranceAnswer>,
-                Drawn<EnduranceRequest>,
-                Worked<EnduranceRequest> {
-    private static final List<String> MODELS =
-            List.of(
-                    "level flight from a parabolic polar, a measured curve or a calibration"
-                            + " (Anderson, Introduction to Flight)",
-                    "endurance by the discharge of the pack at each power (compare Traub, J."
-                            + " Aircraft 48(2), 2011)",
-                    "U.S. Standard Atmosphere 1976");
+        implements Calculation<EnduranceRequest, EnduranceAnswer>, Drawn<EnduranceRequest>, Worked<EnduranceRequest> {
+    private static final List<String> MODELS = List.of(
+            "level flight from a parabolic polar, a measured curve or a calibration (Anderson, Introduction to Flight)",
+            "endurance by the discharge of the pack at each power (compare Traub, J." + " Aircraft 48(2), 2011)",
+            "U.S. Standard Atmosphere 1976");
 
-    private static final List<String> CAUTIONS =
-            List.of(
-                    "Times and distances are estimates for steady flight; land with a reserve and"
-                            + " check the first flights against them.",
-                    "Flight over people, out of sight or high up is governed by local rules, which"
-                            + " come first.");
+    private static final List<String> CAUTIONS = List.of(
+            "Times and distances are estimates for steady flight; land with a reserve and"
+                    + " check the first flights against them.",
+            "Flight over people, out of sight or high up is governed by local rules, which" + " come first.");
 
-    private static final Map<FlightPart, String> PLACES =
-            Map.ofEntries(
-                    entry(FlightPart.AIRCRAFT, ""),
-                    entry(FlightPart.TAKEOFF_MASS, "/takeoff_mass_g"),
-                    entry(FlightPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
-                    entry(FlightPart.DRAG, "/drag"),
-                    entry(FlightPart.POWER_CURVE, "/power_curve"),
-                    entry(FlightPart.CALIBRATION, "/calibration"),
-                    entry(FlightPart.CONDITIONS, "/conditions"),
-                    entry(FlightPart.HEADWIND, "/headwind_m_per_s"),
-                    entry(FlightPart.RESERVE, "/reserve_percent"),
-                    entry(FlightPart.AIRSPEED, "/airspeed_m_per_s"),
-                    entry(FlightPart.LEG, "/legs/{}"),
-                    entry(FlightPart.BATTERY, "/battery_mass_g"));
+    private static final Map<FlightPart, String> PLACES = Map.ofEntries(
+            entry(FlightPart.AIRCRAFT, ""),
+            entry(FlightPart.TAKEOFF_MASS, "/takeoff_mass_g"),
+            entry(FlightPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
+            entry(FlightPart.DRAG, "/drag"),
+            entry(FlightPart.POWER_CURVE, "/power_curve"),
+            entry(FlightPart.CALIBRATION, "/calibration"),
+            entry(FlightPart.CONDITIONS, "/conditions"),
+            entry(FlightPart.HEADWIND, "/headwind_m_per_s"),
+            entry(FlightPart.RESERVE, "/reserve_percent"),
+            entry(FlightPart.AIRSPEED, "/airspeed_m_per_s"),
+            entry(FlightPart.LEG, "/legs/{}"),
+            entry(FlightPart.BATTERY, "/battery_mass_g"));
 
     @Override
     public String name() {
@@ -94,24 +86,17 @@ final class EnduranceEndpoint
         return EnduranceFigure.of(task, Endurance.of(task), theme);
     }
 
-    static Judgement judgement(
-            EnduranceResult result, Function<Subject, String> place, Reading reading) {
+    static Judgement judgement(EnduranceResult result, Function<Subject, String> place, Reading reading) {
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     /** A drive that is described is judged by itself too: its ratings hold in every flight. */
-    private static Judgement judgement(
-            EnduranceResult result, Drive drive, Pointers pointers, Reading reading) {
+    private static Judgement judgement(EnduranceResult result, Drive drive, Pointers pointers, Reading reading) {
         PropulsionMatch match = drive.match();
         List<Finding> findings = joined(result.findings(), match.findings());
         List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
         return Judge.of(
-                findings,
-                assumptions,
-                pointers::to,
-                reading,
-                CAUTIONS,
-                joined(MODELS, PropulsionMatchEndpoint.MODELS));
+                findings, assumptions, pointers::to, reading, CAUTIONS, joined(MODELS, PropulsionMatchEndpoint.MODELS));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {
@@ -126,9 +111,7 @@ final class EnduranceEndpoint
         Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers("/propulsion", supply));
         places.putAll(PLACES);
         places.put(FlightPart.ENERGY, energy);
-        places.put(
-                FlightPart.EFFICIENCY,
-                request.propulsion() == null ? "/efficiency" : "/propulsion");
+        places.put(FlightPart.EFFICIENCY, request.propulsion() == null ? "/efficiency" : "/propulsion");
         return new Pointers(places);
     }
 }

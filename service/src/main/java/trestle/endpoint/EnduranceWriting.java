@@ -28,20 +28,19 @@ final class EnduranceWriting {
                 .stallSpeedMPerS(result.stallSpeedMPerS())
                 .airDensityKgPerM3(result.densityKgPerM3())
                 .densityAltitudeM(result.densityAltitudeM())
-                .bestEndurance(result.bestEndurance().map(EnduranceWriting::point).orElse(null))
+                .bestEndurance(
+                        result.bestEndurance().map(EnduranceWriting::point).orElse(null))
                 .bestRange(result.bestRange().map(EnduranceWriting::point).orElse(null))
                 .atAirspeed(result.atAirspeed().map(EnduranceWriting::point).orElse(null))
                 .radiusOfActionKm(Writing.in(result.radiusOfActionM(), Length::kmFromM))
                 .energy(energy(result.energy()))
                 .curve(result.curve().stream().map(EnduranceWriting::point).toList())
-                .batteryMassForLongestEnduranceG(
-                        result.batteryOptimum()
-                                .map(optimum -> Mass.gFromKg(optimum.batteryMassKg()))
-                                .orElse(null))
-                .longestEnduranceH(
-                        result.batteryOptimum()
-                                .map(optimum -> Time.hFromS(optimum.enduranceS()))
-                                .orElse(null))
+                .batteryMassForLongestEnduranceG(result.batteryOptimum()
+                        .map(optimum -> Mass.gFromKg(optimum.batteryMassKg()))
+                        .orElse(null))
+                .longestEnduranceH(result.batteryOptimum()
+                        .map(optimum -> Time.hFromS(optimum.enduranceS()))
+                        .orElse(null))
                 .build();
     }
 
@@ -55,10 +54,7 @@ final class EnduranceWriting {
                 .enduranceH(Time.hFromS(point.enduranceS()))
                 .stillAirRangeKm(Length.kmFromM(point.stillAirRangeM()))
                 .groundRangeKm(overGround ? Length.kmFromM(point.groundRangeM()) : null)
-                .energyWhPerKm(
-                        Writing.in(
-                                point.energyPerGroundMJ(),
-                                perM -> Energy.whFromJ(perM * Length.mFromKm(1))))
+                .energyWhPerKm(Writing.in(point.energyPerGroundMJ(), perM -> Energy.whFromJ(perM * Length.mFromKm(1))))
                 .build();
     }
 
@@ -67,8 +63,7 @@ final class EnduranceWriting {
                 .airspeedMPerS(point.airspeedMPerS())
                 .powerW(point.powerW())
                 .enduranceH(Time.hFromS(point.enduranceS()))
-                .groundRangeKm(
-                        point.groundRangeM() > 0 ? Length.kmFromM(point.groundRangeM()) : null)
+                .groundRangeKm(point.groundRangeM() > 0 ? Length.kmFromM(point.groundRangeM()) : null)
                 .build();
     }
 
@@ -78,11 +73,7 @@ final class EnduranceWriting {
                 .availableWh(Energy.whFromJ(budget.availableJ()))
                 .reserveWh(Energy.whFromJ(budget.reserveJ()))
                 .legsWh(legs ? Energy.whFromJ(budget.plannedJ()) : null)
-                .remainingWh(
-                        legs
-                                ? Energy.whFromJ(
-                                        budget.availableJ() - budget.reserveJ() - budget.plannedJ())
-                                : null)
+                .remainingWh(legs ? Energy.whFromJ(budget.availableJ() - budget.reserveJ() - budget.plannedJ()) : null)
                 .legs(budget.legs().stream().map(EnduranceWriting::leg).toList())
                 .build();
     }

@@ -34,11 +34,7 @@ final class FlightReading {
      * @return the airframe
      */
     static Airframe airframe(
-            double massKg,
-            double wingAreaDm2,
-            double wingSpanMm,
-            Double maxLiftCoefficient,
-            Reading reading) {
+            double massKg, double wingAreaDm2, double wingSpanMm, Double maxLiftCoefficient, Reading reading) {
         return new Airframe(
                 massKg,
                 Area.m2FromDm2(wingAreaDm2),
@@ -62,10 +58,7 @@ final class FlightReading {
     static boolean rises(double airspeedMPerS, double beforeMPerS, String at, Reading reading) {
         boolean rises = airspeedMPerS > beforeMPerS;
         if (!rises) {
-            reading.fault(
-                    at + "/airspeed_m_per_s",
-                    "contradiction",
-                    "airspeeds must rise from point to point");
+            reading.fault(at + "/airspeed_m_per_s", "contradiction", "airspeeds must rise from point to point");
         }
         return rises;
     }
@@ -78,35 +71,28 @@ final class FlightReading {
      * @param reading notes defaults
      * @return the conditions
      */
-    static Conditions conditions(
-            trestle.api.model.Conditions conditions, String at, Reading reading) {
+    static Conditions conditions(trestle.api.model.Conditions conditions, String at, Reading reading) {
         Double altitudeM = conditions == null ? null : conditions.altitudeM();
         Double temperatureC = conditions == null ? null : conditions.temperatureC();
         Double pressureHpa = conditions == null ? null : conditions.pressureHpa();
-        double heightM =
-                reading.orDefault(
-                        altitudeM,
-                        trestle.api.model.Conditions.DEFAULT_ALTITUDE_M,
-                        at + "/altitude_m",
-                        "the request gives none");
+        double heightM = reading.orDefault(
+                altitudeM,
+                trestle.api.model.Conditions.DEFAULT_ALTITUDE_M,
+                at + "/altitude_m",
+                "the request gives none");
         if (temperatureC == null) {
             reading.assume(
                     at + "/temperature_c",
                     String.format(
                             Locale.ROOT,
                             "%.1f °C",
-                            Temperature.cFromK(
-                                    trestle.atmosphere.StandardAtmosphere.temperatureK(heightM))),
+                            Temperature.cFromK(trestle.atmosphere.StandardAtmosphere.temperatureK(heightM))),
                     "the standard atmosphere at that altitude");
         }
         return new Conditions(
                 heightM,
-                temperatureC == null
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(Temperature.kFromC(temperatureC)),
-                pressureHpa == null
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(Pressure.paFromHpa(pressureHpa)));
+                temperatureC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(temperatureC)),
+                pressureHpa == null ? OptionalDouble.empty() : OptionalDouble.of(Pressure.paFromHpa(pressureHpa)));
     }
 
     /**
@@ -120,17 +106,10 @@ final class FlightReading {
      * @return the legs that are whole
      */
     static List<Leg> legs(
-            List<FlightLeg> legs,
-            Double airspeedMPerS,
-            double headwindMPerS,
-            String at,
-            Reading reading) {
+            List<FlightLeg> legs, Double airspeedMPerS, double headwindMPerS, String at, Reading reading) {
         List<FlightLeg> given = Reading.listed(legs);
         return IntStream.range(0, given.size())
-                .mapToObj(
-                        i ->
-                                new LegReading(given.get(i), at + "/" + i, reading)
-                                        .leg(airspeedMPerS, headwindMPerS))
+                .mapToObj(i -> new LegReading(given.get(i), at + "/" + i, reading).leg(airspeedMPerS, headwindMPerS))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -139,8 +118,7 @@ final class FlightReading {
     private record LegReading(FlightLeg leg, String at, Reading reading) {
 
         Optional<Leg> leg(Double airspeedMPerS, double headwindMPerS) {
-            OptionalDouble airspeed =
-                    Reading.optional(Reading.or(leg.airspeedMPerS(), airspeedMPerS));
+            OptionalDouble airspeed = Reading.optional(Reading.or(leg.airspeedMPerS(), airspeedMPerS));
             return switch (leg.kind()) {
                 case CLIMB -> climb(Reading.optional(leg.airspeedMPerS()));
                 case CRUISE -> cruise(airspeed, Reading.or(leg.headwindMPerS(), headwindMPerS));
@@ -161,11 +139,7 @@ final class FlightReading {
         }
 
         private Optional<Leg> cruise(OptionalDouble airspeed, double headwindMPerS) {
-            reading.exactlyOne(
-                    at,
-                    List.of("distance_km", "duration_min"),
-                    leg.distanceKm(),
-                    leg.durationMin());
+            reading.exactlyOne(at, List.of("distance_km", "duration_min"), leg.distanceKm(), leg.durationMin());
             boolean one = (leg.distanceKm() == null) != (leg.durationMin() == null);
             if (!one
                     | !takesNo("height_m", leg.heightM())
@@ -173,10 +147,9 @@ final class FlightReading {
                     | !takesNo("descent_rate_m_per_s", leg.descentRateMPerS())) {
                 return Optional.empty();
             }
-            Extent extent =
-                    leg.distanceKm() != null
-                            ? new Extent.Distance(Length.mFromKm(leg.distanceKm()))
-                            : new Extent.Duration(Time.sFromMin(leg.durationMin()));
+            Extent extent = leg.distanceKm() != null
+                    ? new Extent.Distance(Length.mFromKm(leg.distanceKm()))
+                    : new Extent.Duration(Time.sFromMin(leg.durationMin()));
             return Optional.of(new Leg.Cruise(extent, headwindMPerS, airspeed));
         }
 
@@ -197,18 +170,13 @@ final class FlightReading {
                     | !takesNo("climb_rate_m_per_s", leg.climbRateMPerS())) {
                 return Optional.empty();
             }
-            double percent =
-                    reading.orDefault(
-                            leg.powerPercent(),
-                            FlightLeg.DEFAULT_POWER_PERCENT,
-                            at + "/power_percent",
-                            "the request gives none");
-            return Optional.of(
-                    new Leg.Descent(
-                            leg.heightM(),
-                            leg.descentRateMPerS(),
-                            Share.fractionFromPercent(percent),
-                            airspeed));
+            double percent = reading.orDefault(
+                    leg.powerPercent(),
+                    FlightLeg.DEFAULT_POWER_PERCENT,
+                    at + "/power_percent",
+                    "the request gives none");
+            return Optional.of(new Leg.Descent(
+                    leg.heightM(), leg.descentRateMPerS(), Share.fractionFromPercent(percent), airspeed));
         }
 
         private boolean needs(String field, Object value) {
@@ -227,11 +195,10 @@ final class FlightReading {
 
     /** The reserve of a request, as a share. */
     static double reserveFraction(Double reservePercent, String at, Reading reading) {
-        return Share.fractionFromPercent(
-                reading.orDefault(
-                        reservePercent,
-                        EnduranceRequest.DEFAULT_RESERVE_PERCENT,
-                        at + "/reserve_percent",
-                        "the request gives none; common practice, no source"));
+        return Share.fractionFromPercent(reading.orDefault(
+                reservePercent,
+                EnduranceRequest.DEFAULT_RESERVE_PERCENT,
+                at + "/reserve_percent",
+                "the request gives none; common practice, no source"));
     }
 }

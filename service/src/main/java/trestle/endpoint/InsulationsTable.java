@@ -17,9 +17,8 @@ final class InsulationsTable implements ReferenceTable {
 
     @Override
     public String summary() {
-        return "Insulations of wire: conductivity of PVC, XLPE and silicone after IEC 60287-2-1,"
-                + " the rest typical values, from memory; usual walls are common practice, no"
-                + " source";
+        return "Insulations of wire: conductivity of PVC, XLPE and silicone after IEC 60287-2-1, the rest typical"
+                + " values, from memory; usual walls are common practice, no source";
     }
 
     @Override

@@ -36,11 +36,7 @@ final class Judge {
             List<String> models) {
         List<Finding> written = findings.stream().map(f -> write(f, place)).toList();
         List<Assumption> assumptions = new ArrayList<>(reading.assumptions());
-        choices.forEach(
-                c ->
-                        assumptions.add(
-                                new Assumption(
-                                        place.apply(c.subject()), c.assumed(), c.because())));
+        choices.forEach(c -> assumptions.add(new Assumption(place.apply(c.subject()), c.assumed(), c.because())));
         return of(written, assumptions, cautions, models);
     }
 
@@ -54,12 +50,10 @@ final class Judge {
      * @return the judgement
      */
     static Judgement of(
-            List<Finding> findings,
-            List<Assumption> assumptions,
-            List<String> cautions,
-            List<String> models) {
-        List<Finding> worstFirst =
-                findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+            List<Finding> findings, List<Assumption> assumptions, List<String> cautions, List<String> models) {
+        List<Finding> worstFirst = findings.stream()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
         return Judgement.builder()
                 .verdict(verdict(worstFirst))
                 .findings(worstFirst)

@@ -14,49 +14,20 @@ import trestle.api.model.LaunchKind;
 
 /** Which fields a launch needs and which it takes, by its kind; height is for all of them. */
 final class LaunchFields {
-    private static final List<Field> FIELDS =
-            List.of(
-                    needed("release_speed_m_per_s", Launch::releaseSpeedMPerS, HAND, CATAPULT),
-                    usual(
-                            "angle_deg",
-                            Launch::angleDeg,
-                            Launch.DEFAULT_ANGLE_DEG,
-                            HAND,
-                            BUNGEE,
-                            CATAPULT),
-                    usual(
-                            "motor_delay_s",
-                            Launch::motorDelayS,
-                            Launch.DEFAULT_MOTOR_DELAY_S,
-                            HAND,
-                            BUNGEE,
-                            CATAPULT),
-                    taken("lift_off_airspeed_m_per_s", Launch::liftOffAirspeedMPerS, DOLLY),
-                    usual(
-                            "rolling_resistance",
-                            Launch::rollingResistance,
-                            Launch.DEFAULT_ROLLING_RESISTANCE,
-                            DOLLY),
-                    usual(
-                            "roll_lift_coefficient",
-                            Launch::rollLiftCoefficient,
-                            Launch.DEFAULT_ROLL_LIFT_COEFFICIENT,
-                            DOLLY),
-                    usual("dolly_mass_g", Launch::dollyMassG, Launch.DEFAULT_DOLLY_MASS_G, DOLLY),
-                    needed("stiffness_n_per_m", Launch::stiffnessNPerM, BUNGEE),
-                    needed("stretch_m", Launch::stretchM, BUNGEE),
-                    usual("cord_mass_g", Launch::cordMassG, Launch.DEFAULT_CORD_MASS_G, BUNGEE),
-                    usual(
-                            "energy_return_percent",
-                            Launch::energyReturnPercent,
-                            Launch.DEFAULT_ENERGY_RETURN_PERCENT,
-                            BUNGEE),
-                    usual(
-                            "sliding_friction",
-                            Launch::slidingFriction,
-                            Launch.DEFAULT_SLIDING_FRICTION,
-                            BUNGEE),
-                    needed("rail_length_m", Launch::railLengthM, CATAPULT));
+    private static final List<Field> FIELDS = List.of(
+            needed("release_speed_m_per_s", Launch::releaseSpeedMPerS, HAND, CATAPULT),
+            usual("angle_deg", Launch::angleDeg, Launch.DEFAULT_ANGLE_DEG, HAND, BUNGEE, CATAPULT),
+            usual("motor_delay_s", Launch::motorDelayS, Launch.DEFAULT_MOTOR_DELAY_S, HAND, BUNGEE, CATAPULT),
+            taken("lift_off_airspeed_m_per_s", Launch::liftOffAirspeedMPerS, DOLLY),
+            usual("rolling_resistance", Launch::rollingResistance, Launch.DEFAULT_ROLLING_RESISTANCE, DOLLY),
+            usual("roll_lift_coefficient", Launch::rollLiftCoefficient, Launch.DEFAULT_ROLL_LIFT_COEFFICIENT, DOLLY),
+            usual("dolly_mass_g", Launch::dollyMassG, Launch.DEFAULT_DOLLY_MASS_G, DOLLY),
+            needed("stiffness_n_per_m", Launch::stiffnessNPerM, BUNGEE),
+            needed("stretch_m", Launch::stretchM, BUNGEE),
+            usual("cord_mass_g", Launch::cordMassG, Launch.DEFAULT_CORD_MASS_G, BUNGEE),
+            usual("energy_return_percent", Launch::energyReturnPercent, Launch.DEFAULT_ENERGY_RETURN_PERCENT, BUNGEE),
+            usual("sliding_friction", Launch::slidingFriction, Launch.DEFAULT_SLIDING_FRICTION, BUNGEE),
+            needed("rail_length_m", Launch::railLengthM, CATAPULT));
 
     private LaunchFields() {}
 
@@ -80,8 +51,7 @@ final class LaunchFields {
         return new Field(name, value, Optional.empty(), Set.of(kinds), false);
     }
 
-    private static Field usual(
-            String name, Function<Launch, Object> value, Object usual, LaunchKind... kinds) {
+    private static Field usual(String name, Function<Launch, Object> value, Object usual, LaunchKind... kinds) {
         return new Field(name, value, Optional.of(usual), Set.of(kinds), false);
     }
 

@@ -34,17 +34,12 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
         }
         return Optional.of(
                 switch (launch.kind()) {
-                    case HAND ->
-                            new Launch.Hand(
-                                    launch.releaseSpeedMPerS(), angleRad(), releaseHeightM(1.8));
+                    case HAND -> new Launch.Hand(launch.releaseSpeedMPerS(), angleRad(), releaseHeightM(1.8));
                     case DOLLY -> dolly(stallSpeedMPerS);
                     case BUNGEE -> bungee();
                     case CATAPULT ->
-                            new Launch.Catapult(
-                                    launch.releaseSpeedMPerS(),
-                                    launch.railLengthM(),
-                                    angleRad(),
-                                    releaseHeightM(1));
+                        new Launch.Catapult(
+                                launch.releaseSpeedMPerS(), launch.railLengthM(), angleRad(), releaseHeightM(1));
                 });
     }
 
@@ -76,12 +71,11 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
                         trestle.api.model.Launch.DEFAULT_ROLL_LIFT_COEFFICIENT,
                         at + "/roll_lift_coefficient",
                         USUAL),
-                Mass.kgFromG(
-                        reading.orDefault(
-                                launch.dollyMassG(),
-                                trestle.api.model.Launch.DEFAULT_DOLLY_MASS_G,
-                                at + "/dolly_mass_g",
-                                NOT_GIVEN)),
+                Mass.kgFromG(reading.orDefault(
+                        launch.dollyMassG(),
+                        trestle.api.model.Launch.DEFAULT_DOLLY_MASS_G,
+                        at + "/dolly_mass_g",
+                        NOT_GIVEN)),
                 releaseHeightM(0.3));
     }
 
@@ -102,18 +96,16 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
         return new Launch.Bungee(
                 launch.stiffnessNPerM(),
                 launch.stretchM(),
-                Mass.kgFromG(
-                        reading.orDefault(
-                                launch.cordMassG(),
-                                trestle.api.model.Launch.DEFAULT_CORD_MASS_G,
-                                at + "/cord_mass_g",
-                                NOT_GIVEN)),
-                Share.fractionFromPercent(
-                        reading.orDefault(
-                                launch.energyReturnPercent(),
-                                trestle.api.model.Launch.DEFAULT_ENERGY_RETURN_PERCENT,
-                                at + "/energy_return_percent",
-                                USUAL)),
+                Mass.kgFromG(reading.orDefault(
+                        launch.cordMassG(),
+                        trestle.api.model.Launch.DEFAULT_CORD_MASS_G,
+                        at + "/cord_mass_g",
+                        NOT_GIVEN)),
+                Share.fractionFromPercent(reading.orDefault(
+                        launch.energyReturnPercent(),
+                        trestle.api.model.Launch.DEFAULT_ENERGY_RETURN_PERCENT,
+                        at + "/energy_return_percent",
+                        USUAL)),
                 reading.orDefault(
                         launch.slidingFriction(),
                         trestle.api.model.Launch.DEFAULT_SLIDING_FRICTION,
@@ -124,12 +116,8 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
     }
 
     private double angleRad() {
-        return Angle.radFromDeg(
-                reading.orDefault(
-                        launch.angleDeg(),
-                        trestle.api.model.Launch.DEFAULT_ANGLE_DEG,
-                        at + "/angle_deg",
-                        NOT_GIVEN));
+        return Angle.radFromDeg(reading.orDefault(
+                launch.angleDeg(), trestle.api.model.Launch.DEFAULT_ANGLE_DEG, at + "/angle_deg", NOT_GIVEN));
     }
 
     private double releaseHeightM(double usualM) {

@@ -37,22 +37,18 @@ final class LaunchStallEndpoint
         implements Calculation<LaunchStallRequest, LaunchStallAnswer>,
                 Drawn<LaunchStallRequest>,
                 Worked<LaunchStallRequest> {
-    private static final List<String> MODELS =
-            List.of(
-                    "point mass in steady air, integrated in time from release to safe flight or"
-                            + " the ground (Anderson, Introduction to Flight, chapter 6)",
-                    "cord as a linear spring, a third of its mass moving along (Rayleigh, The"
-                            + " Theory of Sound)",
-                    "U.S. Standard Atmosphere 1976");
+    private static final List<String> MODELS = List.of(
+            "point mass in steady air, integrated in time from release to safe flight or"
+                    + " the ground (Anderson, Introduction to Flight, chapter 6)",
+            "cord as a linear spring, a third of its mass moving along (Rayleigh, The" + " Theory of Sound)",
+            "U.S. Standard Atmosphere 1976");
 
-    private static final List<String> CAUTIONS =
-            List.of(
-                    "A spinning propeller takes fingers: start a pusher's motor only after it has"
-                            + " left the hand, and keep everyone clear of cord, ramp and"
-                            + " propeller.",
-                    "Find the real stall speed at a safe height before trusting a margin near the"
-                            + " ground; gusts and a turn in the climb take from it.",
-                    "Local rules on where and over whom to launch come first.");
+    private static final List<String> CAUTIONS = List.of(
+            "A spinning propeller takes fingers: start a pusher's motor only after it has left the hand, and keep"
+                    + " everyone clear of cord, ramp and propeller.",
+            "Find the real stall speed at a safe height before trusting a margin near the"
+                    + " ground; gusts and a turn in the climb take from it.",
+            "Local rules on where and over whom to launch come first.");
 
     @Override
     public String name() {
@@ -84,28 +80,24 @@ final class LaunchStallEndpoint
     }
 
     static String figure(LaunchStallTask task, LaunchStallResult result, Theme theme) {
-        List<LaunchMoment> path =
-                LaunchPath.of(task, result).stream()
-                        .map(m -> new LaunchMoment(m.timeS(), m.heightM(), m.airspeedMPerS()))
-                        .toList();
+        List<LaunchMoment> path = LaunchPath.of(task, result).stream()
+                .map(m -> new LaunchMoment(m.timeS(), m.heightM(), m.airspeedMPerS()))
+                .toList();
         return LaunchFigure.of(task, result, path, theme);
     }
 
-    static Judgement judgement(
-            LaunchStallResult result, Function<Subject, String> place, Reading reading) {
+    static Judgement judgement(LaunchStallResult result, Function<Subject, String> place, Reading reading) {
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static LaunchStallTask read(LaunchStallRequest request, Reading reading) {
-        Airframe airframe =
-                FlightReading.airframe(
-                        Mass.kgFromG(request.takeoffMassG()),
-                        request.wingAreaDm2(),
-                        request.wingSpanMm(),
-                        request.maxLiftCoefficient(),
-                        reading);
-        Conditions conditions =
-                FlightReading.conditions(request.conditions(), "/conditions", reading);
+        Airframe airframe = FlightReading.airframe(
+                Mass.kgFromG(request.takeoffMassG()),
+                request.wingAreaDm2(),
+                request.wingSpanMm(),
+                request.maxLiftCoefficient(),
+                reading);
+        Conditions conditions = FlightReading.conditions(request.conditions(), "/conditions", reading);
         double stallSpeedMPerS = airframe.stallSpeedMPerS(conditions.air().densityKgPerM3());
         LaunchReading launching = new LaunchReading(request.launch(), "/launch", reading);
         Optional<Launch> launch = launching.launch(stallSpeedMPerS);
@@ -127,26 +119,15 @@ final class LaunchStallEndpoint
 
     private static Optional<Thrust> thrust(LaunchStallRequest request, Reading reading) {
         reading.exactlyOne(
-                "",
-                List.of("static_thrust_n", "thrust_curve"),
-                request.staticThrustN(),
-                request.thrustCurve());
+                "", List.of("static_thrust_n", "thrust_curve"), request.staticThrustN(), request.thrustCurve());
         if (request.thrustCurve() != null) {
-            return reading.takesNo(
-                                    "a thrust_curve",
-                                    "",
-                                    "pitch_speed_m_per_s",
-                                    request.pitchSpeedMPerS())
+            return reading.takesNo("a thrust_curve", "", "pitch_speed_m_per_s", request.pitchSpeedMPerS())
                             & rising(request.thrustCurve(), reading)
                     ? Optional.of(curve(request.thrustCurve()))
                     : Optional.empty();
         }
         return request.staticThrustN() != null
-                        && reading.needs(
-                                "static_thrust_n",
-                                "",
-                                "pitch_speed_m_per_s",
-                                request.pitchSpeedMPerS())
+                        && reading.needs("static_thrust_n", "", "pitch_speed_m_per_s", request.pitchSpeedMPerS())
                 ? Optional.of(new LinearThrust(request.staticThrustN(), request.pitchSpeedMPerS()))
                 : Optional.empty();
     }
@@ -154,57 +135,39 @@ final class LaunchStallEndpoint
     private static boolean rising(List<trestle.api.model.ThrustPoint> points, Reading reading) {
         boolean rising = true;
         for (int i = 1; i < points.size(); i++) {
-            rising &=
-                    FlightReading.rises(
-                            points.get(i).airspeedMPerS(),
-                            points.get(i - 1).airspeedMPerS(),
-                            "/thrust_curve/" + i,
-                            reading);
+            rising &= FlightReading.rises(
+                    points.get(i).airspeedMPerS(), points.get(i - 1).airspeedMPerS(), "/thrust_curve/" + i, reading);
         }
         return rising;
     }
 
     private static Thrust curve(List<trestle.api.model.ThrustPoint> points) {
-        return new ThrustCurve(
-                points.stream()
-                        .map(point -> new ThrustPoint(point.airspeedMPerS(), point.thrustN()))
-                        .toList());
+        return new ThrustCurve(points.stream()
+                .map(point -> new ThrustPoint(point.airspeedMPerS(), point.thrustN()))
+                .toList());
     }
 
     private static Turn turn(LaunchStallRequest request, Reading reading) {
-        reading.atMostOne(
-                "", List.of("bank_deg", "load_factor"), request.bankDeg(), request.loadFactor());
+        reading.atMostOne("", List.of("bank_deg", "load_factor"), request.bankDeg(), request.loadFactor());
         if (request.loadFactor() != null) {
             return new Turn(request.loadFactor());
         }
-        return Turn.ofBankRad(
-                Angle.radFromDeg(
-                        reading.orDefault(
-                                request.bankDeg(),
-                                LaunchStallRequest.DEFAULT_BANK_DEG,
-                                "/bank_deg",
-                                "the request gives none")));
+        return Turn.ofBankRad(Angle.radFromDeg(reading.orDefault(
+                request.bankDeg(), LaunchStallRequest.DEFAULT_BANK_DEG, "/bank_deg", "the request gives none")));
     }
 
     private static Pointers pointers(LaunchStallRequest request) {
-        return new Pointers(
-                Map.ofEntries(
-                        entry(LaunchPart.TAKEOFF_MASS, "/takeoff_mass_g"),
-                        entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
-                        entry(LaunchPart.DRAG, "/drag"),
-                        entry(
-                                LaunchPart.THRUST,
-                                request.thrustCurve() == null
-                                        ? "/static_thrust_n"
-                                        : "/thrust_curve"),
-                        entry(LaunchPart.CONDITIONS, "/conditions"),
-                        entry(LaunchPart.HEADWIND, "/headwind_m_per_s"),
-                        entry(LaunchPart.LAUNCH, "/launch"),
-                        entry(
-                                LaunchPart.RELEASE_SPEED,
-                                releaseSpeed(request.launch().kind(), "/launch")),
-                        // Bank and load factor are as given; what can be wrong is the airspeed.
-                        entry(LaunchPart.TURN, "/turn_airspeed_m_per_s")));
+        return new Pointers(Map.ofEntries(
+                entry(LaunchPart.TAKEOFF_MASS, "/takeoff_mass_g"),
+                entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
+                entry(LaunchPart.DRAG, "/drag"),
+                entry(LaunchPart.THRUST, request.thrustCurve() == null ? "/static_thrust_n" : "/thrust_curve"),
+                entry(LaunchPart.CONDITIONS, "/conditions"),
+                entry(LaunchPart.HEADWIND, "/headwind_m_per_s"),
+                entry(LaunchPart.LAUNCH, "/launch"),
+                entry(LaunchPart.RELEASE_SPEED, releaseSpeed(request.launch().kind(), "/launch")),
+                // Bank and load factor are as given; what can be wrong is the airspeed.
+                entry(LaunchPart.TURN, "/turn_airspeed_m_per_s")));
     }
 
     /** What a builder changes to be let go faster. */

@@ -49,8 +49,7 @@ final class LaunchWriting {
     }
 
     private static SteadyClimb climb(Climb climb) {
-        return new SteadyClimb(
-                climb.airspeedMPerS(), climb.rateMPerS(), Angle.degFromRad(climb.angleRad()));
+        return new SteadyClimb(climb.airspeedMPerS(), climb.rateMPerS(), Angle.degFromRad(climb.angleRad()));
     }
 
     private static SteadyGlide glide(Glide glide) {

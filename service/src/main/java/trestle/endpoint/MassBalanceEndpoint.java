@@ -23,38 +23,32 @@ final class MassBalanceEndpoint
         implements Calculation<MassBalanceRequest, MassBalanceAnswer>,
                 Drawn<MassBalanceRequest>,
                 Worked<MassBalanceRequest> {
-    static final List<String> MODELS =
-            List.of(
-                    "point-mass build-up and weighing (FAA-H-8083-1B)",
-                    "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design)",
-                    "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of"
-                            + " the USAF DATCOM)");
+    static final List<String> MODELS = List.of(
+            "point-mass build-up and weighing (FAA-H-8083-1B)",
+            "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design)",
+            "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of" + " the USAF DATCOM)");
 
-    static final List<String> CAUTIONS =
-            List.of(
-                    "Weigh and balance the finished aircraft before its first flight: a build-up is"
-                            + " only as good as its list.",
-                    "The neutral point is an estimate; begin with the centre of gravity well"
-                            + " forward of it and follow the maker's range where there is one.");
+    static final List<String> CAUTIONS = List.of(
+            "Weigh and balance the finished aircraft before its first flight: a build-up is only as good as its list.",
+            "The neutral point is an estimate; begin with the centre of gravity well"
+                    + " forward of it and follow the maker's range where there is one.");
 
-    private static final Pointers POINTERS =
-            new Pointers(
-                    Map.ofEntries(
-                            entry(BalancePart.ITEMS, "/items"),
-                            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
-                            entry(BalancePart.WEIGHING, "/weighing"),
-                            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
-                            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
-                            entry(BalancePart.WING, "/wing"),
-                            entry(BalancePart.PANELS, "/wing/panels"),
-                            entry(BalancePart.TAIL, "/tail"),
-                            entry(BalancePart.TAIL_ARM, "/tail/quarter_chord_arm_mm"),
-                            entry(BalancePart.FUSELAGE_SHIFT, "/fuselage_shift_percent_mac"),
-                            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/limits/max_takeoff_mass_g"),
-                            entry(BalancePart.FORWARD_LIMIT, "/limits"),
-                            entry(BalancePart.AFT_LIMIT, "/limits"),
-                            entry(BalancePart.LATERAL_LIMIT, "/limits/lateral_mm"),
-                            entry(BalancePart.TARGET, "")));
+    private static final Pointers POINTERS = new Pointers(Map.ofEntries(
+            entry(BalancePart.ITEMS, "/items"),
+            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
+            entry(BalancePart.WEIGHING, "/weighing"),
+            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
+            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
+            entry(BalancePart.WING, "/wing"),
+            entry(BalancePart.PANELS, "/wing/panels"),
+            entry(BalancePart.TAIL, "/tail"),
+            entry(BalancePart.TAIL_ARM, "/tail/quarter_chord_arm_mm"),
+            entry(BalancePart.FUSELAGE_SHIFT, "/fuselage_shift_percent_mac"),
+            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/limits/max_takeoff_mass_g"),
+            entry(BalancePart.FORWARD_LIMIT, "/limits"),
+            entry(BalancePart.AFT_LIMIT, "/limits"),
+            entry(BalancePart.LATERAL_LIMIT, "/limits/lateral_mm"),
+            entry(BalancePart.TARGET, "")));
 
     @Override
     public String name() {
@@ -87,34 +81,22 @@ final class MassBalanceEndpoint
     }
 
     /** The judgement on a balance, with its parts where a request has them. */
-    static trestle.api.model.Judgement judgement(
-            Balance balance, Function<Subject, String> place, Reading reading) {
-        return Judge.of(
-                balance.findings(), balance.assumptions(), place, reading, CAUTIONS, MODELS);
+    static trestle.api.model.Judgement judgement(Balance balance, Function<Subject, String> place, Reading reading) {
+        return Judge.of(balance.findings(), balance.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static BalanceTask read(MassBalanceRequest request, Reading reading) {
         BalanceReading parts = new BalanceReading(reading);
         boolean tailless = Boolean.TRUE.equals(request.tailless());
         consistent(request, tailless, reading);
-        BalanceTask task =
-                new BalanceTask(
-                        parts.items(request.items(), "/items"),
-                        Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
-                        Optional.ofNullable(request.wing()).map(AirframeReading::wing),
-                        AirframeReading.tail(
-                                request.tail(),
-                                tailless,
-                                request.fuselageShiftPercentMac(),
-                                "",
-                                reading),
-                        Optional.ofNullable(request.limits())
-                                .map(l -> parts.limits(l, request.wing() != null, "/limits")),
-                        parts.target(
-                                request.targetArmMm(),
-                                request.targetPercentMac(),
-                                request.targetStaticMarginPercent(),
-                                ""));
+        BalanceTask task = new BalanceTask(
+                parts.items(request.items(), "/items"),
+                Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
+                Optional.ofNullable(request.wing()).map(AirframeReading::wing),
+                AirframeReading.tail(request.tail(), tailless, request.fuselageShiftPercentMac(), "", reading),
+                Optional.ofNullable(request.limits()).map(l -> parts.limits(l, request.wing() != null, "/limits")),
+                parts.target(
+                        request.targetArmMm(), request.targetPercentMac(), request.targetStaticMarginPercent(), ""));
         reading.refuseContradictions();
         return task;
     }
@@ -127,7 +109,6 @@ final class MassBalanceEndpoint
         if (request.targetStaticMarginPercent() != null && !wing) {
             reading.fault("/wing", "missing", "target_static_margin_percent needs the wing");
         }
-        AirframeReading.marginNeedsTail(
-                request.targetStaticMarginPercent(), request.tail(), tailless, "", reading);
+        AirframeReading.marginNeedsTail(request.targetStaticMarginPercent(), request.tail(), tailless, "", reading);
     }
 }

@@ -27,24 +27,19 @@ final class PackEnergyEndpoint
         implements Calculation<PackEnergyRequest, PackEnergyAnswer>,
                 Drawn<PackEnergyRequest>,
                 Worked<PackEnergyRequest> {
-    private static final List<String> MODELS =
-            List.of(
-                    "cell of two electrodes with diffusion, kinetic and ohmic losses and"
-                        + " self-heating, fitted to published parameter sets (O'Kane et al. 2022;"
-                        + " Prada et al. 2013) and to a measured pouch cell (Rieger et al. 2016; Ai"
-                        + " et al. 2020)",
-                    "segments in series share one current; each keeps its own charge and"
-                            + " temperature");
+    private static final List<String> MODELS = List.of(
+            "cell of two electrodes with diffusion, kinetic and ohmic losses and self-heating, fitted to published"
+                    + " parameter sets (O'Kane et al. 2022; Prada et al. 2013) and to a measured pouch cell"
+                    + " (Rieger et al. 2016; Ai et al. 2020)",
+            "segments in series share one current; each keeps its own charge and" + " temperature");
 
-    private static final List<String> CAUTIONS =
-            List.of(
-                    "Lithium packs burn when shorted, crushed, overcharged or discharged too far:"
-                            + " follow the maker's data, charge attended on a fireproof ground, and"
-                            + " never use a cell that was below its lowest voltage.",
-                    "Packs in series must be charged and watched one by one; a weak one is driven"
-                            + " below its limit by the others.",
-                    "Carriage of lithium packs is governed by transport rules that depend on their"
-                            + " energy.");
+    private static final List<String> CAUTIONS = List.of(
+            "Lithium packs burn when shorted, crushed, overcharged or discharged too far:"
+                    + " follow the maker's data, charge attended on a fireproof ground, and"
+                    + " never use a cell that was below its lowest voltage.",
+            "Packs in series must be charged and watched one by one; a weak one is driven"
+                    + " below its limit by the others.",
+            "Carriage of lithium packs is governed by transport rules that depend on their" + " energy.");
 
     @Override
     public String name() {
@@ -77,27 +72,17 @@ final class PackEnergyEndpoint
         return PackFigure.of(task, PackEnergy.of(task), theme);
     }
 
-    static Judgement judgement(
-            PackEnergy result, Function<Subject, String> place, Reading reading) {
+    static Judgement judgement(PackEnergy result, Function<Subject, String> place, Reading reading) {
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     private static PackTask read(PackEnergyRequest request, Reading reading) {
         Optional<Load> load = load(request.load(), reading);
         Optional<Pack> pack =
-                PackReading.pack(
-                        request.segments(), request.leadResistanceMilliohm(), "/segments", reading);
-        Optional<Cutoff> cutoff =
-                pack.map(
-                        p ->
-                                PackReading.cutoff(
-                                        request.cutoff(),
-                                        p.seriesCount(),
-                                        p.fullVoltageV(),
-                                        "/cutoff",
-                                        reading));
-        Surroundings surroundings =
-                PackReading.surroundings(request.ambientC(), request.insulation(), "", reading);
+                PackReading.pack(request.segments(), request.leadResistanceMilliohm(), "/segments", reading);
+        Optional<Cutoff> cutoff = pack.map(
+                p -> PackReading.cutoff(request.cutoff(), p.seriesCount(), p.fullVoltageV(), "/cutoff", reading));
+        Surroundings surroundings = PackReading.surroundings(request.ambientC(), request.insulation(), "", reading);
         reading.refuseContradictions();
         return new PackTask(
                 pack.orElseThrow(),
@@ -105,18 +90,12 @@ final class PackEnergyEndpoint
                 cutoff.orElseThrow(),
                 surroundings,
                 Share.fractionFromPercent(
-                        Reading.or(
-                                request.reservePercent(),
-                                PackEnergyRequest.DEFAULT_RESERVE_PERCENT)));
+                        Reading.or(request.reservePercent(), PackEnergyRequest.DEFAULT_RESERVE_PERCENT)));
     }
 
     private static Optional<Load> load(PackLoad load, Reading reading) {
         reading.exactlyOne(
-                "/load",
-                List.of("power_w", "current_a", "profile"),
-                load.powerW(),
-                load.currentA(),
-                load.profile());
+                "/load", List.of("power_w", "current_a", "profile"), load.powerW(), load.currentA(), load.profile());
         if (load.powerW() != null) {
             return Optional.of(new Load.Power(load.powerW()));
         }
@@ -130,11 +109,9 @@ final class PackEnergyEndpoint
             reading.fault("/load/profile", "contradiction", "one step or more must be above 0 W");
             return Optional.empty();
         }
-        return Optional.of(
-                new Load.Profile(
-                        load.profile().stream()
-                                .map(step -> new PowerStep(step.powerW(), step.durationS()))
-                                .toList()));
+        return Optional.of(new Load.Profile(load.profile().stream()
+                .map(step -> new PowerStep(step.powerW(), step.durationS()))
+                .toList()));
     }
 
     private static List<String> names(PackEnergyRequest request) {

@@ -42,13 +42,9 @@ final class PackReading {
      * @param reading notes contradictions
      * @return the pack; empty where a contradiction was noted
      */
-    static Optional<Pack> pack(
-            List<PackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
-        double leadsOhm =
-                Resistance.ohmFromMilliohm(
-                        Reading.or(
-                                leadResistanceMilliohm,
-                                PackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
+    static Optional<Pack> pack(List<PackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
+        double leadsOhm = Resistance.ohmFromMilliohm(
+                Reading.or(leadResistanceMilliohm, PackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
         return Reading.each(segments, at, (segment, place) -> segment(segment, place, reading))
                 .map(read -> new Pack(read, leadsOhm));
     }
@@ -67,24 +63,20 @@ final class PackReading {
 
     private static Optional<Segment> segment(PackSegment segment, String at, Reading reading) {
         return cell(segment.cell(), at + "/cell", reading)
-                .map(
-                        cell ->
-                                new Segment(
-                                        segment.series(),
-                                        segment.parallel(),
-                                        cell,
-                                        Share.fractionFromPercent(
-                                                reading.orDefault(
-                                                        segment.healthPercent(),
-                                                        PackSegment.DEFAULT_HEALTH_PERCENT,
-                                                        at + "/health_percent",
-                                                        NOT_GIVEN)),
-                                        Share.fractionFromPercent(
-                                                reading.orDefault(
-                                                        segment.stateOfChargePercent(),
-                                                        PackSegment.DEFAULT_STATE_OF_CHARGE_PERCENT,
-                                                        at + "/state_of_charge_percent",
-                                                        NOT_GIVEN))));
+                .map(cell -> new Segment(
+                        segment.series(),
+                        segment.parallel(),
+                        cell,
+                        Share.fractionFromPercent(reading.orDefault(
+                                segment.healthPercent(),
+                                PackSegment.DEFAULT_HEALTH_PERCENT,
+                                at + "/health_percent",
+                                NOT_GIVEN)),
+                        Share.fractionFromPercent(reading.orDefault(
+                                segment.stateOfChargePercent(),
+                                PackSegment.DEFAULT_STATE_OF_CHARGE_PERCENT,
+                                at + "/state_of_charge_percent",
+                                NOT_GIVEN))));
     }
 
     private static Optional<Cell> cell(trestle.api.model.Cell cell, String at, Reading reading) {
@@ -95,35 +87,24 @@ final class PackReading {
                 cell.acResistanceMilliohm());
         Chemistry chemistry = Chemistry.valueOf(cell.chemistry().name());
         if (chemistry == Chemistry.CUSTOM && cell.openCircuitCurve() == null) {
-            reading.fault(
-                    at + "/open_circuit_curve", "missing", "a custom cell needs its own curve");
+            reading.fault(at + "/open_circuit_curve", "missing", "a custom cell needs its own curve");
             return Optional.empty();
         }
-        List<OpenCircuitPoint> curve =
-                Reading.listed(cell.openCircuitCurve()).stream()
-                        .map(
-                                point ->
-                                        new OpenCircuitPoint(
-                                                Share.fractionFromPercent(
-                                                        point.stateOfChargePercent()),
-                                                point.voltageV()))
-                        .toList();
+        List<OpenCircuitPoint> curve = Reading.listed(cell.openCircuitCurve()).stream()
+                .map(point ->
+                        new OpenCircuitPoint(Share.fractionFromPercent(point.stateOfChargePercent()), point.voltageV()))
+                .toList();
         try {
-            return Optional.of(
-                    new Cell(
-                            chemistry,
-                            Charge.cFromAh(cell.capacityAh()),
-                            resistance(cell),
-                            cell.massG() == null
-                                    ? OptionalDouble.empty()
-                                    : OptionalDouble.of(Mass.kgFromG(cell.massG())),
-                            limits(cell),
-                            curve));
+            return Optional.of(new Cell(
+                    chemistry,
+                    Charge.cFromAh(cell.capacityAh()),
+                    resistance(cell),
+                    cell.massG() == null ? OptionalDouble.empty() : OptionalDouble.of(Mass.kgFromG(cell.massG())),
+                    limits(cell),
+                    curve));
         } catch (ImpossibleValue impossible) {
             String field =
-                    impossible.argument().equals("openCircuitCurve")
-                            ? "/open_circuit_curve"
-                            : "/minimum_voltage_v";
+                    impossible.argument().equals("openCircuitCurve") ? "/open_circuit_curve" : "/minimum_voltage_v";
             reading.fault(at + field, "contradiction", impossible.getMessage());
             return Optional.empty();
         }
@@ -131,12 +112,10 @@ final class PackReading {
 
     private static InternalResistance resistance(trestle.api.model.Cell cell) {
         if (cell.dcResistanceMilliohm() != null) {
-            return new InternalResistance.Dc(
-                    Resistance.ohmFromMilliohm(cell.dcResistanceMilliohm()));
+            return new InternalResistance.Dc(Resistance.ohmFromMilliohm(cell.dcResistanceMilliohm()));
         }
         if (cell.acResistanceMilliohm() != null) {
-            return new InternalResistance.Ac(
-                    Resistance.ohmFromMilliohm(cell.acResistanceMilliohm()));
+            return new InternalResistance.Ac(Resistance.ohmFromMilliohm(cell.acResistanceMilliohm()));
         }
         return new InternalResistance.Typical();
     }
@@ -159,11 +138,9 @@ final class PackReading {
      * @param reading notes defaults and contradictions
      * @return the cutoff
      */
-    static Cutoff cutoff(
-            PackCutoff cutoff, int seriesCount, double fullVoltageV, String at, Reading reading) {
+    static Cutoff cutoff(PackCutoff cutoff, int seriesCount, double fullVoltageV, String at, Reading reading) {
         if (cutoff == null) {
-            reading.assume(
-                    at, "the lowest voltage of the weakest cell", "the request gives no cutoff");
+            reading.assume(at, "the lowest voltage of the weakest cell", "the request gives no cutoff");
             return new Cutoff.CellMinimum();
         }
         reading.atMostOne(
@@ -194,8 +171,7 @@ final class PackReading {
                     seriesCount + " cells",
                     "the cells in series; the request does not say what the controller counts");
         }
-        return new Cutoff.CountedCells(
-                cutoff.cellVoltageV(), Reading.or(cutoff.countedCells(), seriesCount));
+        return new Cutoff.CountedCells(cutoff.cellVoltageV(), Reading.or(cutoff.countedCells(), seriesCount));
     }
 
     private static void below(double cutoffV, double fullV, String at, Reading reading) {
@@ -218,17 +194,11 @@ final class PackReading {
      * @param reading notes defaults
      * @return the surroundings, cells as warm as the air
      */
-    static Surroundings surroundings(
-            Double ambientC, PackInsulation insulation, String at, Reading reading) {
+    static Surroundings surroundings(Double ambientC, PackInsulation insulation, String at, Reading reading) {
         return Surroundings.of(
                 ambientK(ambientC, at, reading),
-                Insulation.valueOf(
-                        reading.orDefault(
-                                        insulation,
-                                        PackInsulation.WRAPPED,
-                                        at + "/insulation",
-                                        NOT_GIVEN)
-                                .name()));
+                Insulation.valueOf(reading.orDefault(insulation, PackInsulation.WRAPPED, at + "/insulation", NOT_GIVEN)
+                        .name()));
     }
 
     /**
@@ -241,11 +211,7 @@ final class PackReading {
      */
     static double ambientK(Double ambientC, String at, Reading reading) {
         return Temperature.kFromC(
-                reading.orDefault(
-                        ambientC,
-                        PackEnergyRequest.DEFAULT_AMBIENT_C,
-                        at + "/ambient_c",
-                        NOT_GIVEN));
+                reading.orDefault(ambientC, PackEnergyRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN));
     }
 
     /** Where the parts of a pack stand: segments below one place, the rest below another. */

@@ -30,8 +30,8 @@ final class PackWriting {
         ratings(answer, result.ratings());
         budget(answer, result.budget());
         discharge(answer, result.discharge());
-        return answer.specificEnergyWhPerKg(
-                        Energy.whFromJ(result.budget().usableEnergyJ()) / result.ratings().massKg())
+        return answer.specificEnergyWhPerKg(Energy.whFromJ(result.budget().usableEnergyJ())
+                        / result.ratings().massKg())
                 .cutoffVoltageV(result.cutoffVoltageV())
                 .cRate(result.cRatePerH())
                 .maxPowerW(result.allowed().startW())
@@ -73,17 +73,13 @@ final class PackWriting {
 
     private static List<SegmentAtEnd> segments(List<SegmentOutcome> ends, List<String> names) {
         return IntStream.range(0, ends.size())
-                .mapToObj(
-                        i ->
-                                SegmentAtEnd.builder()
-                                        .name(names.get(i))
-                                        .cellVoltageV(ends.get(i).cellVoltageV())
-                                        .stateOfChargePercent(
-                                                Share.percentFromFraction(
-                                                        ends.get(i).stateOfChargeFraction()))
-                                        .temperatureC(
-                                                Temperature.cFromK(ends.get(i).temperatureK()))
-                                        .build())
+                .mapToObj(i -> SegmentAtEnd.builder()
+                        .name(names.get(i))
+                        .cellVoltageV(ends.get(i).cellVoltageV())
+                        .stateOfChargePercent(
+                                Share.percentFromFraction(ends.get(i).stateOfChargeFraction()))
+                        .temperatureC(Temperature.cFromK(ends.get(i).temperatureK()))
+                        .build())
                 .toList();
     }
 

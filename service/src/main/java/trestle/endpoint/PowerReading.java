@@ -39,18 +39,16 @@ record PowerReading(EnduranceRequest request, Reading reading) {
         List<String> fields = List.of("drag", "power_curve", "calibration");
         reading.exactlyOne("", fields, request.drag(), request.powerCurve(), request.calibration());
         if (request.drag() == null) {
-            reading.takesNo(
-                    "power that was measured in flight", "", "propulsion", request.propulsion());
+            reading.takesNo("power that was measured in flight", "", "propulsion", request.propulsion());
         }
         if (request.calibration() != null) {
             return calibrated(request.calibration());
         }
-        double systemsW =
-                reading.orDefault(
-                        request.systemsPowerW(),
-                        EnduranceRequest.DEFAULT_SYSTEMS_POWER_W,
-                        "/systems_power_w",
-                        "the request gives none");
+        double systemsW = reading.orDefault(
+                request.systemsPowerW(),
+                EnduranceRequest.DEFAULT_SYSTEMS_POWER_W,
+                "/systems_power_w",
+                "the request gives none");
         if (request.powerCurve() != null) {
             return measured(airframe, densityKgPerM3, systemsW);
         }
@@ -58,25 +56,14 @@ record PowerReading(EnduranceRequest request, Reading reading) {
     }
 
     private Optional<PowerSource> polar(Airframe airframe, double systemsW, Optional<Drive> drive) {
-        reading.exactlyOne(
-                "",
-                List.of("efficiency", "propulsion"),
-                request.efficiency(),
-                request.propulsion());
+        reading.exactlyOne("", List.of("efficiency", "propulsion"), request.efficiency(), request.propulsion());
         Optional<PropulsiveEfficiency> efficiency =
-                request.efficiency() == null
-                        ? drive.map(it -> it)
-                        : Optional.of(efficiency(request.efficiency()));
+                request.efficiency() == null ? drive.map(it -> it) : Optional.of(efficiency(request.efficiency()));
         return efficiency.map(
-                it ->
-                        new PolarPower(
-                                FlightReading.polar(request.drag(), airframe.aspectRatio()),
-                                it,
-                                systemsW));
+                it -> new PolarPower(FlightReading.polar(request.drag(), airframe.aspectRatio()), it, systemsW));
     }
 
-    private Optional<PowerSource> measured(
-            Airframe airframe, double densityKgPerM3, double systemsW) {
+    private Optional<PowerSource> measured(Airframe airframe, double densityKgPerM3, double systemsW) {
         List<PowerPoint> points = request.powerCurve();
         boolean rising = true;
         for (int i = 0; i < points.size(); i++) {
@@ -90,40 +77,35 @@ record PowerReading(EnduranceRequest request, Reading reading) {
                 reading.fault(
                         at + "/power_w",
                         "contradiction",
-                        FieldUnit.withUnit(point.powerW(), "_w")
-                                + " is not above systems_power_w, which it includes");
+                        FieldUnit.withUnit(point.powerW(), "_w") + " is not above systems_power_w, which it includes");
                 rising = false;
             }
         }
         return rising
-                ? Optional.of(
-                        new MeasuredPower(
-                                points.stream()
-                                        .map(p -> new MeasuredPoint(p.airspeedMPerS(), p.powerW()))
-                                        .toList(),
-                                airframe.massKg(),
-                                densityKgPerM3,
-                                systemsW,
-                                climbEfficiency()))
+                ? Optional.of(new MeasuredPower(
+                        points.stream()
+                                .map(p -> new MeasuredPoint(p.airspeedMPerS(), p.powerW()))
+                                .toList(),
+                        airframe.massKg(),
+                        densityKgPerM3,
+                        systemsW,
+                        climbEfficiency()))
                 : Optional.empty();
     }
 
     private Optional<PowerSource> calibrated(Calibration calibration) {
         if (request.systemsPowerW() != null) {
             reading.fault(
-                    "/systems_power_w",
-                    "contradiction",
-                    "systems_power_w is part of the calibration: give only one");
+                    "/systems_power_w", "contradiction", "systems_power_w is part of the calibration: give only one");
             return Optional.empty();
         }
-        return Optional.of(
-                new CalibratedPower(
-                        calibration.systemsPowerW(),
-                        calibration.k3(),
-                        calibration.k1(),
-                        Mass.kgFromG(calibration.massG()),
-                        AirspeedRange.ALL,
-                        climbEfficiency()));
+        return Optional.of(new CalibratedPower(
+                calibration.systemsPowerW(),
+                calibration.k3(),
+                calibration.k1(),
+                Mass.kgFromG(calibration.massG()),
+                AirspeedRange.ALL,
+                climbEfficiency()));
     }
 
     private double climbEfficiency() {
@@ -134,13 +116,11 @@ record PowerReading(EnduranceRequest request, Reading reading) {
         reading.assume(
                 "/efficiency",
                 "0.5 from pack to thrust, for climbs alone",
-                "the request gives none and level flight cannot tell it; common practice, no"
-                        + " source");
+                "the request gives none and level flight cannot tell it; common practice, no" + " source");
         return USUAL_CLIMB_EFFICIENCY;
     }
 
     static PropulsiveEfficiency efficiency(Efficiency efficiency) {
-        return PropulsiveEfficiency.constant(
-                efficiency.propeller(), efficiency.motor(), efficiency.controller());
+        return PropulsiveEfficiency.constant(efficiency.propeller(), efficiency.motor(), efficiency.controller());
     }
 }

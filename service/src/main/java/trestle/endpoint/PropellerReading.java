@@ -30,12 +30,8 @@ record PropellerReading(String at, Reading reading) {
      * @return the propeller; empty where a contradiction was noted
      */
     Optional<Propeller> propeller(trestle.api.model.Propeller propeller) {
-        boolean one =
-                reading.atMostOne(
-                        at,
-                        List.of("static_test", "thrust_power_table"),
-                        propeller.staticTest(),
-                        propeller.thrustPowerTable());
+        boolean one = reading.atMostOne(
+                at, List.of("static_test", "thrust_power_table"), propeller.staticTest(), propeller.thrustPowerTable());
         Optional<PropellerData> data = data(propeller);
         if (!one || data.isEmpty()) {
             return Optional.empty();
@@ -43,36 +39,27 @@ record PropellerReading(String at, Reading reading) {
         boolean measured = data.get() instanceof CoefficientTable;
         // Beside a measured table neither number nor kind of blades touches anything.
         Reading noting = measured ? new Reading() : reading;
-        int blades =
-                noting.orDefault(
-                        propeller.blades(),
-                        trestle.api.model.Propeller.DEFAULT_BLADES,
-                        at + "/blades",
-                        NOT_GIVEN);
-        trestle.api.model.BladeType type =
-                noting.orDefault(
-                        propeller.bladeType(),
-                        trestle.api.model.BladeType.GENERAL,
-                        at + "/blade_type",
-                        "the request gives none; thin electric propellers are more efficient");
-        return Optional.of(
-                new Propeller(
-                        Length.mFromIn(propeller.diameterIn()),
-                        Length.mFromIn(propeller.pitchIn()),
-                        blades,
-                        BladeType.valueOf(type.name()),
-                        data.get(),
-                        radPerS(propeller.maxRpm())));
+        int blades = noting.orDefault(
+                propeller.blades(), trestle.api.model.Propeller.DEFAULT_BLADES, at + "/blades", NOT_GIVEN);
+        trestle.api.model.BladeType type = noting.orDefault(
+                propeller.bladeType(),
+                trestle.api.model.BladeType.GENERAL,
+                at + "/blade_type",
+                "the request gives none; thin electric propellers are more efficient");
+        return Optional.of(new Propeller(
+                Length.mFromIn(propeller.diameterIn()),
+                Length.mFromIn(propeller.pitchIn()),
+                blades,
+                BladeType.valueOf(type.name()),
+                data.get(),
+                radPerS(propeller.maxRpm())));
     }
 
     private Optional<PropellerData> data(trestle.api.model.Propeller propeller) {
         if (propeller.thrustPowerTable() != null) {
             return table(propeller.thrustPowerTable());
         }
-        return Optional.of(
-                propeller.staticTest() == null
-                        ? new GeometryOnly()
-                        : staticTest(propeller.staticTest()));
+        return Optional.of(propeller.staticTest() == null ? new GeometryOnly() : staticTest(propeller.staticTest()));
     }
 
     private StaticTest staticTest(trestle.api.model.StaticTest test) {
@@ -97,9 +84,7 @@ record PropellerReading(String at, Reading reading) {
             ThrustPowerRow row = rows.get(i);
             if (i > 0 && row.advanceRatio() <= rows.get(i - 1).advanceRatio()) {
                 reading.fault(
-                        place + i + "/advance_ratio",
-                        "contradiction",
-                        "advance ratios must rise from row to row");
+                        place + i + "/advance_ratio", "contradiction", "advance ratios must rise from row to row");
                 sound = false;
             }
             if (row.thrustCoefficient() > 0 && row.powerCoefficient() <= 0) {
@@ -111,19 +96,16 @@ record PropellerReading(String at, Reading reading) {
             }
         }
         return sound
-                ? Optional.of(
-                        new CoefficientTable(rows.stream().map(PropellerReading::row).toList()))
+                ? Optional.of(new CoefficientTable(
+                        rows.stream().map(PropellerReading::row).toList()))
                 : Optional.empty();
     }
 
     private static CoefficientRow row(ThrustPowerRow row) {
-        return new CoefficientRow(
-                row.advanceRatio(), row.thrustCoefficient(), row.powerCoefficient());
+        return new CoefficientRow(row.advanceRatio(), row.thrustCoefficient(), row.powerCoefficient());
     }
 
     private static OptionalDouble radPerS(Double rpm) {
-        return rpm == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Rotation.radPerSFromRpm(rpm));
+        return rpm == null ? OptionalDouble.empty() : OptionalDouble.of(Rotation.radPerSFromRpm(rpm));
     }
 }

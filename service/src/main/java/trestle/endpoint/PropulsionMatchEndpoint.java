@@ -18,23 +18,19 @@ final class PropulsionMatchEndpoint
         implements Calculation<PropulsionMatchRequest, PropulsionMatchAnswer>,
                 Drawn<PropulsionMatchRequest>,
                 Worked<PropulsionMatchRequest> {
-    static final List<String> MODELS =
-            List.of(
-                    "propeller by blade elements in their own induced flow, fitted to one half of"
-                        + " the UIUC Propeller Data Site (Brandt, Deters, Ananda, Dantsker, Selig)"
-                        + " and checked against the other, or by its own measurements",
-                    "motor of three constants (Drela, First-Order DC Electric Motor Model, 2007);"
-                            + " controller as an averaging stage with losses of its own",
-                    "momentum theory (Rankine, Froude) as the limit of any propeller");
+    static final List<String> MODELS = List.of(
+            "propeller by blade elements in their own induced flow, fitted to one half of"
+                    + " the UIUC Propeller Data Site (Brandt, Deters, Ananda, Dantsker, Selig)"
+                    + " and checked against the other, or by its own measurements",
+            "motor of three constants (Drela, First-Order DC Electric Motor Model, 2007);"
+                    + " controller as an averaging stage with losses of its own",
+            "momentum theory (Rankine, Froude) as the limit of any propeller");
 
-    private static final List<String> CAUTIONS =
-            List.of(
-                    "A propeller maims: take it off while you set up, bolt the motor down for bench"
-                        + " runs, keep everyone out of its plane and from in front of it, and arm"
-                        + " last.",
-                    "High current: fuse or limit what can be shorted, and read current and"
-                            + " temperature in the first full-throttle runs, in short bursts; the"
-                            + " makers' ratings come first.");
+    private static final List<String> CAUTIONS = List.of(
+            "A propeller maims: take it off while you set up, bolt the motor down for bench runs, keep everyone out of"
+                    + " its plane and from in front of it, and arm last.",
+            "High current: fuse or limit what can be shorted, and read current and temperature in the first"
+                    + " full-throttle runs, in short bursts; the makers' ratings come first.");
 
     @Override
     public String name() {
@@ -67,8 +63,7 @@ final class PropulsionMatchEndpoint
         return PropulsionFigure.of(task, PropulsionMatch.of(task), theme);
     }
 
-    static Judgement judgement(
-            PropulsionMatch match, Function<Subject, String> place, Reading reading) {
+    static Judgement judgement(PropulsionMatch match, Function<Subject, String> place, Reading reading) {
         return Judge.of(match.findings(), match.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 }

@@ -37,7 +37,8 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
      * @throws ImpossibleRequest where the request contradicts itself
      */
     PropulsionTask task() {
-        var air = FlightReading.conditions(request.conditions(), "/conditions", reading).air();
+        var air = FlightReading.conditions(request.conditions(), "/conditions", reading)
+                .air();
         DriveReading parts = new DriveReading("", reading);
         Optional<PropulsionSystem> system = parts.system(drive(), supply(parts));
         Optional<CruiseDemand> cruise = cruise(air.densityKgPerM3());
@@ -62,8 +63,7 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
     }
 
     private Optional<Supply> supply(DriveReading parts) {
-        reading.exactlyOne(
-                "", List.of("supply_voltage_v", "pack"), request.supplyVoltageV(), request.pack());
+        reading.exactlyOne("", List.of("supply_voltage_v", "pack"), request.supplyVoltageV(), request.pack());
         return request.pack() == null
                 ? Optional.ofNullable(request.supplyVoltageV()).map(parts::steady)
                 : packSupply(request.pack());
@@ -74,35 +74,21 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
         reading.assume(
                 "/pack",
                 "voltage in the first moment of each load on the rested pack",
-                "a match is no flight; held for half a minute, full throttle pulls a pack some 2 %"
-                        + " further down");
+                "a match is no flight; held for half a minute, full throttle pulls a pack some 2 %" + " further down");
         Surroundings surroundings =
-                Surroundings.of(
-                        PackReading.ambientK(pack.ambientC(), "/pack", reading),
-                        Insulation.WRAPPED);
+                Surroundings.of(PackReading.ambientK(pack.ambientC(), "/pack", reading), Insulation.WRAPPED);
         return PackReading.pack(pack, "/pack", reading)
                 .map(it -> DriveReading.supply(pack, it, cutoff(pack, it), surroundings));
     }
 
     private Optional<Cutoff> cutoff(Pack request, trestle.battery.Pack pack) {
         return Optional.ofNullable(request.cutoff())
-                .map(
-                        it ->
-                                PackReading.cutoff(
-                                        it,
-                                        pack.seriesCount(),
-                                        pack.fullVoltageV(),
-                                        "/pack/cutoff",
-                                        reading));
+                .map(it -> PackReading.cutoff(it, pack.seriesCount(), pack.fullVoltageV(), "/pack/cutoff", reading));
     }
 
     private Optional<CruiseDemand> cruise(double densityKgPerM3) {
         boolean one =
-                reading.atMostOne(
-                        "",
-                        List.of("thrust_required_n", "drag"),
-                        request.thrustRequiredN(),
-                        request.drag());
+                reading.atMostOne("", List.of("thrust_required_n", "drag"), request.thrustRequiredN(), request.drag());
         if (!one) {
             return Optional.empty();
         }
@@ -132,10 +118,8 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
                 "/thrust_required_n",
                 "drag goes with the square of airspeed, for the top speed",
                 "it is known at one airspeed; with drag and wing it would be known at all");
-        return Optional.of(
-                new CruiseDemand(
-                        request.airspeedMPerS(),
-                        DragCurve.through(request.thrustRequiredN(), request.airspeedMPerS())));
+        return Optional.of(new CruiseDemand(
+                request.airspeedMPerS(), DragCurve.through(request.thrustRequiredN(), request.airspeedMPerS())));
     }
 
     private Optional<CruiseDemand> withPolar(double densityKgPerM3) {
@@ -148,23 +132,15 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
         double areaM2 = Area.m2FromDm2(request.wingAreaDm2());
         double spanM = Length.mFromMm(request.wingSpanMm());
         DragPolar polar = FlightReading.polar(request.drag(), spanM * spanM / areaM2);
-        return Optional.of(
-                new CruiseDemand(
-                        request.airspeedMPerS(),
-                        new LevelDrag(
-                                polar,
-                                Mass.kgFromG(request.takeoffMassG()),
-                                areaM2,
-                                densityKgPerM3)));
+        return Optional.of(new CruiseDemand(
+                request.airspeedMPerS(),
+                new LevelDrag(polar, Mass.kgFromG(request.takeoffMassG()), areaM2, densityKgPerM3)));
     }
 
     /** Where the parts of a drive stand in this request. */
     Pointers pointers() {
-        Map<Enum<?>, String> places =
-                DriveReading.pointers("", request.pack() == null ? "/supply_voltage_v" : "/pack");
-        places.put(
-                PropulsionPart.CRUISE_THRUST,
-                request.drag() == null ? "/thrust_required_n" : "/drag");
+        Map<Enum<?>, String> places = DriveReading.pointers("", request.pack() == null ? "/supply_voltage_v" : "/pack");
+        places.put(PropulsionPart.CRUISE_THRUST, request.drag() == null ? "/thrust_required_n" : "/drag");
         places.put(PropulsionPart.CRUISE_AIRSPEED, "/airspeed_m_per_s");
         places.put(PropulsionPart.AIRSPEED, "/airspeeds_m_per_s/{}");
         return new Pointers(places);

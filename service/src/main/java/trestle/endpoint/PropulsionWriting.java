@@ -14,8 +14,7 @@ import trestle.units.Share;
 final class PropulsionWriting {
     private PropulsionWriting() {}
 
-    static PropulsionMatchAnswer write(
-            PropulsionTask task, PropulsionMatch match, Judgement judgement) {
+    static PropulsionMatchAnswer write(PropulsionTask task, PropulsionMatch match, Judgement judgement) {
         DrivePerformance drive = match.performance();
         return PropulsionMatchAnswer.builder()
                 .judgement(judgement)
@@ -24,8 +23,9 @@ final class PropulsionWriting {
                 ._static(drive.atRest().map(PropulsionWriting::point).orElse(null))
                 .thrustToWeight(Writing.boxed(drive.thrustToWeightRatio()))
                 .cruise(drive.cruise().map(PropulsionWriting::point).orElse(null))
-                .fullThrottleInCruise(
-                        drive.fullThrottleInCruise().map(PropulsionWriting::point).orElse(null))
+                .fullThrottleInCruise(drive.fullThrottleInCruise()
+                        .map(PropulsionWriting::point)
+                        .orElse(null))
                 .topSpeedMPerS(Writing.boxed(drive.topSpeedMPerS()))
                 .zeroThrustSpeedMPerS(Writing.boxed(drive.zeroThrustSpeedMPerS()))
                 .pitchSpeedMPerS(Writing.boxed(drive.pitchSpeedMPerS()))
@@ -60,18 +60,12 @@ final class PropulsionWriting {
 
     private static Headroom headroom(trestle.propulsion.Headroom left) {
         return Headroom.builder()
-                .motorCurrentPercent(
-                        Writing.in(left.motorCurrentFraction(), Share::percentFromFraction))
-                .motorPowerPercent(
-                        Writing.in(left.motorPowerFraction(), Share::percentFromFraction))
-                .controllerCurrentPercent(
-                        Writing.in(left.controllerCurrentFraction(), Share::percentFromFraction))
-                .controllerVoltagePercent(
-                        Writing.in(left.controllerVoltageFraction(), Share::percentFromFraction))
-                .packCurrentPercent(
-                        Writing.in(left.packCurrentFraction(), Share::percentFromFraction))
-                .propellerRpmPercent(
-                        Writing.in(left.propellerRotationFraction(), Share::percentFromFraction))
+                .motorCurrentPercent(Writing.in(left.motorCurrentFraction(), Share::percentFromFraction))
+                .motorPowerPercent(Writing.in(left.motorPowerFraction(), Share::percentFromFraction))
+                .controllerCurrentPercent(Writing.in(left.controllerCurrentFraction(), Share::percentFromFraction))
+                .controllerVoltagePercent(Writing.in(left.controllerVoltageFraction(), Share::percentFromFraction))
+                .packCurrentPercent(Writing.in(left.packCurrentFraction(), Share::percentFromFraction))
+                .propellerRpmPercent(Writing.in(left.propellerRotationFraction(), Share::percentFromFraction))
                 .build();
     }
 }

@@ -26,20 +26,16 @@ final class RailBudgetEndpoint
         implements Calculation<RailBudgetRequest, RailBudgetAnswer>,
                 Drawn<RailBudgetRequest>,
                 Worked<RailBudgetRequest> {
-    private static final List<String> MODELS =
-            List.of(
-                    "switching regulator: input power is output power over efficiency; linear:"
-                            + " input current is output current (Horowitz and Hill, The Art of"
-                            + " Electronics)",
-                    "peak: all loads whose peaks can fall together, while the rest work");
+    private static final List<String> MODELS = List.of(
+            "switching regulator: input power is output power over efficiency; linear: input current is output current"
+                    + " (Horowitz and Hill, The Art of Electronics)",
+            "peak: all loads whose peaks can fall together, while the rest work");
 
-    private static final List<String> CAUTIONS =
-            List.of(
-                    "Before the first flight, feed each rail from the full pack on the bench, move"
-                            + " every surface at once against a load, and measure the rail's"
-                            + " voltage.",
-                    "A regulator that fails can pass the pack's voltage on: the data sheet and its"
-                            + " maker's derating come before these numbers.");
+    private static final List<String> CAUTIONS = List.of(
+            "Before the first flight, feed each rail from the full pack on the bench, move every surface at once"
+                    + " against a load, and measure the rail's voltage.",
+            "A regulator that fails can pass the pack's voltage on: the data sheet and its"
+                    + " maker's derating come before these numbers.");
 
     @Override
     public String name() {
@@ -55,8 +51,7 @@ final class RailBudgetEndpoint
     public RailBudgetAnswer answer(RailBudgetRequest request) {
         Reading reading = new Reading();
         RailBudget budget = Rails.of(read(request, reading));
-        return RailWriting.write(
-                budget, judgement(budget, pointers("/supply", "/rails")::to, reading));
+        return RailWriting.write(budget, judgement(budget, pointers("/supply", "/rails")::to, reading));
     }
 
     @Override
@@ -71,8 +66,7 @@ final class RailBudgetEndpoint
         return RailFigure.of(task, Rails.of(task), theme);
     }
 
-    static Judgement judgement(
-            RailBudget budget, Function<Subject, String> place, Reading reading) {
+    static Judgement judgement(RailBudget budget, Function<Subject, String> place, Reading reading) {
         return Judge.of(budget.findings(), budget.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
@@ -86,16 +80,15 @@ final class RailBudgetEndpoint
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */
     static Pointers pointers(String supply, String rails) {
         String regulator = rails + "/{}/regulator";
-        return new Pointers(
-                Map.ofEntries(
-                        entry(RailPart.SUPPLY, supply),
-                        entry(RailPart.RAILS, rails),
-                        entry(RailPart.REGULATOR, regulator),
-                        entry(RailPart.MAX_CURRENT, regulator + "/max_current_a"),
-                        entry(RailPart.PEAK_CURRENT, regulator + "/peak_current_a"),
-                        entry(RailPart.INPUT_MIN, regulator + "/input_min_v"),
-                        entry(RailPart.INPUT_MAX, regulator + "/input_max_v"),
-                        entry(RailPart.LOADS, rails + "/{}/loads"),
-                        entry(RailPart.PEAK_OF_LOAD, rails + "/{}/loads/{}/peak_a")));
+        return new Pointers(Map.ofEntries(
+                entry(RailPart.SUPPLY, supply),
+                entry(RailPart.RAILS, rails),
+                entry(RailPart.REGULATOR, regulator),
+                entry(RailPart.MAX_CURRENT, regulator + "/max_current_a"),
+                entry(RailPart.PEAK_CURRENT, regulator + "/peak_current_a"),
+                entry(RailPart.INPUT_MIN, regulator + "/input_min_v"),
+                entry(RailPart.INPUT_MAX, regulator + "/input_max_v"),
+                entry(RailPart.LOADS, rails + "/{}/loads"),
+                entry(RailPart.PEAK_OF_LOAD, rails + "/{}/loads/{}/peak_a")));
     }
 }

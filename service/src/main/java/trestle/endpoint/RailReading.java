@@ -32,11 +32,7 @@ final class RailReading {
      */
     static Optional<Supply> supply(RailSupply supply, String at, Reading reading) {
         return reading.notBelow(
-                        at,
-                        "full_voltage_v",
-                        supply.fullVoltageV(),
-                        "lowest_voltage_v",
-                        supply.lowestVoltageV())
+                        at, "full_voltage_v", supply.fullVoltageV(), "lowest_voltage_v", supply.lowestVoltageV())
                 ? Optional.of(new Supply(supply.fullVoltageV(), supply.lowestVoltageV()))
                 : Optional.empty();
     }
@@ -49,47 +45,35 @@ final class RailReading {
      * @param reading notes defaults and contradictions
      * @return the rails; empty where a contradiction was noted
      */
-    static Optional<List<Rail>> rails(
-            List<trestle.api.model.Rail> rails, String at, Reading reading) {
+    static Optional<List<Rail>> rails(List<trestle.api.model.Rail> rails, String at, Reading reading) {
         return Reading.each(rails, at, (rail, place) -> rail(rail, place, reading));
     }
 
     private static Optional<Rail> rail(trestle.api.model.Rail rail, String at, Reading reading) {
         Optional<Regulator> regulator = regulator(rail.regulator(), at + "/regulator", reading);
         Optional<List<Load>> loads =
-                Reading.each(
-                        rail.loads(), at + "/loads", (load, place) -> load(load, place, reading));
+                Reading.each(rail.loads(), at + "/loads", (load, place) -> load(load, place, reading));
         boolean essential = Reading.or(rail.essential(), trestle.api.model.Rail.DEFAULT_ESSENTIAL);
         return regulator.flatMap(r -> loads.map(l -> new Rail(rail.name(), r, l, essential)));
     }
 
-    private static Optional<Regulator> regulator(
-            trestle.api.model.Regulator regulator, String at, Reading reading) {
-        boolean sound =
-                inputRange(regulator, at, reading)
-                        & reading.notBelow(
-                                at,
-                                "peak_current_a",
-                                regulator.peakCurrentA(),
-                                "max_current_a",
-                                regulator.maxCurrentA());
+    private static Optional<Regulator> regulator(trestle.api.model.Regulator regulator, String at, Reading reading) {
+        boolean sound = inputRange(regulator, at, reading)
+                & reading.notBelow(
+                        at, "peak_current_a", regulator.peakCurrentA(), "max_current_a", regulator.maxCurrentA());
         return conversion(regulator, at, reading)
                 .filter(conversion -> sound)
-                .map(
-                        conversion ->
-                                new Regulator(
-                                        conversion,
-                                        regulator.outputVoltageV(),
-                                        regulator.maxCurrentA(),
-                                        Reading.optional(regulator.peakCurrentA()),
-                                        regulator.inputMinV(),
-                                        regulator.inputMaxV(),
-                                        Optional.ofNullable(regulator.cooling())
-                                                .map(c -> cooling(c, at + "/cooling", reading))));
+                .map(conversion -> new Regulator(
+                        conversion,
+                        regulator.outputVoltageV(),
+                        regulator.maxCurrentA(),
+                        Reading.optional(regulator.peakCurrentA()),
+                        regulator.inputMinV(),
+                        regulator.inputMaxV(),
+                        Optional.ofNullable(regulator.cooling()).map(c -> cooling(c, at + "/cooling", reading))));
     }
 
-    private static boolean inputRange(
-            trestle.api.model.Regulator regulator, String at, Reading reading) {
+    private static boolean inputRange(trestle.api.model.Regulator regulator, String at, Reading reading) {
         boolean range = regulator.inputMaxV() > regulator.inputMinV();
         if (!range) {
             reading.fault(
@@ -104,81 +88,48 @@ final class RailReading {
         return range;
     }
 
-    private static Optional<Conversion> conversion(
-            trestle.api.model.Regulator regulator, String at, Reading reading) {
+    private static Optional<Conversion> conversion(trestle.api.model.Regulator regulator, String at, Reading reading) {
         if (regulator.kind() == RegulatorKind.LINEAR) {
-            boolean usual =
-                    trestle.api.model.Regulator.DEFAULT_EFFICIENCY.equals(regulator.efficiency());
+            boolean usual = trestle.api.model.Regulator.DEFAULT_EFFICIENCY.equals(regulator.efficiency());
             // A generated client states the default whatever the kind.
-            return usual
-                            || reading.takesNo(
-                                    "a linear regulator", at, "efficiency", regulator.efficiency())
+            return usual || reading.takesNo("a linear regulator", at, "efficiency", regulator.efficiency())
                     ? Optional.of(new Conversion.Linear())
                     : Optional.empty();
         }
-        return Optional.of(
-                new Conversion.Switching(
-                        reading.orDefault(
-                                regulator.efficiency(),
-                                trestle.api.model.Regulator.DEFAULT_EFFICIENCY,
-                                at + "/efficiency",
-                                USUAL)));
+        return Optional.of(new Conversion.Switching(reading.orDefault(
+                regulator.efficiency(), trestle.api.model.Regulator.DEFAULT_EFFICIENCY, at + "/efficiency", USUAL)));
     }
 
     private static Cooling cooling(RegulatorCooling cooling, String at, Reading reading) {
         double ambientC =
-                reading.orDefault(
-                        cooling.ambientC(),
-                        RegulatorCooling.DEFAULT_AMBIENT_C,
-                        at + "/ambient_c",
-                        USUAL);
-        double highestC =
-                reading.orDefault(
-                        cooling.maxTemperatureC(),
-                        RegulatorCooling.DEFAULT_MAX_TEMPERATURE_C,
-                        at + "/max_temperature_c",
-                        USUAL);
+                reading.orDefault(cooling.ambientC(), RegulatorCooling.DEFAULT_AMBIENT_C, at + "/ambient_c", USUAL);
+        double highestC = reading.orDefault(
+                cooling.maxTemperatureC(),
+                RegulatorCooling.DEFAULT_MAX_TEMPERATURE_C,
+                at + "/max_temperature_c",
+                USUAL);
         return new Cooling(
-                cooling.thermalResistanceKPerW(),
-                Temperature.kFromC(ambientC),
-                Temperature.kFromC(highestC));
+                cooling.thermalResistanceKPerW(), Temperature.kFromC(ambientC), Temperature.kFromC(highestC));
     }
 
-    private static Optional<Load> load(
-            trestle.api.model.RailLoad load, String at, Reading reading) {
-        LoadRole role =
-                LoadRole.valueOf(
-                        reading.orDefault(
-                                        load.role(),
-                                        trestle.api.model.LoadRole.OTHER,
-                                        at + "/role",
-                                        NOT_GIVEN)
-                                .name());
-        double duty =
-                Share.fractionFromPercent(
-                        reading.orDefault(
-                                load.dutyPercent(),
-                                trestle.api.model.RailLoad.DEFAULT_DUTY_PERCENT,
-                                at + "/duty_percent",
-                                NOT_GIVEN));
+    private static Optional<Load> load(trestle.api.model.RailLoad load, String at, Reading reading) {
+        LoadRole role = LoadRole.valueOf(
+                reading.orDefault(load.role(), trestle.api.model.LoadRole.OTHER, at + "/role", NOT_GIVEN)
+                        .name());
+        double duty = Share.fractionFromPercent(reading.orDefault(
+                load.dutyPercent(), trestle.api.model.RailLoad.DEFAULT_DUTY_PERCENT, at + "/duty_percent", NOT_GIVEN));
         if (load.peakA() == null) {
-            reading.assume(
-                    at + "/peak_a", FieldUnit.withUnit(load.typicalA(), "_a"), "as typical_a");
+            reading.assume(at + "/peak_a", FieldUnit.withUnit(load.typicalA(), "_a"), "as typical_a");
         }
         return reading.notBelow(at, "peak_a", load.peakA(), "typical_a", load.typicalA())
-                ? Optional.of(
-                        new Load(
-                                load.name(),
-                                Reading.or(
-                                        load.quantity(),
-                                        trestle.api.model.RailLoad.DEFAULT_QUANTITY),
-                                load.typicalA(),
-                                Reading.optional(load.peakA()),
-                                duty,
-                                Reading.or(
-                                        load.simultaneous(),
-                                        trestle.api.model.RailLoad.DEFAULT_SIMULTANEOUS),
-                                role))
+                ? Optional.of(new Load(
+                        load.name(),
+                        Reading.or(load.quantity(), trestle.api.model.RailLoad.DEFAULT_QUANTITY),
+                        load.typicalA(),
+                        Reading.optional(load.peakA()),
+                        duty,
+                        Reading.or(load.simultaneous(), trestle.api.model.RailLoad.DEFAULT_SIMULTANEOUS),
+                        role))
                 : Optional.empty();
     }
 }

@@ -52,8 +52,7 @@ final class Reading {
      * @param values what the request has for each, null where absent
      */
     void exactlyOne(String at, List<String> fields, Object... values) {
-        if (atMostOne(at, fields, values)
-                && java.util.Arrays.stream(values).allMatch(v -> v == null)) {
+        if (atMostOne(at, fields, values) && java.util.Arrays.stream(values).allMatch(v -> v == null)) {
             fault(at, "missing_choice", "give one of " + String.join(", ", fields));
         }
     }
@@ -132,10 +131,7 @@ final class Reading {
                     "contradiction",
                     String.format(
                             "%s is %s, below the %s of %s",
-                            field,
-                            FieldUnit.withUnit(value, field),
-                            FieldUnit.withUnit(limit, bound),
-                            bound));
+                            field, FieldUnit.withUnit(value, field), FieldUnit.withUnit(limit, bound), bound));
         }
         return met;
     }
@@ -164,9 +160,7 @@ final class Reading {
 
     /** An optional number of a request in the unit of our records. */
     static OptionalDouble optional(Double value, DoubleUnaryOperator conversion) {
-        return value == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(conversion.applyAsDouble(value));
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(conversion.applyAsDouble(value));
     }
 
     /**
@@ -177,8 +171,7 @@ final class Reading {
      * @param read reads one entry at its pointer; empty where it notes a contradiction
      * @return what was read; empty where any entry could not be
      */
-    static <T, R> Optional<List<R>> each(
-            List<T> given, String at, BiFunction<T, String, Optional<R>> read) {
+    static <T, R> Optional<List<R>> each(List<T> given, String at, BiFunction<T, String, Optional<R>> read) {
         List<R> whole = new ArrayList<>();
         for (int i = 0; i < given.size(); i++) {
             read.apply(given.get(i), at + "/" + i).ifPresent(whole::add);

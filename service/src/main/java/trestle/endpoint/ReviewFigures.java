@@ -26,21 +26,12 @@ final class ReviewFigures {
         return Stream.of(
                         Optional.of(PackFigure.of(tasks.pack(), review.pack(), THEME)),
                         Optional.of(BalanceFigure.of(tasks.balance(), review.balance(), THEME)),
-                        mainWire(review.runs())
-                                .map(run -> WireFigure.of(run.task(), run.sizing(), THEME)),
-                        Optional.of(
-                                EnduranceFigure.of(tasks.endurance(), review.endurance(), THEME)),
-                        review.propulsion()
-                                .map(d -> PropulsionFigure.of(d.task(), d.match(), THEME)),
+                        mainWire(review.runs()).map(run -> WireFigure.of(run.task(), run.sizing(), THEME)),
+                        Optional.of(EnduranceFigure.of(tasks.endurance(), review.endurance(), THEME)),
+                        review.propulsion().map(d -> PropulsionFigure.of(d.task(), d.match(), THEME)),
                         tasks.launch()
-                                .flatMap(
-                                        task ->
-                                                review.launch()
-                                                        .map(
-                                                                result ->
-                                                                        LaunchStallEndpoint.figure(
-                                                                                task, result,
-                                                                                THEME))))
+                                .flatMap(task ->
+                                        review.launch().map(result -> LaunchStallEndpoint.figure(task, result, THEME))))
                 .flatMap(Optional::stream)
                 .toList();
     }

@@ -36,7 +36,6 @@ final class ReviewKeyNumbers {
     }
 
     private static Optional<KeyNumber> number(String label, Double value, int places, String unit) {
-        return Optional.ofNullable(value)
-                .map(v -> new KeyNumber(label, Numbers.fixed(v, places), unit));
+        return Optional.ofNullable(value).map(v -> new KeyNumber(label, Numbers.fixed(v, places), unit));
     }
 }

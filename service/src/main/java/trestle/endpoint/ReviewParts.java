@@ -17,15 +17,14 @@ import trestle.review.ReviewTasks;
 
 /** The pictures of a reviewed aircraft, each by the place of its part in the answer. */
 final class ReviewParts {
-    private static final Set<String> NAMES =
-            Set.of(
-                    "/mass_balance",
-                    "/pack_energy",
-                    "/propulsion_match",
-                    "/endurance",
-                    "/rail_budget",
-                    "/launch_stall",
-                    "/compass_clearance");
+    private static final Set<String> NAMES = Set.of(
+            "/mass_balance",
+            "/pack_energy",
+            "/propulsion_match",
+            "/endurance",
+            "/rail_budget",
+            "/launch_stall",
+            "/compass_clearance");
 
     /** One run of wire. */
     private static final Pattern RUN = Pattern.compile("/wire_sizing/(0|[1-9][0-9]{0,8})");
@@ -49,29 +48,16 @@ final class ReviewParts {
     private static Optional<String> named(Review review, String pointer, Theme theme) {
         ReviewTasks tasks = review.tasks();
         return switch (pointer) {
-            case "/mass_balance" ->
-                    Optional.of(BalanceFigure.of(tasks.balance(), review.balance(), theme));
+            case "/mass_balance" -> Optional.of(BalanceFigure.of(tasks.balance(), review.balance(), theme));
             case "/pack_energy" -> Optional.of(PackFigure.of(tasks.pack(), review.pack(), theme));
-            case "/endurance" ->
-                    Optional.of(EnduranceFigure.of(tasks.endurance(), review.endurance(), theme));
+            case "/endurance" -> Optional.of(EnduranceFigure.of(tasks.endurance(), review.endurance(), theme));
             case "/propulsion_match" ->
-                    review.propulsion()
-                            .map(drive -> PropulsionFigure.of(drive.task(), drive.match(), theme));
+                review.propulsion().map(drive -> PropulsionFigure.of(drive.task(), drive.match(), theme));
             case "/rail_budget" ->
-                    tasks.rails()
-                            .flatMap(
-                                    task -> review.rails().map(r -> RailFigure.of(task, r, theme)));
+                tasks.rails().flatMap(task -> review.rails().map(r -> RailFigure.of(task, r, theme)));
             case "/launch_stall" ->
-                    tasks.launch()
-                            .flatMap(
-                                    task ->
-                                            review.launch()
-                                                    .map(
-                                                            r ->
-                                                                    LaunchStallEndpoint.figure(
-                                                                            task, r, theme)));
-            case "/compass_clearance" ->
-                    review.compass().map(c -> CompassFigure.of(c.task(), c.clearance(), theme));
+                tasks.launch().flatMap(task -> review.launch().map(r -> LaunchStallEndpoint.figure(task, r, theme)));
+            case "/compass_clearance" -> review.compass().map(c -> CompassFigure.of(c.task(), c.clearance(), theme));
             default -> Optional.empty();
         };
     }

@@ -18,57 +18,45 @@ import trestle.wiring.WiringPart;
 
 /** Where the parts of each discipline stand in the document of an aircraft. */
 final class ReviewPlaces {
-    private static final Pointers BALANCE =
-            new Pointers(
-                    Map.ofEntries(
-                            entry(BalancePart.ITEMS, "/items"),
-                            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
-                            entry(BalancePart.WEIGHING, "/weighing"),
-                            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
-                            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
-                            entry(BalancePart.WING, "/airframe/wing"),
-                            entry(BalancePart.PANELS, "/airframe/wing/panels"),
-                            entry(BalancePart.TAIL, "/airframe/tail"),
-                            entry(BalancePart.TAIL_ARM, "/airframe/tail/quarter_chord_arm_mm"),
-                            entry(
-                                    BalancePart.FUSELAGE_SHIFT,
-                                    "/airframe/fuselage_shift_percent_mac"),
-                            entry(
-                                    BalancePart.MAXIMUM_TAKEOFF_MASS,
-                                    "/airframe/limits/max_takeoff_mass_g"),
-                            entry(BalancePart.FORWARD_LIMIT, "/airframe/limits"),
-                            entry(BalancePart.AFT_LIMIT, "/airframe/limits"),
-                            entry(BalancePart.LATERAL_LIMIT, "/airframe/limits/lateral_mm"),
-                            entry(BalancePart.TARGET, "/airframe")));
+    private static final Pointers BALANCE = new Pointers(Map.ofEntries(
+            entry(BalancePart.ITEMS, "/items"),
+            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
+            entry(BalancePart.WEIGHING, "/weighing"),
+            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
+            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
+            entry(BalancePart.WING, "/airframe/wing"),
+            entry(BalancePart.PANELS, "/airframe/wing/panels"),
+            entry(BalancePart.TAIL, "/airframe/tail"),
+            entry(BalancePart.TAIL_ARM, "/airframe/tail/quarter_chord_arm_mm"),
+            entry(BalancePart.FUSELAGE_SHIFT, "/airframe/fuselage_shift_percent_mac"),
+            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/airframe/limits/max_takeoff_mass_g"),
+            entry(BalancePart.FORWARD_LIMIT, "/airframe/limits"),
+            entry(BalancePart.AFT_LIMIT, "/airframe/limits"),
+            entry(BalancePart.LATERAL_LIMIT, "/airframe/limits/lateral_mm"),
+            entry(BalancePart.TARGET, "/airframe")));
 
     private static final Pointers PACK = new Pointers(packs());
 
-    private static final Pointers FLIGHT =
-            new Pointers(
-                    Map.ofEntries(
-                            entry(FlightPart.AIRCRAFT, ""),
-                            entry(FlightPart.TAKEOFF_MASS, "/items"),
-                            entry(
-                                    FlightPart.MAX_LIFT_COEFFICIENT,
-                                    "/airframe/max_lift_coefficient"),
-                            entry(FlightPart.DRAG, "/airframe/drag"),
-                            entry(FlightPart.EFFICIENCY, "/propulsion"),
-                            entry(FlightPart.ENERGY, "/packs"),
-                            entry(FlightPart.CONDITIONS, "/mission/conditions"),
-                            entry(FlightPart.HEADWIND, "/mission/headwind_m_per_s"),
-                            entry(FlightPart.RESERVE, "/mission/reserve_percent"),
-                            entry(FlightPart.AIRSPEED, "/mission/airspeed_m_per_s"),
-                            entry(FlightPart.LEG, "/mission/legs/{}"),
-                            entry(FlightPart.BATTERY, "/packs")));
+    private static final Pointers FLIGHT = new Pointers(Map.ofEntries(
+            entry(FlightPart.AIRCRAFT, ""),
+            entry(FlightPart.TAKEOFF_MASS, "/items"),
+            entry(FlightPart.MAX_LIFT_COEFFICIENT, "/airframe/max_lift_coefficient"),
+            entry(FlightPart.DRAG, "/airframe/drag"),
+            entry(FlightPart.EFFICIENCY, "/propulsion"),
+            entry(FlightPart.ENERGY, "/packs"),
+            entry(FlightPart.CONDITIONS, "/mission/conditions"),
+            entry(FlightPart.HEADWIND, "/mission/headwind_m_per_s"),
+            entry(FlightPart.RESERVE, "/mission/reserve_percent"),
+            entry(FlightPart.AIRSPEED, "/mission/airspeed_m_per_s"),
+            entry(FlightPart.LEG, "/mission/legs/{}"),
+            entry(FlightPart.BATTERY, "/packs")));
 
-    private static final Pointers REVIEW =
-            new Pointers(
-                    Map.ofEntries(
-                            entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
-                            entry(ReviewPart.FULL_THROTTLE, "/propulsion"),
-                            entry(ReviewPart.RUN, "/wiring/{}"),
-                            entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
-                            entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));
+    private static final Pointers REVIEW = new Pointers(Map.ofEntries(
+            entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
+            entry(ReviewPart.FULL_THROTTLE, "/propulsion"),
+            entry(ReviewPart.RUN, "/wiring/{}"),
+            entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
+            entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));
 
     private static final Pointers DRIVE = new Pointers(drive());
 
@@ -76,20 +64,16 @@ final class ReviewPlaces {
 
     private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
 
-    private static final Pointers LAUNCH =
-            new Pointers(
-                    Map.ofEntries(
-                            entry(LaunchPart.TAKEOFF_MASS, "/items"),
-                            entry(
-                                    LaunchPart.MAX_LIFT_COEFFICIENT,
-                                    "/airframe/max_lift_coefficient"),
-                            entry(LaunchPart.DRAG, "/airframe/drag"),
-                            entry(LaunchPart.THRUST, "/propulsion"),
-                            entry(LaunchPart.CONDITIONS, "/mission/conditions"),
-                            entry(LaunchPart.HEADWIND, "/mission/headwind_m_per_s"),
-                            entry(LaunchPart.LAUNCH, "/mission/launch"),
-                            entry(LaunchPart.RELEASE_SPEED, "/mission/launch"),
-                            entry(LaunchPart.TURN, "/mission/launch")));
+    private static final Pointers LAUNCH = new Pointers(Map.ofEntries(
+            entry(LaunchPart.TAKEOFF_MASS, "/items"),
+            entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/airframe/max_lift_coefficient"),
+            entry(LaunchPart.DRAG, "/airframe/drag"),
+            entry(LaunchPart.THRUST, "/propulsion"),
+            entry(LaunchPart.CONDITIONS, "/mission/conditions"),
+            entry(LaunchPart.HEADWIND, "/mission/headwind_m_per_s"),
+            entry(LaunchPart.LAUNCH, "/mission/launch"),
+            entry(LaunchPart.RELEASE_SPEED, "/mission/launch"),
+            entry(LaunchPart.TURN, "/mission/launch")));
 
     private final Aircraft aircraft;
 
@@ -104,9 +88,7 @@ final class ReviewPlaces {
         }
         int index = subject.indices().get(0);
         int items = aircraft.items().size();
-        return index < items
-                ? BALANCE.to(subject)
-                : "/packs/" + (index - items) + "/movable_from_mm";
+        return index < items ? BALANCE.to(subject) : "/packs/" + (index - items) + "/movable_from_mm";
     }
 
     String ofPack(Subject subject) {
@@ -155,14 +137,11 @@ final class ReviewPlaces {
     /** A run's air is that of the mission. */
     Function<Subject, String> ofRun(int index) {
         Pointers run = WireSizingEndpoint.pointers("/wiring/" + index);
-        Pointers air =
-                new Pointers(
-                        Map.of(
-                                WiringPart.AMBIENT, "/mission/conditions/temperature_c",
-                                WiringPart.ALTITUDE, "/mission/conditions/altitude_m",
-                                WiringPart.FLIGHT, "/mission"));
-        return subject ->
-                air.templates().containsKey(subject.part()) ? air.to(subject) : run.to(subject);
+        Pointers air = new Pointers(Map.of(
+                WiringPart.AMBIENT, "/mission/conditions/temperature_c",
+                WiringPart.ALTITUDE, "/mission/conditions/altitude_m",
+                WiringPart.FLIGHT, "/mission"));
+        return subject -> air.templates().containsKey(subject.part()) ? air.to(subject) : run.to(subject);
     }
 
     private static Map<Enum<?>, String> packs() {

@@ -66,27 +66,15 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             BalanceReading parts = new BalanceReading(reading);
             boolean tailless = Boolean.TRUE.equals(airframe.tailless());
             AirframeReading.marginNeedsTail(
+                    airframe.targetStaticMarginPercent(), airframe.tail(), tailless, "/airframe", reading);
+            var tail = AirframeReading.tail(
+                    airframe.tail(), tailless, airframe.fuselageShiftPercentMac(), "/airframe", reading);
+            var limits = Optional.ofNullable(airframe.limits()).map(l -> parts.limits(l, true, "/airframe/limits"));
+            var target = parts.target(
+                    airframe.targetArmMm(),
+                    airframe.targetPercentMac(),
                     airframe.targetStaticMarginPercent(),
-                    airframe.tail(),
-                    tailless,
-                    "/airframe",
-                    reading);
-            var tail =
-                    AirframeReading.tail(
-                            airframe.tail(),
-                            tailless,
-                            airframe.fuselageShiftPercentMac(),
-                            "/airframe",
-                            reading);
-            var limits =
-                    Optional.ofNullable(airframe.limits())
-                            .map(l -> parts.limits(l, true, "/airframe/limits"));
-            var target =
-                    parts.target(
-                            airframe.targetArmMm(),
-                            airframe.targetPercentMac(),
-                            airframe.targetStaticMarginPercent(),
-                            "/airframe");
+                    "/airframe");
             Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
             List<Optional<trestle.review.InstalledRun>> runs = runs();
             var items = parts.items(request.items(), "/items");
@@ -131,8 +119,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
         }
 
         private Optional<Propulsion> propulsion() {
-            return new AircraftPropulsionReading(request.propulsion(), "/propulsion", reading)
-                    .read();
+            return new AircraftPropulsionReading(request.propulsion(), "/propulsion", reading).read();
         }
 
         private Optional<List<Rail>> rails() {
@@ -144,23 +131,16 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             if (compass == null) {
                 return Optional.empty();
             }
-            List<String> names =
-                    Reading.listed(request.wiring()).stream().map(InstalledRun::name).toList();
+            List<String> names = Reading.listed(request.wiring()).stream()
+                    .map(InstalledRun::name)
+                    .toList();
             Optional<List<CompassLead>> leads =
-                    Reading.each(
-                            compass.runs(), "/compass/runs", (run, at) -> lead(run, names, at));
-            return leads.map(
-                    all -> {
-                        CompassTask field =
-                                CompassReading.task(
-                                        List.of(),
-                                        compass.earthField(),
-                                        compass.allowedHeadingErrorDeg(),
-                                        "/compass",
-                                        reading);
-                        return new CompassPlan(
-                                all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
-                    });
+                    Reading.each(compass.runs(), "/compass/runs", (run, at) -> lead(run, names, at));
+            return leads.map(all -> {
+                CompassTask field = CompassReading.task(
+                        List.of(), compass.earthField(), compass.allowedHeadingErrorDeg(), "/compass", reading);
+                return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+            });
         }
 
         private Optional<CompassLead> lead(PassingRun run, List<String> names, String at) {
@@ -169,16 +149,14 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                 reading.fault(
                         at + "/run",
                         "unknown_value",
-                        "there is no run of that name in wiring; its runs are "
-                                + String.join(", ", names));
+                        "there is no run of that name in wiring; its runs are " + String.join(", ", names));
                 return Optional.empty();
             }
-            return Optional.of(
-                    new CompassLead(
-                            index,
-                            Reading.optional(run.separationMm(), Length::mFromMm),
-                            Reading.or(run.twisted(), PassingRun.DEFAULT_TWISTED),
-                            Length.mFromMm(run.distanceMm())));
+            return Optional.of(new CompassLead(
+                    index,
+                    Reading.optional(run.separationMm(), Length::mFromMm),
+                    Reading.or(run.twisted(), PassingRun.DEFAULT_TWISTED),
+                    Length.mFromMm(run.distanceMm())));
         }
 
         private Optional<LaunchPlan> launch() {
@@ -189,51 +167,39 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
             // Read once for its faults and defaults; the stall speed comes with the review.
             launching.launch(NOMINAL_STALL_M_PER_S);
-            return Optional.of(
-                    new LaunchPlan(
-                            stall ->
-                                    new LaunchReading(launch, "/mission/launch", new Reading())
-                                            .launch(stall)
-                                            .orElseThrow(),
-                            launching.motorDelayS(),
-                            Turn.ofBankRad(Angle.radFromDeg(LaunchStallRequest.DEFAULT_BANK_DEG))));
+            return Optional.of(new LaunchPlan(
+                    stall -> new LaunchReading(launch, "/mission/launch", new Reading())
+                            .launch(stall)
+                            .orElseThrow(),
+                    launching.motorDelayS(),
+                    Turn.ofBankRad(Angle.radFromDeg(LaunchStallRequest.DEFAULT_BANK_DEG))));
         }
 
         private double systemsPowerW() {
             return reading.orDefault(
-                    request.systemsPowerW(),
-                    BuildReviewRequest.DEFAULT_SYSTEMS_POWER_W,
-                    "/systems_power_w",
-                    NOT_GIVEN);
+                    request.systemsPowerW(), BuildReviewRequest.DEFAULT_SYSTEMS_POWER_W, "/systems_power_w", NOT_GIVEN);
         }
 
         private List<PackSegment> segments() {
             return request.packs().stream()
-                    .map(
-                            pack ->
-                                    PackSegment.builder()
-                                            .name(pack.name())
-                                            .series(pack.series())
-                                            .parallel(pack.parallel())
-                                            .cell(pack.cell())
-                                            .healthPercent(pack.healthPercent())
-                                            .stateOfChargePercent(pack.stateOfChargePercent())
-                                            .build())
+                    .map(pack -> PackSegment.builder()
+                            .name(pack.name())
+                            .series(pack.series())
+                            .parallel(pack.parallel())
+                            .cell(pack.cell())
+                            .healthPercent(pack.healthPercent())
+                            .stateOfChargePercent(pack.stateOfChargePercent())
+                            .build())
                     .toList();
         }
 
         private Cutoff cutoff(Pack pack) {
-            return PackReading.cutoff(
-                    request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
+            return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
         }
 
         private Insulation insulation() {
             return Insulation.valueOf(
-                    reading.orDefault(
-                                    request.insulation(),
-                                    PackInsulation.WRAPPED,
-                                    "/insulation",
-                                    NOT_GIVEN)
+                    reading.orDefault(request.insulation(), PackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
                             .name());
         }
 
@@ -243,32 +209,21 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     .toList();
         }
 
-        private Item packItem(
-                InstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
+        private Item packItem(InstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
             String at = "/packs/" + index;
-            double massKg =
-                    installed.massG() != null
-                            ? Mass.kgFromG(installed.massG())
-                            : pack.map(p -> builtMassKg(installed, p, index)).orElse(1.0);
+            double massKg = installed.massG() != null
+                    ? Mass.kgFromG(installed.massG())
+                    : pack.map(p -> builtMassKg(installed, p, index)).orElse(1.0);
             return new Item(
                     installed.name(),
                     1,
                     massKg,
                     Length.mFromMm(installed.armMm()),
                     OptionalDouble.of(
-                            Length.mFromMm(
-                                    Reading.or(
-                                            installed.lateralMm(),
-                                            InstalledPack.DEFAULT_LATERAL_MM))),
+                            Length.mFromMm(Reading.or(installed.lateralMm(), InstalledPack.DEFAULT_LATERAL_MM))),
                     OptionalDouble.of(
-                            Length.mFromMm(
-                                    Reading.or(
-                                            installed.verticalMm(),
-                                            InstalledPack.DEFAULT_VERTICAL_MM))),
-                    Mass.kgFromG(
-                            Reading.or(
-                                    installed.massToleranceG(),
-                                    InstalledPack.DEFAULT_MASS_TOLERANCE_G)),
+                            Length.mFromMm(Reading.or(installed.verticalMm(), InstalledPack.DEFAULT_VERTICAL_MM))),
+                    Mass.kgFromG(Reading.or(installed.massToleranceG(), InstalledPack.DEFAULT_MASS_TOLERANCE_G)),
                     0,
                     parts.travel(installed.movableFromMm(), installed.movableToMm(), at));
         }
@@ -284,25 +239,18 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                                 Math.round(Mass.gFromKg(segment.cell().massOrTypicalKg())), "_g"),
                         "typical of the chemistry; from memory");
             }
-            double overhead =
-                    Share.fractionFromPercent(
-                            reading.orDefault(
-                                    installed.overheadPercent(),
-                                    InstalledPack.DEFAULT_OVERHEAD_PERCENT,
-                                    at + "/overhead_percent",
-                                    USUAL));
-            return installed.series()
-                    * installed.parallel()
-                    * segment.cell().massOrTypicalKg()
-                    * (1 + overhead);
+            double overhead = Share.fractionFromPercent(reading.orDefault(
+                    installed.overheadPercent(),
+                    InstalledPack.DEFAULT_OVERHEAD_PERCENT,
+                    at + "/overhead_percent",
+                    USUAL));
+            return installed.series() * installed.parallel() * segment.cell().massOrTypicalKg() * (1 + overhead);
         }
 
         private List<trestle.review.InstalledPack> packs(List<Item> items, Pack pack) {
             return IntStream.range(0, items.size())
-                    .mapToObj(
-                            i ->
-                                    new trestle.review.InstalledPack(
-                                            items.get(i), pack.segments().get(i)))
+                    .mapToObj(i -> new trestle.review.InstalledPack(
+                            items.get(i), pack.segments().get(i)))
                     .toList();
         }
 
@@ -335,17 +283,12 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             }
         }
 
-        private static trestle.review.InstalledRun installed(
-                InstalledRun run, boolean pack, WireTask task) {
+        private static trestle.review.InstalledRun installed(InstalledRun run, boolean pack, WireTask task) {
             return new trestle.review.InstalledRun(
-                    pack
-                            ? trestle.review.InstalledRun.RunCurrent.PACK
-                            : trestle.review.InstalledRun.RunCurrent.GIVEN,
+                    pack ? trestle.review.InstalledRun.RunCurrent.PACK : trestle.review.InstalledRun.RunCurrent.GIVEN,
                     task,
                     run.supplyVoltageV() != null,
-                    run.armMm() == null
-                            ? OptionalDouble.empty()
-                            : OptionalDouble.of(Length.mFromMm(run.armMm())));
+                    run.armMm() == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(run.armMm())));
         }
 
         /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
@@ -380,8 +323,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                         "outside_model",
                         String.format(
                                 Locale.ROOT,
-                                "air of %.0f °C is outside the %.0f to %.0f °C that the pack model"
-                                        + " covers",
+                                "air of %.0f °C is outside the %.0f to %.0f °C that the pack model" + " covers",
                                 Temperature.cFromK(airK),
                                 Temperature.cFromK(Surroundings.COLDEST_K),
                                 Temperature.cFromK(Surroundings.HOTTEST_K)));
@@ -391,27 +333,18 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
         private Mission mission() {
             trestle.api.model.Mission mission = request.mission();
             double headwindMPerS =
-                    Reading.or(
-                            mission.headwindMPerS(),
-                            trestle.api.model.Mission.DEFAULT_HEADWIND_M_PER_S);
+                    Reading.or(mission.headwindMPerS(), trestle.api.model.Mission.DEFAULT_HEADWIND_M_PER_S);
             Double packC = mission.packTemperatureC();
-            Conditions conditions =
-                    FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+            Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
             packStands(conditions.air().temperatureK());
             return new Mission(
                     conditions,
-                    packC == null
-                            ? OptionalDouble.empty()
-                            : OptionalDouble.of(Temperature.kFromC(packC)),
+                    packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                     headwindMPerS,
                     FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
                     Reading.optional(mission.airspeedMPerS()),
                     FlightReading.legs(
-                            mission.legs(),
-                            mission.airspeedMPerS(),
-                            headwindMPerS,
-                            "/mission/legs",
-                            reading),
+                            mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
                     launch());
         }
     }

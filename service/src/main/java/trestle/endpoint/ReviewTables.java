@@ -19,32 +19,30 @@ import trestle.units.Time;
 final class ReviewTables {
     private static final String ABSENT = "–";
 
-    private static final List<String> WIRES =
-            List.of(
-                    "Run",
-                    "Continuous, A",
-                    "Peak, A",
-                    "Gauge",
-                    "Copper, mm²",
-                    "Drop, V",
-                    "Drop, %",
-                    "Loss, W",
-                    "Copper, °C",
-                    "In peak, °C",
-                    "Mass, g",
-                    "Fails");
+    private static final List<String> WIRES = List.of(
+            "Run",
+            "Continuous, A",
+            "Peak, A",
+            "Gauge",
+            "Copper, mm²",
+            "Drop, V",
+            "Drop, %",
+            "Loss, W",
+            "Copper, °C",
+            "In peak, °C",
+            "Mass, g",
+            "Fails");
 
-    private static final List<String> LEGS =
-            List.of(
-                    "Leg",
-                    "Begins, min",
-                    "Lasts, min",
-                    "Airspeed, m/s",
-                    "Power, W",
-                    "Energy, Wh",
-                    "Ground, km",
-                    "Lowest, V",
-                    "Flown");
+    private static final List<String> LEGS = List.of(
+            "Leg",
+            "Begins, min",
+            "Lasts, min",
+            "Airspeed, m/s",
+            "Power, W",
+            "Energy, Wh",
+            "Ground, km",
+            "Lowest, V",
+            "Flown");
 
     private ReviewTables() {}
 
@@ -53,31 +51,28 @@ final class ReviewTables {
         EnergyUse energy = answer.endurance().energy();
         List<LegUse> legs = energy.legs();
         if (!legs.isEmpty()) {
-            tables.add(
-                    new Table(
-                            "Legs",
-                            summary(energy),
-                            LEGS,
-                            IntStream.range(0, legs.size())
-                                    .mapToObj(i -> leg(i + 1, legs.get(i)))
-                                    .toList()));
+            tables.add(new Table(
+                    "Legs",
+                    summary(energy),
+                    LEGS,
+                    IntStream.range(0, legs.size())
+                            .mapToObj(i -> leg(i + 1, legs.get(i)))
+                            .toList()));
         }
         if (!answer.wireSizing().isEmpty()) {
-            tables.add(
-                    new Table(
-                            "Wires",
-                            "",
-                            WIRES,
-                            answer.wireSizing().stream().map(ReviewTables::wire).toList()));
+            tables.add(new Table(
+                    "Wires",
+                    "",
+                    WIRES,
+                    answer.wireSizing().stream().map(ReviewTables::wire).toList()));
         }
         return tables;
     }
 
     /** The gauge fitted is the checked one, else the recommended one, as the review weighed it. */
     private static List<String> wire(RunReview run) {
-        Optional<GaugeResult> fitted =
-                Optional.ofNullable(run.answer().checked())
-                        .or(() -> Optional.ofNullable(run.answer().recommended()));
+        Optional<GaugeResult> fitted = Optional.ofNullable(run.answer().checked())
+                .or(() -> Optional.ofNullable(run.answer().recommended()));
         return List.of(
                 run.name(),
                 number(run.currentA(), 1),

@@ -56,44 +56,27 @@ final class ReviewWriting {
     }
 
     BuildReviewAnswer answer() {
-        Judgement own =
-                Judge.of(
-                        review.findings(),
-                        review.assumptions(),
-                        places::ofReview,
-                        read.reading(),
-                        List.of(),
-                        List.of());
+        Judgement own = Judge.of(
+                review.findings(), review.assumptions(), places::ofReview, read.reading(), List.of(), List.of());
         merge(own);
-        MassBalanceAnswer balance =
-                BalanceWriting.write(
-                        review.balance(),
-                        merged(
-                                MassBalanceEndpoint.judgement(
-                                        review.balance(), places::ofBalance, new Reading())));
-        PackEnergyAnswer pack =
-                PackWriting.write(
-                        review.pack(),
-                        packNames,
-                        merged(
-                                PackEnergyEndpoint.judgement(
-                                        review.pack(), places::ofPack, new Reading())));
+        MassBalanceAnswer balance = BalanceWriting.write(
+                review.balance(),
+                merged(MassBalanceEndpoint.judgement(review.balance(), places::ofBalance, new Reading())));
+        PackEnergyAnswer pack = PackWriting.write(
+                review.pack(),
+                packNames,
+                merged(PackEnergyEndpoint.judgement(review.pack(), places::ofPack, new Reading())));
         List<RunReview> runs =
                 IntStream.range(0, review.runs().size()).mapToObj(this::run).toList();
-        EnduranceAnswer endurance =
-                EnduranceWriting.write(
-                        review.endurance(),
-                        merged(
-                                EnduranceEndpoint.judgement(
-                                        review.endurance(), places::ofFlight, new Reading())));
-        BuildReviewAnswer.Builder answer =
-                BuildReviewAnswer.builder()
-                        .propulsionMatch(review.propulsion().map(this::drive).orElse(null))
-                        .railBudget(review.rails().map(this::rails).orElse(null))
-                        .launchStall(review.launch().map(this::launch).orElse(null))
-                        .compassClearance(review.compass().map(this::compass).orElse(null));
-        return answer.judgement(
-                        Judge.of(findings, assumptions, List.copyOf(cautions), List.copyOf(models)))
+        EnduranceAnswer endurance = EnduranceWriting.write(
+                review.endurance(),
+                merged(EnduranceEndpoint.judgement(review.endurance(), places::ofFlight, new Reading())));
+        BuildReviewAnswer.Builder answer = BuildReviewAnswer.builder()
+                .propulsionMatch(review.propulsion().map(this::drive).orElse(null))
+                .railBudget(review.rails().map(this::rails).orElse(null))
+                .launchStall(review.launch().map(this::launch).orElse(null))
+                .compassClearance(review.compass().map(this::compass).orElse(null));
+        return answer.judgement(Judge.of(findings, assumptions, List.copyOf(cautions), List.copyOf(models)))
                 .keyFigures(keyFigures())
                 .massBalance(balance)
                 .packEnergy(pack)
@@ -105,16 +88,16 @@ final class ReviewWriting {
     private RunReview run(int index) {
         trestle.review.RunReview run = review.runs().get(index);
         Function<Subject, String> place = places.ofRun(index);
-        WireSizingAnswer answer =
-                WireWriting.write(
-                        run.sizing(),
-                        merged(WireSizingEndpoint.judgement(run.sizing(), place, new Reading())));
+        WireSizingAnswer answer = WireWriting.write(
+                run.sizing(), merged(WireSizingEndpoint.judgement(run.sizing(), place, new Reading())));
         return RunReview.builder()
                 .name(run.task().run().name())
                 .currentA(run.task().run().currentA())
                 .peakCurrentA(run.task().run().peak().map(p -> p.currentA()).orElse(null))
-                .gaugeFitted(
-                        run.fitted().map(GaugeAnswer::gauge).map(g -> g.designation()).orElse(""))
+                .gaugeFitted(run.fitted()
+                        .map(GaugeAnswer::gauge)
+                        .map(g -> g.designation())
+                        .orElse(""))
                 .answer(answer)
                 .build();
     }
@@ -123,77 +106,62 @@ final class ReviewWriting {
         return PropulsionWriting.write(
                 drive.task(),
                 drive.match(),
-                merged(
-                        PropulsionMatchEndpoint.judgement(
-                                drive.match(), places::ofDrive, new Reading())));
+                merged(PropulsionMatchEndpoint.judgement(drive.match(), places::ofDrive, new Reading())));
     }
 
     private RailBudgetAnswer rails(RailBudget rails) {
-        return RailWriting.write(
-                rails, merged(RailBudgetEndpoint.judgement(rails, places::ofRails, new Reading())));
+        return RailWriting.write(rails, merged(RailBudgetEndpoint.judgement(rails, places::ofRails, new Reading())));
     }
 
     private LaunchStallAnswer launch(LaunchStallResult launch) {
         return LaunchWriting.write(
-                launch,
-                merged(LaunchStallEndpoint.judgement(launch, places::ofLaunch, new Reading())));
+                launch, merged(LaunchStallEndpoint.judgement(launch, places::ofLaunch, new Reading())));
     }
 
     private CompassClearanceAnswer compass(Compass compass) {
         return CompassWriting.write(
                 compass.task().runs(),
                 compass.clearance(),
-                merged(
-                        CompassClearanceEndpoint.judgement(
-                                compass.clearance(), places::ofCompass, new Reading())));
+                merged(CompassClearanceEndpoint.judgement(compass.clearance(), places::ofCompass, new Reading())));
     }
 
     private KeyFigures keyFigures() {
         return KeyFigures.builder()
                 .totalMassG(Mass.gFromKg(review.balance().centre().massKg()))
                 .cgArmMm(Length.mmFromM(review.balance().centre().armM()))
-                .staticMarginPercent(
-                        Writing.in(
-                                review.balance().staticMarginFraction(),
-                                Share::percentFromFraction))
+                .staticMarginPercent(Writing.in(review.balance().staticMarginFraction(), Share::percentFromFraction))
                 .wingLoadingGPerDm2(
-                        Writing.in(
-                                review.balance().wingLoadingKgPerM2(),
-                                BalanceWriting::gPerDm2FromKgPerM2))
+                        Writing.in(review.balance().wingLoadingKgPerM2(), BalanceWriting::gPerDm2FromKgPerM2))
                 .usableEnergyWh(Energy.whFromJ(review.pack().budget().usableEnergyJ()))
                 .stallSpeedMPerS(review.endurance().stallSpeedMPerS())
-                .cruiseAirspeedMPerS(review.cruise().map(SpeedPoint::airspeedMPerS).orElse(null))
+                .cruiseAirspeedMPerS(
+                        review.cruise().map(SpeedPoint::airspeedMPerS).orElse(null))
                 .cruisePowerW(review.cruise().map(SpeedPoint::powerW).orElse(null))
-                .cruiseCurrentA(review.cruise().map(c -> Writing.boxed(c.currentA())).orElse(null))
-                .cruiseThrottlePercent(
-                        inCruise()
-                                .map(p -> Share.percentFromFraction(p.throttleFraction()))
-                                .orElse(null))
+                .cruiseCurrentA(
+                        review.cruise().map(c -> Writing.boxed(c.currentA())).orElse(null))
+                .cruiseThrottlePercent(inCruise()
+                        .map(p -> Share.percentFromFraction(p.throttleFraction()))
+                        .orElse(null))
                 .totalEfficiency(inCruise().map(p -> p.efficiency().total()).orElse(null))
-                .systemsPowerW(
-                        read.aircraft().systemsPowerW()
-                                + review.rails().map(RailBudget::systemsPowerW).orElse(0.0))
-                .staticThrustN(
-                        review.propulsion()
-                                .flatMap(d -> d.match().performance().atRest())
-                                .map(OperatingPoint::thrustN)
-                                .orElse(null))
-                .launchMarginPercent(
-                        review.launch()
-                                .map(l -> Share.percentFromFraction(l.launch().marginFraction()))
-                                .orElse(null))
+                .systemsPowerW(read.aircraft().systemsPowerW()
+                        + review.rails().map(RailBudget::systemsPowerW).orElse(0.0))
+                .staticThrustN(review.propulsion()
+                        .flatMap(d -> d.match().performance().atRest())
+                        .map(OperatingPoint::thrustN)
+                        .orElse(null))
+                .launchMarginPercent(review.launch()
+                        .map(l -> Share.percentFromFraction(l.launch().marginFraction()))
+                        .orElse(null))
                 .fullThrottleCurrentA(
                         review.fullThrottle().map(FullThrottle::currentA).orElse(null))
-                .bestEnduranceH(
-                        review.endurance()
-                                .bestEndurance()
-                                .map(p -> Time.hFromS(p.enduranceS()))
-                                .orElse(null))
-                .bestGroundRangeKm(
-                        review.endurance()
-                                .bestRange()
-                                .map(p -> Length.kmFromM(p.groundRangeM()))
-                                .orElse(null))
+                .bestEnduranceH(review.endurance()
+                        .bestEndurance()
+                        .map(p -> Time.hFromS(p.enduranceS()))
+                        .orElse(null))
+                .bestGroundRangeKm(review.endurance()
+                        .bestRange()
+                        .map(p -> Length.kmFromM(p.groundRangeM()))
+                        .orElse(null))
                 .radiusOfActionKm(Writing.in(review.endurance().radiusOfActionM(), Length::kmFromM))
                 .build();
     }

@@ -34,14 +34,14 @@ final class WireGaugesTable implements ReferenceTable {
 
     private static WireGaugeRow row(GaugeRow row) {
         return WireGaugeRow.builder()
-                .gaugeSystem(trestle.api.model.GaugeSystem.valueOf(row.gauge().system().name()))
+                .gaugeSystem(trestle.api.model.GaugeSystem.valueOf(
+                        row.gauge().system().name()))
                 .gauge(row.gauge().designation())
                 .areaMm2(Area.mm2FromM2(row.gauge().areaM2()))
                 .solidDiameterMm(Length.mmFromM(row.solidDiameterM()))
                 .conductorDiameterMm(Length.mmFromM(row.conductorDiameterM()))
                 .resistanceMilliohmPerM(Resistance.milliohmFromOhm(row.gauge().resistancePerMOhm()))
-                .solidResistanceMilliohmPerM(
-                        Resistance.milliohmFromOhm(row.solidResistancePerMOhm()))
+                .solidResistanceMilliohmPerM(Resistance.milliohmFromOhm(row.solidResistancePerMOhm()))
                 .copperGPerM(Mass.gFromKg(row.copperKgPerM()))
                 .fusingCurrentA(row.fusingCurrentA())
                 .oneSecondFusingCurrentA(row.oneSecondFusingCurrentA())

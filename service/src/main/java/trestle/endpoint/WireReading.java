@@ -46,8 +46,7 @@ final class WireReading {
      * @param reading notes defaults and contradictions
      * @return the task; empty where a contradiction was noted
      */
-    static Optional<WireTask> task(
-            WireSizingRequest request, String name, String at, Reading reading) {
+    static Optional<WireTask> task(WireSizingRequest request, String name, String at, Reading reading) {
         return new WireReading(request, at, reading).task(name);
     }
 
@@ -67,22 +66,17 @@ final class WireReading {
         if (request.gauge() != null && checked.isEmpty()) {
             return Optional.empty();
         }
-        double maxDrop =
-                reading.orDefault(
-                        request.maxDropPercent(),
-                        WireSizingRequest.DEFAULT_MAX_DROP_PERCENT,
-                        at + "/max_drop_percent",
-                        USUAL);
-        return Optional.of(
-                new WireTask(
-                        run(name),
-                        insulation(),
-                        metres(request.insulationThicknessMm()),
-                        surroundings(),
-                        Share.fractionFromPercent(maxDrop),
-                        system,
-                        checked,
-                        Optional.ofNullable(request.flight()).map(WireReading::flight)));
+        double maxDrop = reading.orDefault(
+                request.maxDropPercent(), WireSizingRequest.DEFAULT_MAX_DROP_PERCENT, at + "/max_drop_percent", USUAL);
+        return Optional.of(new WireTask(
+                run(name),
+                insulation(),
+                metres(request.insulationThicknessMm()),
+                surroundings(),
+                Share.fractionFromPercent(maxDrop),
+                system,
+                checked,
+                Optional.ofNullable(request.flight()).map(WireReading::flight)));
     }
 
     private WireRun run(String name) {
@@ -91,49 +85,32 @@ final class WireReading {
                 request.currentA(),
                 Length.mFromMm(request.lengthMm()),
                 request.supplyVoltageV(),
-                Optional.ofNullable(request.peakCurrentA())
-                        .map(peakA -> new CurrentPeak(peakA, peakDurationS())),
-                Reading.or(
-                        request.strandsInParallel(), WireSizingRequest.DEFAULT_STRANDS_IN_PARALLEL),
-                Reading.listed(request.connectors()).stream().map(WireReading::connector).toList(),
+                Optional.ofNullable(request.peakCurrentA()).map(peakA -> new CurrentPeak(peakA, peakDurationS())),
+                Reading.or(request.strandsInParallel(), WireSizingRequest.DEFAULT_STRANDS_IN_PARALLEL),
+                Reading.listed(request.connectors()).stream()
+                        .map(WireReading::connector)
+                        .toList(),
                 Boolean.TRUE.equals(request.feedsController()));
     }
 
     private double peakDurationS() {
         return reading.orDefault(
-                request.peakDurationS(),
-                WireSizingRequest.DEFAULT_PEAK_DURATION_S,
-                at + "/peak_duration_s",
-                NOT_GIVEN);
+                request.peakDurationS(), WireSizingRequest.DEFAULT_PEAK_DURATION_S, at + "/peak_duration_s", NOT_GIVEN);
     }
 
     private Surroundings surroundings() {
-        Enclosure enclosure =
-                Enclosure.valueOf(
-                        reading.orDefault(
-                                        request.enclosure(),
-                                        trestle.api.model.Enclosure.FREE_AIR,
-                                        at + "/enclosure",
-                                        NOT_GIVEN)
-                                .name());
-        double ambientC =
-                reading.orDefault(
-                        request.ambientC(),
-                        WireSizingRequest.DEFAULT_AMBIENT_C,
-                        at + "/ambient_c",
-                        NOT_GIVEN);
-        double altitudeM =
-                reading.orDefault(
-                        request.altitudeM(),
-                        WireSizingRequest.DEFAULT_ALTITUDE_M,
-                        at + "/altitude_m",
-                        NOT_GIVEN);
-        int bundled =
-                reading.orDefault(
-                        request.bundledConductors(),
-                        WireSizingRequest.DEFAULT_BUNDLED_CONDUCTORS,
-                        at + "/bundled_conductors",
-                        "the two ways of a run lie together");
+        Enclosure enclosure = Enclosure.valueOf(reading.orDefault(
+                        request.enclosure(), trestle.api.model.Enclosure.FREE_AIR, at + "/enclosure", NOT_GIVEN)
+                .name());
+        double ambientC = reading.orDefault(
+                request.ambientC(), WireSizingRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN);
+        double altitudeM = reading.orDefault(
+                request.altitudeM(), WireSizingRequest.DEFAULT_ALTITUDE_M, at + "/altitude_m", NOT_GIVEN);
+        int bundled = reading.orDefault(
+                request.bundledConductors(),
+                WireSizingRequest.DEFAULT_BUNDLED_CONDUCTORS,
+                at + "/bundled_conductors",
+                "the two ways of a run lie together");
         return new Surroundings(
                 enclosure,
                 Temperature.kFromC(ambientC),
@@ -151,20 +128,13 @@ final class WireReading {
     private double foamWallMm(Enclosure enclosure) {
         return enclosure == Enclosure.FOAM_CHANNEL
                 ? reading.orDefault(
-                        request.foamWallMm(),
-                        WireSizingRequest.DEFAULT_FOAM_WALL_MM,
-                        at + "/foam_wall_mm",
-                        USUAL)
+                        request.foamWallMm(), WireSizingRequest.DEFAULT_FOAM_WALL_MM, at + "/foam_wall_mm", USUAL)
                 : Reading.or(request.foamWallMm(), WireSizingRequest.DEFAULT_FOAM_WALL_MM);
     }
 
     private Insulation insulation() {
         return Insulation.valueOf(
-                reading.orDefault(
-                                request.insulation(),
-                                WireInsulation.SILICONE_200,
-                                at + "/insulation",
-                                NOT_GIVEN)
+                reading.orDefault(request.insulation(), WireInsulation.SILICONE_200, at + "/insulation", NOT_GIVEN)
                         .name());
     }
 
@@ -199,8 +169,6 @@ final class WireReading {
     }
 
     private static OptionalDouble metres(Double lengthMm) {
-        return lengthMm == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Length.mFromMm(lengthMm));
+        return lengthMm == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(lengthMm));
     }
 }

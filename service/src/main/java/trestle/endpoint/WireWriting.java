@@ -27,9 +27,11 @@ final class WireWriting {
                 .recommended(sizing.recommended().map(WireWriting::gauge).orElse(null))
                 .checked(sizing.checked().map(WireWriting::gauge).orElse(null))
                 .candidates(sizing.candidates().stream().map(WireWriting::gauge).toList())
-                .lightestGauge(sizing.lightest().map(a -> a.gauge().designation()).orElse(null))
-                .enduranceOptimalGauge(
-                        sizing.enduranceOptimal().map(a -> a.gauge().designation()).orElse(null))
+                .lightestGauge(
+                        sizing.lightest().map(a -> a.gauge().designation()).orElse(null))
+                .enduranceOptimalGauge(sizing.enduranceOptimal()
+                        .map(a -> a.gauge().designation())
+                        .orElse(null))
                 .totalDropV(reported.map(GaugeAnswer::totalDropV).orElse(null))
                 .connectorDropV(sizing.connectorDropV())
                 .build();
@@ -44,8 +46,7 @@ final class WireWriting {
                 .dropV(gauge.dropV())
                 .dropPercent(Share.percentFromFraction(gauge.totalDropFraction()))
                 .lossW(gauge.lossW())
-                .conductorTemperatureC(
-                        Writing.in(gauge.conductorTemperatureK(), Temperature::cFromK))
+                .conductorTemperatureC(Writing.in(gauge.conductorTemperatureK(), Temperature::cFromK))
                 .peakTemperatureC(Writing.in(gauge.peakTemperatureK(), Temperature::cFromK))
                 .ampacityA(gauge.ampacityA())
                 .massG(Mass.gFromKg(gauge.massKg()))

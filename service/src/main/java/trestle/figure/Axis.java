@@ -29,18 +29,14 @@ record Axis(double from, double to, List<Tick> ticks, boolean logarithmic) {
     static Axis between(double from, double to, int aboutTicks) {
         double least = LEAST_SPAN * Math.max(1e-3, Math.max(Math.abs(from), Math.abs(to)));
         double end = to - from >= least ? to : from + Math.max(least, 1);
-        return new Axis(
-                from, end, Ticks.linear(from, end, Ticks.step(end - from, aboutTicks)), false);
+        return new Axis(from, end, Ticks.linear(from, end, Ticks.step(end - from, aboutTicks)), false);
     }
 
     /** Ends at ticks, around the values. */
     static Axis around(double least, double greatest, int aboutTicks) {
         Axis tight = between(least, greatest, aboutTicks);
         double step = Ticks.step(tight.to - tight.from, aboutTicks);
-        return between(
-                step * Math.floor(tight.from / step),
-                step * Math.ceil(tight.to / step),
-                aboutTicks);
+        return between(step * Math.floor(tight.from / step), step * Math.ceil(tight.to / step), aboutTicks);
     }
 
     /** From 0 to a tick above the greatest value. */
@@ -61,7 +57,9 @@ record Axis(double from, double to, List<Tick> ticks, boolean logarithmic) {
         return new Axis(
                 -0.7,
                 names.size() - 0.3,
-                IntStream.range(0, names.size()).mapToObj(i -> new Tick(i, names.get(i))).toList(),
+                IntStream.range(0, names.size())
+                        .mapToObj(i -> new Tick(i, names.get(i)))
+                        .toList(),
                 false);
     }
 

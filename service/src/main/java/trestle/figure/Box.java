@@ -15,16 +15,10 @@ record Box(double left, double top, double width, double height) {
     }
 
     boolean overlaps(Box other) {
-        return left < other.right()
-                && other.left < right()
-                && top < other.bottom()
-                && other.top < bottom();
+        return left < other.right() && other.left < right() && top < other.bottom() && other.top < bottom();
     }
 
     boolean contains(Box other) {
-        return other.left >= left
-                && other.right() <= right()
-                && other.top >= top
-                && other.bottom() <= bottom();
+        return other.left >= left && other.right() <= right() && other.top >= top && other.bottom() <= bottom();
     }
 }

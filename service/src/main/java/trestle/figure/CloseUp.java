@@ -35,25 +35,22 @@ final class CloseUp {
         along.to(landmarks.neutralPoint());
         balance.weighed()
                 .filter(weighed -> weighed.armM().isPresent())
-                .ifPresent(
-                        weighed ->
-                                along.to(weighed.armM().getAsDouble() - weighed.armToleranceM())
-                                        .to(
-                                                weighed.armM().getAsDouble()
-                                                        + weighed.armToleranceM()));
-        landmarks.planform().filter(this::near).ifPresent(w -> along.to(w.armM(0)).to(w.armM(1)));
+                .ifPresent(weighed -> along.to(weighed.armM().getAsDouble() - weighed.armToleranceM())
+                        .to(weighed.armM().getAsDouble() + weighed.armToleranceM()));
+        landmarks
+                .planform()
+                .filter(this::near)
+                .ifPresent(w -> along.to(w.armM(0)).to(w.armM(1)));
         along.atLeast(SHORTEST_M, ROOM);
     }
 
     private boolean near(Planform wing) {
         double chordM = wing.meanAerodynamicChordM();
-        return along.greatest() > wing.armM(0) - FAR * chordM
-                && along.least() < wing.armM(1) + FAR * chordM;
+        return along.greatest() > wing.armM(0) - FAR * chordM && along.least() < wing.armM(1) + FAR * chordM;
     }
 
     void draw(Page page) {
-        Panel panel =
-                new Panel("Close-up", keys(), HEIGHT, new Axis(0, 1, List.of(), false), this::draw);
+        Panel panel = new Panel("Close-up", keys(), HEIGHT, new Axis(0, 1, List.of(), false), this::draw);
         Panels.draw(page, axis(), "Aft of the datum, mm", flags(), List.of(panel));
         landmarks.planform().ifPresent(wing -> percents(page, wing));
     }
@@ -78,39 +75,27 @@ final class CloseUp {
         List<Flag> flags = new ArrayList<>();
         double armM = balance.centre().armM();
         double toleranceM = balance.centre().armToleranceM();
-        flags.add(
-                new Flag(
-                        Length.mmFromM(armM),
-                        Style.INK,
-                        "CG "
-                                + BalanceFigure.mm(armM)
-                                + (toleranceM > 0 ? " ± " + BalanceFigure.mm(toleranceM) : "")));
+        flags.add(new Flag(
+                Length.mmFromM(armM),
+                Style.INK,
+                "CG " + BalanceFigure.mm(armM) + (toleranceM > 0 ? " ± " + BalanceFigure.mm(toleranceM) : "")));
         add(flags, landmarks.target(), Style.SECOND_FILL, "target");
         add(flags, landmarks.neutralPoint(), Style.THIRD_FILL, "neutral point");
         add(flags, landmarks.forward(), Style.LIMIT_TEXT, "foremost");
         add(flags, landmarks.aft(), Style.LIMIT_TEXT, "aftmost");
-        balance.weighed()
-                .ifPresent(weighed -> add(flags, weighed.armM(), Style.FIRST_FILL, "weighed"));
+        balance.weighed().ifPresent(weighed -> add(flags, weighed.armM(), Style.FIRST_FILL, "weighed"));
         return flags;
     }
 
     private static void add(List<Flag> flags, OptionalDouble armM, Style style, String what) {
-        armM.ifPresent(
-                at ->
-                        flags.add(
-                                new Flag(
-                                        Length.mmFromM(at),
-                                        style,
-                                        what + " " + BalanceFigure.mm(at))));
+        armM.ifPresent(at -> flags.add(new Flag(Length.mmFromM(at), style, what + " " + BalanceFigure.mm(at))));
     }
 
     private void draw(Plot plot) {
         shade(plot);
         landmarks.planform().ifPresent(wing -> chord(plot, wing));
         double toleranceM = balance.centre().armToleranceM();
-        landmarks
-                .neutralPoint()
-                .ifPresent(at -> plot.dot(Style.THIRD_FILL, Length.mmFromM(at), 0.5));
+        landmarks.neutralPoint().ifPresent(at -> plot.dot(Style.THIRD_FILL, Length.mmFromM(at), 0.5));
         landmarks.target().ifPresent(at -> plot.ring(Style.SECOND_FILL, Length.mmFromM(at), 0.5));
         balance.weighed().ifPresent(weighed -> weighed(plot, weighed));
         span(plot, Style.INK_LINE, balance.centre().armM(), toleranceM, 0.72);
@@ -118,12 +103,11 @@ final class CloseUp {
     }
 
     private void shade(Plot plot) {
-        Plot inM =
-                new Plot(
-                        plot.svg(),
-                        plot.area(),
-                        new Axis(along.least(), along.greatest(), List.of(), false),
-                        new Axis(0, 1, List.of(), false));
+        Plot inM = new Plot(
+                plot.svg(),
+                plot.area(),
+                new Axis(along.least(), along.greatest(), List.of(), false),
+                new Axis(0, 1, List.of(), false));
         landmarks.shade(inM);
     }
 
@@ -157,11 +141,10 @@ final class CloseUp {
 
     /** The same axis in shares of the mean chord. */
     private void percents(Page page, Planform wing) {
-        Axis percent =
-                Axis.between(
-                        Share.percentFromFraction(wing.macFraction(along.least())),
-                        Share.percentFromFraction(wing.macFraction(along.greatest())),
-                        TICKS);
+        Axis percent = Axis.between(
+                Share.percentFromFraction(wing.macFraction(along.least())),
+                Share.percentFromFraction(wing.macFraction(along.greatest())),
+                TICKS);
         DoubleUnaryOperator place = value -> Panels.LEFT + Panels.WIDTH * percent.fraction(value);
         double y = page.y();
         page.svg().line(Style.AXIS, Panels.LEFT, y, Panels.RIGHT, y);

@@ -17,17 +17,15 @@ public final class CompassFigure {
     private static final int CURVE_POINTS = 48;
 
     /** Signs that can be told apart. */
-    private static final List<Style> LINES =
-            List.of(
-                    Style.FIRST_LINE,
-                    Style.SECOND_LINE,
-                    Style.THIRD_LINE,
-                    Style.FIRST_DASHED,
-                    Style.SECOND_DASHED,
-                    Style.THIRD_DASHED);
+    private static final List<Style> LINES = List.of(
+            Style.FIRST_LINE,
+            Style.SECOND_LINE,
+            Style.THIRD_LINE,
+            Style.FIRST_DASHED,
+            Style.SECOND_DASHED,
+            Style.THIRD_DASHED);
 
-    private static final List<Style> DOTS =
-            List.of(Style.FIRST_FILL, Style.SECOND_FILL, Style.THIRD_FILL);
+    private static final List<Style> DOTS = List.of(Style.FIRST_FILL, Style.SECOND_FILL, Style.THIRD_FILL);
 
     private static final double WIDEST_NAME = 170;
     private static final double WIDEST_FLAG = 100;
@@ -43,12 +41,11 @@ public final class CompassFigure {
     private CompassFigure(CompassTask task, Clearance result) {
         this.task = task;
         this.result = result;
-        this.runs =
-                task.runs().stream()
-                        .filter(run -> run.currentA() > 0)
-                        .sorted(Comparator.comparingDouble(run -> -run.fieldT()))
-                        .limit(LINES.size())
-                        .toList();
+        this.runs = task.runs().stream()
+                .filter(run -> run.currentA() > 0)
+                .sorted(Comparator.comparingDouble(run -> -run.fieldT()))
+                .limit(LINES.size())
+                .toList();
     }
 
     /**
@@ -66,15 +63,10 @@ public final class CompassFigure {
     private String drawn(Theme theme) {
         Page page = new Page(TITLE, summary(), result.findings());
         Axis x = distances();
-        Panel panel =
-                new Panel("Flux density, µT", keys(), HEIGHT, fields(x), plot -> draw(plot, x));
+        Panel panel = new Panel("Flux density, µT", keys(), HEIGHT, fields(x), plot -> draw(plot, x));
         Panels.draw(page, x, "Distance from the leads, mm", flags(), List.of(panel));
         if (task.runs().size() > runs.size()) {
-            page.note(
-                    Style.MUTED,
-                    "Not drawn: "
-                            + (task.runs().size() - runs.size())
-                            + " weaker or without current.");
+            page.note(Style.MUTED, "Not drawn: " + (task.runs().size() - runs.size()) + " weaker or without current.");
         }
         return page.finished(theme, TITLE + ". " + summary());
     }
@@ -100,8 +92,7 @@ public final class CompassFigure {
             reach.to(FluxDensity.utFromT(run.fieldT()));
             reach.to(fieldUt(run, x.to()));
         }
-        return Axis.logarithmic(
-                Math.max(reach.least() / BESIDE, allowed / 1000), reach.greatest() * 4);
+        return Axis.logarithmic(Math.max(reach.least() / BESIDE, allowed / 1000), reach.greatest() * 4);
     }
 
     private void draw(Plot plot, Axis x) {
@@ -116,10 +107,7 @@ public final class CompassFigure {
         }
         for (int i = 0; i < runs.size(); i++) {
             LeadRun run = runs.get(i);
-            plot.dot(
-                    DOTS.get(i % DOTS.size()),
-                    Length.mmFromM(run.distanceM()),
-                    FluxDensity.utFromT(run.fieldT()));
+            plot.dot(DOTS.get(i % DOTS.size()), Length.mmFromM(run.distanceM()), FluxDensity.utFromT(run.fieldT()));
         }
     }
 
@@ -135,10 +123,7 @@ public final class CompassFigure {
     }
 
     private static double fieldUt(LeadRun run, double distanceMm) {
-        double distanceM =
-                Math.max(
-                        Length.mFromMm(distanceMm),
-                        NEAREST_IN_SEPARATIONS * run.effectiveSeparationM());
+        double distanceM = Math.max(Length.mFromMm(distanceMm), NEAREST_IN_SEPARATIONS * run.effectiveSeparationM());
         return FluxDensity.utFromT(run.fieldT(distanceM));
     }
 
@@ -154,17 +139,12 @@ public final class CompassFigure {
 
     private List<KeyEntry> keys() {
         List<KeyEntry> keys = new ArrayList<>();
-        keys.add(
-                KeyEntry.band(
-                        Style.LIMIT_BAND,
-                        "over the allowed "
-                                + Numbers.significant(
-                                        FluxDensity.utFromT(task.allowedFieldT()), 2)));
+        keys.add(KeyEntry.band(
+                Style.LIMIT_BAND,
+                "over the allowed " + Numbers.significant(FluxDensity.utFromT(task.allowedFieldT()), 2)));
         for (int i = 0; i < runs.size(); i++) {
             String twisted = runs.get(i).twisted() ? ", twisted" : "";
-            keys.add(
-                    KeyEntry.line(
-                            LINES.get(i), Words.name(runs.get(i).name(), WIDEST_NAME) + twisted));
+            keys.add(KeyEntry.line(LINES.get(i), Words.name(runs.get(i).name(), WIDEST_NAME) + twisted));
         }
         return keys;
     }

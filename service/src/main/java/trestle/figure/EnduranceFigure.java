@@ -27,12 +27,10 @@ public final class EnduranceFigure {
     private EnduranceFigure(EnduranceTask task, EnduranceResult result) {
         this.task = task;
         this.result = result;
-        this.clock =
-                Clock.forTimesUpTo(
-                        result.curve().stream()
-                                .mapToDouble(CurvePoint::enduranceS)
-                                .max()
-                                .orElse(0));
+        this.clock = Clock.forTimesUpTo(result.curve().stream()
+                .mapToDouble(CurvePoint::enduranceS)
+                .max()
+                .orElse(0));
     }
 
     /**
@@ -65,11 +63,7 @@ public final class EnduranceFigure {
 
     private List<Flag> flags() {
         List<Flag> flags = new ArrayList<>();
-        flags.add(
-                new Flag(
-                        result.stallSpeedMPerS(),
-                        Style.LIMIT_TEXT,
-                        "stall " + speed(result.stallSpeedMPerS())));
+        flags.add(new Flag(result.stallSpeedMPerS(), Style.LIMIT_TEXT, "stall " + speed(result.stallSpeedMPerS())));
         result.bestEndurance().ifPresent(p -> flags.add(flag(p, "longest", Style.SECOND_FILL)));
         result.bestRange().ifPresent(p -> flags.add(flag(p, "furthest", Style.THIRD_FILL)));
         result.atAirspeed().ifPresent(p -> flags.add(flag(p, "asked", Style.INK)));
@@ -107,57 +101,43 @@ public final class EnduranceFigure {
             ToDoubleFunction<CurvePoint> value,
             ToDoubleFunction<SpeedPoint> markValue) {
         double greatest = result.curve().stream().mapToDouble(value).max().orElse(0);
-        return new Panel(
-                heading,
-                keys,
-                Panel.TALL,
-                Axis.fromZero(greatest, TICKS_UP),
-                plot -> {
-                    double stall = result.stallSpeedMPerS();
-                    plot.bandUp(Style.LIMIT_BAND, 0, stall);
-                    plot.bandUp(
-                            Style.ATTENTION_BAND, stall, result.leastRecommendedAirspeedMPerS());
-                    if (result.curve().isEmpty()) {
-                        plot.message("no airspeed can be flown");
-                        return;
-                    }
-                    plot.curve(
-                            Style.FIRST_LINE,
-                            result.curve().stream()
-                                    .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
-                                    .toList());
-                    mark(plot, result.atAirspeed(), Style.INK, markValue);
-                    mark(plot, result.bestEndurance(), Style.SECOND_FILL, markValue);
-                    mark(plot, result.bestRange(), Style.THIRD_FILL, markValue);
-                });
+        return new Panel(heading, keys, Panel.TALL, Axis.fromZero(greatest, TICKS_UP), plot -> {
+            double stall = result.stallSpeedMPerS();
+            plot.bandUp(Style.LIMIT_BAND, 0, stall);
+            plot.bandUp(Style.ATTENTION_BAND, stall, result.leastRecommendedAirspeedMPerS());
+            if (result.curve().isEmpty()) {
+                plot.message("no airspeed can be flown");
+                return;
+            }
+            plot.curve(
+                    Style.FIRST_LINE,
+                    result.curve().stream()
+                            .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
+                            .toList());
+            mark(plot, result.atAirspeed(), Style.INK, markValue);
+            mark(plot, result.bestEndurance(), Style.SECOND_FILL, markValue);
+            mark(plot, result.bestRange(), Style.THIRD_FILL, markValue);
+        });
     }
 
-    private static void mark(
-            Plot plot,
-            Optional<SpeedPoint> point,
-            Style style,
-            ToDoubleFunction<SpeedPoint> value) {
+    private static void mark(Plot plot, Optional<SpeedPoint> point, Style style, ToDoubleFunction<SpeedPoint> value) {
         point.ifPresent(p -> plot.dot(style, p.airspeedMPerS(), value.applyAsDouble(p)));
     }
 
     private String summary() {
         StringBuilder summary = new StringBuilder();
         result.bestEndurance()
-                .ifPresent(
-                        p ->
-                                summary.append("Longest ")
-                                        .append(Words.time(p.enduranceS()))
-                                        .append(" at ")
-                                        .append(speed(p.airspeedMPerS()))
-                                        .append(" m/s. "));
+                .ifPresent(p -> summary.append("Longest ")
+                        .append(Words.time(p.enduranceS()))
+                        .append(" at ")
+                        .append(speed(p.airspeedMPerS()))
+                        .append(" m/s. "));
         result.bestRange()
-                .ifPresent(
-                        p ->
-                                summary.append("Furthest ")
-                                        .append(Numbers.significant(kmOf(p), 3))
-                                        .append(" km at ")
-                                        .append(speed(p.airspeedMPerS()))
-                                        .append(" m/s. "));
+                .ifPresent(p -> summary.append("Furthest ")
+                        .append(Numbers.significant(kmOf(p), 3))
+                        .append(" km at ")
+                        .append(speed(p.airspeedMPerS()))
+                        .append(" m/s. "));
         if (task.headwindMPerS() != 0) {
             summary.append(task.headwindMPerS() > 0 ? "Headwind " : "Tailwind ")
                     .append(Numbers.significant(Math.abs(task.headwindMPerS()), 2))

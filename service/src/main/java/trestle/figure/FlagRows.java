@@ -70,7 +70,8 @@ final class FlagRows {
             waiting.add(seat.onPage() ? seat : seat.on(seat.otherSide()));
         }
         while (!waiting.isEmpty()) {
-            Optional<Pole> next = waiting.stream().filter(w -> overNone(w, waiting)).findFirst();
+            Optional<Pole> next =
+                    waiting.stream().filter(w -> overNone(w, waiting)).findFirst();
             if (next.isEmpty() || !seated(next.get())) {
                 return Optional.empty();
             }

@@ -30,8 +30,7 @@ final class Heading {
 
     private static KeyEntry fitted(KeyEntry key) {
         double room = Page.INNER_WIDTH - (key.width() - Font.TEXT.width(key.text()));
-        return new KeyEntry(
-                key.sign(), key.style(), TextFit.shortened(key.text(), Font.TEXT, room));
+        return new KeyEntry(key.sign(), key.style(), TextFit.shortened(key.text(), Font.TEXT, room));
     }
 
     double height() {

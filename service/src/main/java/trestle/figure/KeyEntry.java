@@ -52,20 +52,13 @@ record KeyEntry(Sign sign, Style style, String text) {
             case CROSS -> Plot.cross(svg, style, centre, middle);
             case CG -> CgSymbol.draw(svg, centre, middle, 5);
             case ARROW ->
-                    svg.polygon(
-                            style,
-                            List.of(
-                                    new Point(centre, middle - 4),
-                                    new Point(centre + 4, middle + 4),
-                                    new Point(centre - 4, middle + 4)));
+                svg.polygon(
+                        style,
+                        List.of(
+                                new Point(centre, middle - 4),
+                                new Point(centre + 4, middle + 4),
+                                new Point(centre - 4, middle + 4)));
         }
-        svg.text(
-                new Label(
-                        x + sign.width() + GAP,
-                        baseline,
-                        Anchor.START,
-                        Font.TEXT,
-                        Style.MUTED,
-                        text));
+        svg.text(new Label(x + sign.width() + GAP, baseline, Anchor.START, Font.TEXT, Style.MUTED, text));
     }
 }

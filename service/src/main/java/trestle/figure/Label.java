@@ -18,7 +18,6 @@ record Label(double x, double y, Anchor anchor, Font font, Style style, String t
     /** Where it stands, by the estimated width. */
     Box box() {
         double width = font.width(text);
-        return new Box(
-                anchor.leftOf(x, width), y - ASCENT * font.size(), width, HEIGHT * font.size());
+        return new Box(anchor.leftOf(x, width), y - ASCENT * font.size(), width, HEIGHT * font.size());
     }
 }

@@ -66,9 +66,7 @@ record Landmarks(
     }
 
     private static OptionalDouble place(Optional<Station> station, Optional<Planform> planform) {
-        return station.isPresent()
-                ? station.get().armM(planform, Optional.empty())
-                : OptionalDouble.empty();
+        return station.isPresent() ? station.get().armM(planform, Optional.empty()) : OptionalDouble.empty();
     }
 
     private static OptionalDouble boxed(Optional<Double> value) {

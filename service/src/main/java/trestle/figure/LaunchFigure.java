@@ -35,8 +35,7 @@ public final class LaunchFigure {
      * @param theme colours
      * @return an SVG document
      */
-    public static String of(
-            LaunchStallTask task, LaunchStallResult result, List<LaunchMoment> path, Theme theme) {
+    public static String of(LaunchStallTask task, LaunchStallResult result, List<LaunchMoment> path, Theme theme) {
         return new LaunchFigure(task, result, List.copyOf(path)).drawn(theme);
     }
 
@@ -61,9 +60,7 @@ public final class LaunchFigure {
                 .timeToSafeSpeedS()
                 .ifPresent(at -> flags.add(new Flag(at, Style.THIRD_FILL, "safe " + seconds(at))));
         if (task.motorDelayS() > 0 && task.motorDelayS() <= lastS()) {
-            flags.add(
-                    new Flag(
-                            task.motorDelayS(), Style.INK, "motor " + seconds(task.motorDelayS())));
+            flags.add(new Flag(task.motorDelayS(), Style.INK, "motor " + seconds(task.motorDelayS())));
         }
         return flags;
     }
@@ -87,11 +84,7 @@ public final class LaunchFigure {
         double release = result.launch().releaseAirspeedMPerS();
         double greatest = Math.max(safe, most(LaunchMoment::airspeedMPerS));
         return new Panel(
-                "Airspeed, m/s",
-                keys(),
-                Panel.TALL,
-                Axis.fromZero(Math.max(release, greatest), TICKS_UP),
-                plot -> {
+                "Airspeed, m/s", keys(), Panel.TALL, Axis.fromZero(Math.max(release, greatest), TICKS_UP), plot -> {
                     plot.bandAcross(Style.LIMIT_BAND, 0, stall);
                     plot.bandAcross(Style.ATTENTION_BAND, stall, safe);
                     plot.across(Style.LIMIT_LINE, stall);
@@ -102,8 +95,7 @@ public final class LaunchFigure {
 
     private static List<KeyEntry> keys() {
         return List.of(
-                KeyEntry.band(Style.LIMIT_BAND, "stalled"),
-                KeyEntry.band(Style.ATTENTION_BAND, "under safe climb"));
+                KeyEntry.band(Style.LIMIT_BAND, "stalled"), KeyEntry.band(Style.ATTENTION_BAND, "under safe climb"));
     }
 
     /** The speeds alone, where there is no path to draw. */
@@ -112,25 +104,15 @@ public final class LaunchFigure {
         double safe = result.safeClimbSpeedMPerS();
         double reached = result.launch().releaseAirspeedMPerS();
         boolean left = result.launch().outcome() != LaunchOutcome.NEVER_RELEASED;
-        List<Flag> flags =
-                List.of(
-                        new Flag(
-                                reached,
-                                Style.SECOND_FILL,
-                                (left ? "at release " : "fastest ") + speed(reached)),
-                        new Flag(stall, Style.LIMIT_TEXT, "stall " + speed(stall)),
-                        new Flag(safe, Style.THIRD_FILL, "safe climb " + speed(safe)));
-        Panel panel =
-                new Panel(
-                        "Airspeed, m/s",
-                        keys(),
-                        Panel.LOW / 2,
-                        new Axis(0, 1, List.of(), false),
-                        plot -> {
-                            plot.bandUp(Style.LIMIT_BAND, 0, stall);
-                            plot.bandUp(Style.ATTENTION_BAND, stall, safe);
-                            plot.dot(Style.SECOND_FILL, reached, 0.5);
-                        });
+        List<Flag> flags = List.of(
+                new Flag(reached, Style.SECOND_FILL, (left ? "at release " : "fastest ") + speed(reached)),
+                new Flag(stall, Style.LIMIT_TEXT, "stall " + speed(stall)),
+                new Flag(safe, Style.THIRD_FILL, "safe climb " + speed(safe)));
+        Panel panel = new Panel("Airspeed, m/s", keys(), Panel.LOW / 2, new Axis(0, 1, List.of(), false), plot -> {
+            plot.bandUp(Style.LIMIT_BAND, 0, stall);
+            plot.bandUp(Style.ATTENTION_BAND, stall, safe);
+            plot.dot(Style.SECOND_FILL, reached, 0.5);
+        });
         Axis x = Axis.fromZero(1.1 * Math.max(safe, reached), TICKS_ALONG);
         Panels.draw(page, x, "Airspeed, m/s", flags, List.of(panel));
     }
@@ -138,7 +120,9 @@ public final class LaunchFigure {
     private void curve(Plot plot, Style style, ToDoubleFunction<LaunchMoment> value) {
         plot.curve(
                 style,
-                path.stream().map(m -> new Point(m.timeS(), value.applyAsDouble(m))).toList());
+                path.stream()
+                        .map(m -> new Point(m.timeS(), value.applyAsDouble(m)))
+                        .toList());
     }
 
     private double most(ToDoubleFunction<LaunchMoment> value) {
@@ -148,37 +132,34 @@ public final class LaunchFigure {
     private String summary() {
         LaunchFlight launch = result.launch();
         String lost = Numbers.fixed(launch.heightLostM(), 1) + " m lost. ";
-        String release =
-                "Released at "
-                        + speed(launch.releaseAirspeedMPerS())
-                        + " m/s, "
-                        + Numbers.whole(100 * Math.abs(launch.marginFraction()))
-                        + (launch.marginFraction() < 0 ? " % under" : " % over")
-                        + " the stall. ";
-        String speeds =
-                " Stall "
-                        + speed(result.stallSpeedMPerS())
-                        + ", safe climb "
-                        + speed(result.safeClimbSpeedMPerS())
-                        + " m/s.";
+        String release = "Released at "
+                + speed(launch.releaseAirspeedMPerS())
+                + " m/s, "
+                + Numbers.whole(100 * Math.abs(launch.marginFraction()))
+                + (launch.marginFraction() < 0 ? " % under" : " % over")
+                + " the stall. ";
+        String speeds = " Stall "
+                + speed(result.stallSpeedMPerS())
+                + ", safe climb "
+                + speed(result.safeClimbSpeedMPerS())
+                + " m/s.";
         return outcome(launch, release, lost) + speeds;
     }
 
     private static String outcome(LaunchFlight launch, String release, String lost) {
         return switch (launch.outcome()) {
             case SAFE_SPEED ->
-                    release
-                            + lost
-                            + (launch.timeToSafeSpeedS().orElse(0) > 0
-                                    ? "Safe after " + seconds(launch.timeToSafeSpeedS().orElse(0))
-                                    : "Safe at once")
-                            + ".";
+                release
+                        + lost
+                        + (launch.timeToSafeSpeedS().orElse(0) > 0
+                                ? "Safe after "
+                                        + seconds(launch.timeToSafeSpeedS().orElse(0))
+                                : "Safe at once")
+                        + ".";
             case GROUND -> release + "It ends on the ground.";
             case TOO_SLOW -> release + lost + "Too slow to climb.";
             case NEVER_RELEASED ->
-                    "It never leaves: "
-                            + speed(launch.releaseAirspeedMPerS())
-                            + " m/s is the fastest it gets.";
+                "It never leaves: " + speed(launch.releaseAirspeedMPerS()) + " m/s is the fastest it gets.";
         };
     }
 

@@ -57,9 +57,7 @@ public final class Numbers {
             return significant(value, 3);
         }
         BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0
-                ? rounded.abs().toPlainString()
-                : signed(rounded.toPlainString());
+        return rounded.signum() == 0 ? rounded.abs().toPlainString() : signed(rounded.toPlainString());
     }
 
     /** A whole number. */

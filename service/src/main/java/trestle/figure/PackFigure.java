@@ -48,26 +48,18 @@ public final class PackFigure {
             return page.finished(theme, TITLE + ". " + summary());
         }
         Axis x = Axis.between(0, clock.count(result.budget().durationS()), TICKS_ALONG);
-        Panels.draw(
-                page, x, "Time, " + clock.unit(), flags(), List.of(voltage(), power(), energy()));
+        Panels.draw(page, x, "Time, " + clock.unit(), flags(), List.of(voltage(), power(), energy()));
         return page.finished(theme, TITLE + ". " + summary());
     }
 
     private List<Flag> flags() {
         List<Flag> flags = new ArrayList<>();
         double endS = result.budget().durationS();
-        Style style =
-                result.discharge().ending() == DischargeEnd.PROFILE_END
-                        ? Style.INK
-                        : Style.LIMIT_TEXT;
+        Style style = result.discharge().ending() == DischargeEnd.PROFILE_END ? Style.INK : Style.LIMIT_TEXT;
         flags.add(new Flag(clock.count(endS), style, ending() + " " + Words.time(endS)));
         double reserveS = result.budget().durationToReserveS();
         if (task.reserveFraction() > 0 && reserveS < endS) {
-            flags.add(
-                    new Flag(
-                            clock.count(reserveS),
-                            Style.ATTENTION_TEXT,
-                            "reserve from " + Words.time(reserveS)));
+            flags.add(new Flag(clock.count(reserveS), Style.ATTENTION_TEXT, "reserve from " + Words.time(reserveS)));
         }
         return flags;
     }
@@ -84,24 +76,19 @@ public final class PackFigure {
     private Panel voltage() {
         double cutoffV = result.cutoffVoltageV();
         double greatest = Math.max(cutoffV, most(CurvePoint::voltageV));
-        double least =
-                Math.min(
-                        cutoffV,
-                        result.curve().stream()
-                                .mapToDouble(CurvePoint::voltageV)
-                                .min()
-                                .orElse(cutoffV));
+        double least = Math.min(
+                cutoffV,
+                result.curve().stream().mapToDouble(CurvePoint::voltageV).min().orElse(cutoffV));
         double room = ROOM * Math.max(greatest - least, 0.05 * greatest);
         return new Panel(
                 "Voltage, V",
-                List.of(
-                        new KeyEntry(
-                                KeyEntry.Sign.BAND,
-                                Style.LIMIT_BAND,
-                                "under the cutoff, "
-                                        + Numbers.significant(cutoffV, 3)
-                                        + " V"
-                                        + (watchesCells() ? ", cells alike" : ""))),
+                List.of(new KeyEntry(
+                        KeyEntry.Sign.BAND,
+                        Style.LIMIT_BAND,
+                        "under the cutoff, "
+                                + Numbers.significant(cutoffV, 3)
+                                + " V"
+                                + (watchesCells() ? ", cells alike" : ""))),
                 Panel.TALL,
                 Axis.between(Math.max(0, least - room), greatest + room, TICKS_UP),
                 plot -> {
@@ -112,8 +99,7 @@ public final class PackFigure {
     }
 
     private boolean watchesCells() {
-        return task.cutoff() instanceof Cutoff.CellVoltage
-                || task.cutoff() instanceof Cutoff.CellMinimum;
+        return task.cutoff() instanceof Cutoff.CellVoltage || task.cutoff() instanceof Cutoff.CellMinimum;
     }
 
     private Panel power() {
@@ -170,10 +156,8 @@ public final class PackFigure {
         double usableWh = Energy.whFromJ(result.budget().usableEnergyJ());
         return wh(usableWh)
                 + " usable down to the cutoff, "
-                + Numbers.significant(
-                        Share.percentFromFraction(result.budget().strandedFraction()), 2)
-                + " % of the energy stranded under it. "
-                + "It lasts "
+                + Numbers.significant(Share.percentFromFraction(result.budget().strandedFraction()), 2)
+                + " % of the energy stranded under it. It lasts "
                 + Words.time(result.budget().durationS())
                 + ".";
     }

@@ -65,8 +65,7 @@ final class Page {
     }
 
     private void note(Style style, String text, int mostLines) {
-        for (String line :
-                TextFit.wrapped(PlainText.clean(text), Font.TEXT, INNER_WIDTH, mostLines)) {
+        for (String line : TextFit.wrapped(PlainText.clean(text), Font.TEXT, INNER_WIDTH, mostLines)) {
             line(Font.TEXT, style, line, ROW);
         }
     }
@@ -112,14 +111,8 @@ final class Page {
     }
 
     private void line(Font font, Style style, String text, double height) {
-        svg.text(
-                new Label(
-                        MARGIN,
-                        y + font.size() - 1,
-                        Anchor.START,
-                        font,
-                        style,
-                        TextFit.shortened(text, font, INNER_WIDTH)));
+        svg.text(new Label(
+                MARGIN, y + font.size() - 1, Anchor.START, font, style, TextFit.shortened(text, font, INNER_WIDTH)));
         y += height;
     }
 }

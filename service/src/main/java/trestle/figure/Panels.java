@@ -65,14 +65,7 @@ final class Panels {
         double limit = Double.POSITIVE_INFINITY;
         for (Tick tick : y.ticks()) {
             String text = TextFit.shortened(tick.label(), Font.TEXT, NUMBER_WIDTH);
-            Label label =
-                    new Label(
-                            LEFT - 6,
-                            plot.y(tick.at()) + 4.5,
-                            Anchor.END,
-                            Font.TEXT,
-                            Style.MUTED,
-                            text);
+            Label label = new Label(LEFT - 6, plot.y(tick.at()) + 4.5, Anchor.END, Font.TEXT, Style.MUTED, text);
             if (label.box().bottom() <= limit) {
                 svg.text(label);
                 limit = label.box().top() - 1;
@@ -85,10 +78,9 @@ final class Panels {
      * evenly; of others, those that would touch the one before are left out.
      */
     static void level(Page page, List<Tick> ticks, DoubleUnaryOperator place, Style style) {
-        List<Label> labels =
-                ticks.stream()
-                        .map(tick -> number(page, tick, place.applyAsDouble(tick.at()), style))
-                        .toList();
+        List<Label> labels = ticks.stream()
+                .map(tick -> number(page, tick, place.applyAsDouble(tick.at()), style))
+                .toList();
         int stride = evenlySpaced(ticks, place) ? stride(labels) : 1;
         double free = 0;
         for (int i = 0; i < labels.size(); i += stride) {
@@ -102,8 +94,7 @@ final class Panels {
     }
 
     private static Label number(Page page, Tick tick, double x, Style style) {
-        return new Label(x, page.y() + 19, Anchor.MIDDLE, Font.TEXT, style, tick.label())
-                .within(2, Page.WIDTH - 2);
+        return new Label(x, page.y() + 19, Anchor.MIDDLE, Font.TEXT, style, tick.label()).within(2, Page.WIDTH - 2);
     }
 
     private static boolean evenlySpaced(List<Tick> ticks, DoubleUnaryOperator place) {
@@ -139,14 +130,13 @@ final class Panels {
     /** The title of a level axis, under its numbers. */
     static void title(Page page, String text) {
         page.svg()
-                .text(
-                        new Label(
-                                LEFT + WIDTH / 2,
-                                page.y() + 13,
-                                Anchor.MIDDLE,
-                                Font.TEXT,
-                                Style.INK,
-                                TextFit.shortened(text, Font.TEXT, WIDTH)));
+                .text(new Label(
+                        LEFT + WIDTH / 2,
+                        page.y() + 13,
+                        Anchor.MIDDLE,
+                        Font.TEXT,
+                        Style.INK,
+                        TextFit.shortened(text, Font.TEXT, WIDTH)));
         page.advance(Heading.ROW + 4);
     }
 }

@@ -31,15 +31,10 @@ public final class PlainText {
 
     /** A name within a longer text: writing from the right does not reorder what stands beside. */
     static String isolated(String name) {
-        boolean fromTheRight =
-                name.codePoints()
-                        .mapToObj(Character::getDirectionality)
-                        .anyMatch(
-                                d ->
-                                        d == Character.DIRECTIONALITY_RIGHT_TO_LEFT
-                                                || d
-                                                        == Character
-                                                                .DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
+        boolean fromTheRight = name.codePoints()
+                .mapToObj(Character::getDirectionality)
+                .anyMatch(d -> d == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                        || d == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
         return fromTheRight ? FIRST_STRONG_ISOLATE + name + POP_ISOLATE : name;
     }
 

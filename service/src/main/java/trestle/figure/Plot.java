@@ -153,13 +153,12 @@ final class Plot {
     /** A sentence in place of curves. */
     void message(String text) {
         String shortened = TextFit.shortened(text, Font.TEXT, area.width() - 2 * MARK);
-        svg.text(
-                new Label(
-                        area.left() + area.width() / 2,
-                        area.middle() + Font.TEXT.size() / 3,
-                        Anchor.MIDDLE,
-                        Font.TEXT,
-                        Style.MUTED,
-                        shortened));
+        svg.text(new Label(
+                area.left() + area.width() / 2,
+                area.middle() + Font.TEXT.size() / 3,
+                Anchor.MIDDLE,
+                Font.TEXT,
+                Style.MUTED,
+                shortened));
     }
 }

@@ -38,13 +38,7 @@ record Pole(Flag flag, double x, double width, int row, Anchor anchor) {
 
     /** Its name, above a plot that begins at a height. */
     Label label(double plotTop) {
-        return new Label(
-                textX(),
-                plotTop + foot() - ABOVE_FOOT,
-                anchor,
-                Font.TEXT,
-                flag.style(),
-                flag.text());
+        return new Label(textX(), plotTop + foot() - ABOVE_FOOT, anchor, Font.TEXT, flag.style(), flag.text());
     }
 
     /** The room of its name, with some clear space beside. */

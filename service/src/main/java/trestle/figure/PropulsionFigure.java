@@ -28,10 +28,9 @@ public final class PropulsionFigure {
     private PropulsionFigure(PropulsionTask task, PropulsionMatch result) {
         this.task = task;
         this.result = result;
-        this.curve =
-                result.performance().curve().stream()
-                        .sorted(Comparator.comparingDouble(OperatingPoint::airspeedMPerS))
-                        .toList();
+        this.curve = result.performance().curve().stream()
+                .sorted(Comparator.comparingDouble(OperatingPoint::airspeedMPerS))
+                .toList();
     }
 
     /**
@@ -64,66 +63,36 @@ public final class PropulsionFigure {
         DrivePerformance performance = result.performance();
         fastest = Math.max(fastest, performance.topSpeedMPerS().orElse(0));
         fastest = Math.max(fastest, performance.zeroThrustSpeedMPerS().orElse(0));
-        return Math.max(fastest, 1.1 * task.cruise().map(CruiseDemand::airspeedMPerS).orElse(0.0));
+        return Math.max(
+                fastest, 1.1 * task.cruise().map(CruiseDemand::airspeedMPerS).orElse(0.0));
     }
 
     private List<Flag> flags() {
         List<Flag> flags = new ArrayList<>();
         task.cruise()
-                .ifPresent(
-                        cruise ->
-                                flags.add(
-                                        new Flag(
-                                                cruise.airspeedMPerS(),
-                                                Style.INK,
-                                                "cruise "
-                                                        + Numbers.fixed(
-                                                                cruise.airspeedMPerS(), 1))));
+                .ifPresent(cruise -> flags.add(new Flag(
+                        cruise.airspeedMPerS(), Style.INK, "cruise " + Numbers.fixed(cruise.airspeedMPerS(), 1))));
         result.performance()
                 .topSpeedMPerS()
-                .ifPresent(
-                        top ->
-                                flags.add(
-                                        new Flag(
-                                                top,
-                                                Style.INK,
-                                                "top speed " + Numbers.fixed(top, 1))));
+                .ifPresent(top -> flags.add(new Flag(top, Style.INK, "top speed " + Numbers.fixed(top, 1))));
         return flags;
     }
 
     private Panel thrust(Axis x) {
         List<KeyEntry> keys = new ArrayList<>();
         keys.add(KeyEntry.line(Style.FIRST_LINE, "available"));
-        task.cruise()
-                .ifPresent(
-                        cruise -> {
-                            keys.add(KeyEntry.line(Style.SECOND_DASHED, "required"));
-                            keys.add(KeyEntry.dot(Style.INK, CRUISE));
-                        });
-        double greatest =
-                Math.max(
-                        most(OperatingPoint::thrustN),
-                        task.cruise().map(cruise -> 1.2 * cruise.thrustN()).orElse(0.0));
-        return new Panel(
-                "Thrust, N",
-                keys,
-                Panel.TALL,
-                Axis.fromZero(greatest, TICKS_UP),
-                plot -> {
-                    task.cruise()
-                            .ifPresent(
-                                    cruise ->
-                                            plot.curve(
-                                                    Style.SECOND_DASHED, drag(cruise.drag(), x)));
-                    curve(plot, Style.FIRST_LINE, OperatingPoint::thrustN);
-                    task.cruise()
-                            .ifPresent(
-                                    cruise ->
-                                            plot.dot(
-                                                    Style.INK,
-                                                    cruise.airspeedMPerS(),
-                                                    cruise.thrustN()));
-                });
+        task.cruise().ifPresent(cruise -> {
+            keys.add(KeyEntry.line(Style.SECOND_DASHED, "required"));
+            keys.add(KeyEntry.dot(Style.INK, CRUISE));
+        });
+        double greatest = Math.max(
+                most(OperatingPoint::thrustN),
+                task.cruise().map(cruise -> 1.2 * cruise.thrustN()).orElse(0.0));
+        return new Panel("Thrust, N", keys, Panel.TALL, Axis.fromZero(greatest, TICKS_UP), plot -> {
+            task.cruise().ifPresent(cruise -> plot.curve(Style.SECOND_DASHED, drag(cruise.drag(), x)));
+            curve(plot, Style.FIRST_LINE, OperatingPoint::thrustN);
+            task.cruise().ifPresent(cruise -> plot.dot(Style.INK, cruise.airspeedMPerS(), cruise.thrustN()));
+        });
     }
 
     private static List<Point> drag(DragCurve drag, Axis x) {
@@ -141,11 +110,10 @@ public final class PropulsionFigure {
         Rating motor = new Rating("motor", orNone(system.motor().maxCurrentA()));
         Rating pack = new Rating("pack", orNone(system.supply().maxCurrentA()));
         if (system.motorCount() == 1) {
-            return List.of(
-                    current(
-                            "Current, A",
-                            OperatingPoint::motorCurrentA,
-                            controller.orLower(motor).orLower(pack)));
+            return List.of(current(
+                    "Current, A",
+                    OperatingPoint::motorCurrentA,
+                    controller.orLower(motor).orLower(pack)));
         }
         return List.of(
                 current("Each motor, A", OperatingPoint::motorCurrentA, controller.orLower(motor)),
@@ -168,10 +136,7 @@ public final class PropulsionFigure {
         boolean shown = rating.currentA < 2 * drawnA;
         List<KeyEntry> keys = new ArrayList<>();
         if (shown) {
-            keys.add(
-                    KeyEntry.band(
-                            Style.LIMIT_BAND,
-                            "over the " + rating.whose + "'s " + sig(rating.currentA) + " A"));
+            keys.add(KeyEntry.band(Style.LIMIT_BAND, "over the " + rating.whose + "'s " + sig(rating.currentA) + " A"));
         }
         if (result.performance().cruise().isPresent()) {
             keys.add(KeyEntry.dot(Style.INK, CRUISE));
@@ -199,17 +164,12 @@ public final class PropulsionFigure {
         if (result.performance().cruise().isPresent()) {
             keys.add(KeyEntry.dot(Style.INK, "total " + CRUISE));
         }
-        return new Panel(
-                "Efficiency",
-                keys,
-                Panel.TALL,
-                Axis.between(0, 1, 5),
-                plot -> {
-                    curve(plot, Style.SECOND_DASHED, point -> point.efficiency().motor());
-                    curve(plot, Style.FIRST_LINE, point -> point.efficiency().propeller());
-                    curve(plot, Style.THIRD_DOTTED, point -> point.efficiency().total());
-                    cruiseDot(plot, point -> point.efficiency().total());
-                });
+        return new Panel("Efficiency", keys, Panel.TALL, Axis.between(0, 1, 5), plot -> {
+            curve(plot, Style.SECOND_DASHED, point -> point.efficiency().motor());
+            curve(plot, Style.FIRST_LINE, point -> point.efficiency().propeller());
+            curve(plot, Style.THIRD_DOTTED, point -> point.efficiency().total());
+            cruiseDot(plot, point -> point.efficiency().total());
+        });
     }
 
     private void curve(Plot plot, Style style, ToDoubleFunction<OperatingPoint> value) {
@@ -219,16 +179,13 @@ public final class PropulsionFigure {
         }
         plot.curve(
                 style,
-                Smooth.through(
-                        curve.stream()
-                                .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
-                                .toList()));
+                Smooth.through(curve.stream()
+                        .map(p -> new Point(p.airspeedMPerS(), value.applyAsDouble(p)))
+                        .toList()));
     }
 
     private void cruiseDot(Plot plot, ToDoubleFunction<OperatingPoint> value) {
-        result.performance()
-                .cruise()
-                .ifPresent(p -> plot.dot(Style.INK, p.airspeedMPerS(), value.applyAsDouble(p)));
+        result.performance().cruise().ifPresent(p -> plot.dot(Style.INK, p.airspeedMPerS(), value.applyAsDouble(p)));
     }
 
     private double most(ToDoubleFunction<OperatingPoint> value) {
@@ -240,16 +197,15 @@ public final class PropulsionFigure {
         StringBuilder summary = new StringBuilder();
         performance
                 .atRest()
-                .ifPresent(p -> summary.append("At rest ").append(sig(p.thrustN())).append(" N. "));
+                .ifPresent(
+                        p -> summary.append("At rest ").append(sig(p.thrustN())).append(" N. "));
         performance
                 .cruise()
-                .ifPresent(
-                        p ->
-                                summary.append("Cruise takes ")
-                                        .append(sig(p.electricalPowerW()))
-                                        .append(" W at ")
-                                        .append(Numbers.whole(100 * p.throttleFraction()))
-                                        .append(" % throttle. "));
+                .ifPresent(p -> summary.append("Cruise takes ")
+                        .append(sig(p.electricalPowerW()))
+                        .append(" W at ")
+                        .append(Numbers.whole(100 * p.throttleFraction()))
+                        .append(" % throttle. "));
         OptionalDouble top = performance.topSpeedMPerS();
         top.ifPresent(v -> summary.append("Top speed ").append(sig(v)).append(" m/s."));
         return summary.toString().strip();

@@ -41,19 +41,17 @@ public final class RailFigure {
             page.note(Style.MUTED, "There is no rail to draw.");
             return page.finished(theme, TITLE + ". " + summary(budget));
         }
-        Heading heading =
-                new Heading(
-                        "Load, % of rating",
-                        List.of(
-                                KeyEntry.band(Style.FIRST_FILL, "typical"),
-                                KeyEntry.band(Style.PALE, "peak"),
-                                KeyEntry.band(Style.LIMIT_BAND, "over")));
+        Heading heading = new Heading(
+                "Load, % of rating",
+                List.of(
+                        KeyEntry.band(Style.FIRST_FILL, "typical"),
+                        KeyEntry.band(Style.PALE, "peak"),
+                        KeyEntry.band(Style.LIMIT_BAND, "over")));
         heading.draw(page.svg(), page.y());
         page.advance(heading.height() + 6);
         int shown = Math.min(MOST_RAILS, budget.rails().size());
         Axis x = Axis.between(0, greatestPercent(budget.rails().subList(0, shown)), TICKS);
-        Box area =
-                new Box(Page.MARGIN + 4, page.y(), Page.INNER_WIDTH - NUMBERS_WIDTH, shown * ROW);
+        Box area = new Box(Page.MARGIN + 4, page.y(), Page.INNER_WIDTH - NUMBERS_WIDTH, shown * ROW);
         Plot plot = new Plot(page.svg(), area, x, new Axis(0, shown, List.of(), false));
         plot.grid();
         plot.bandUp(Style.LIMIT_BAND, FULL, x.to());
@@ -71,40 +69,19 @@ public final class RailFigure {
     }
 
     private static double greatestPercent(List<RailLoad> rails) {
-        double greatest =
-                rails.stream()
-                        .mapToDouble(r -> Math.max(r.loadFraction(), r.peakLoadFraction()))
-                        .max()
-                        .orElse(0);
-        return Math.max(
-                LEAST_PERCENT, Math.min(MOST_PERCENT, 1.05 * Share.percentFromFraction(greatest)));
+        double greatest = rails.stream()
+                .mapToDouble(r -> Math.max(r.loadFraction(), r.peakLoadFraction()))
+                .max()
+                .orElse(0);
+        return Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, 1.05 * Share.percentFromFraction(greatest)));
     }
 
     private static void rail(Plot plot, RailLoad load, Regulator regulator, double top) {
         Box area = plot.area();
-        String name =
-                TextFit.shortened(PlainText.clean(load.name()), Font.HEADING, area.width() - 8);
-        plot.svg()
-                .text(
-                        new Label(
-                                area.left() + 4,
-                                top + 17,
-                                Anchor.START,
-                                Font.HEADING,
-                                Style.INK,
-                                name));
-        bar(
-                plot,
-                Style.FIRST_FILL,
-                top + 25,
-                load.loadFraction(),
-                of(load.typicalA(), regulator.maxCurrentA()));
-        bar(
-                plot,
-                Style.PALE,
-                top + 27 + BAR,
-                load.peakLoadFraction(),
-                of(load.peakA(), regulator.peakRatingA()));
+        String name = TextFit.shortened(PlainText.clean(load.name()), Font.HEADING, area.width() - 8);
+        plot.svg().text(new Label(area.left() + 4, top + 17, Anchor.START, Font.HEADING, Style.INK, name));
+        bar(plot, Style.FIRST_FILL, top + 25, load.loadFraction(), of(load.typicalA(), regulator.maxCurrentA()));
+        bar(plot, Style.PALE, top + 27 + BAR, load.peakLoadFraction(), of(load.peakA(), regulator.peakRatingA()));
     }
 
     private static String of(double carriedA, double ratingA) {
@@ -127,14 +104,13 @@ public final class RailFigure {
                                     new Point(right - 9, middle + 5)));
         }
         plot.svg()
-                .text(
-                        new Label(
-                                plot.area().right() + 8,
-                                top + 11,
-                                Anchor.START,
-                                Font.TEXT,
-                                fraction > 1 ? Style.LIMIT_TEXT : Style.MUTED,
-                                TextFit.shortened(numbers, Font.TEXT, NUMBERS_WIDTH - 12)));
+                .text(new Label(
+                        plot.area().right() + 8,
+                        top + 11,
+                        Anchor.START,
+                        Font.TEXT,
+                        fraction > 1 ? Style.LIMIT_TEXT : Style.MUTED,
+                        TextFit.shortened(numbers, Font.TEXT, NUMBERS_WIDTH - 12)));
     }
 
     private static String summary(RailBudget budget) {

@@ -55,9 +55,7 @@ final class SideView {
             item.travel().ifPresent(travel -> along.to(travel.fromM()).to(travel.toM()));
         }
         landmarks.planform().ifPresent(wing -> along.to(wing.armM(0)).to(wing.armM(1)));
-        landmarks
-                .tail()
-                .ifPresent(tail -> along.to(tail.quarterChordArmM()).to(trailingEdgeM(tail)));
+        landmarks.tail().ifPresent(tail -> along.to(tail.quarterChordArmM()).to(trailingEdgeM(tail)));
         along.to(landmarks.forward()).to(landmarks.aft()).to(landmarks.neutralPoint());
         double datumOff = Math.max(along.least(), -along.greatest());
         if (datumOff > 0 && datumOff < DATUM_NEAR * along.span()) {
@@ -110,13 +108,10 @@ final class SideView {
     }
 
     private Axis axis() {
-        Axis mm =
-                Axis.between(
-                        Length.mmFromM(along.least()), Length.mmFromM(along.greatest()), TICKS);
-        List<Tick> ticks =
-                mm.ticks().stream()
-                        .map(tick -> new Tick(Length.mFromMm(tick.at()), tick.label()))
-                        .toList();
+        Axis mm = Axis.between(Length.mmFromM(along.least()), Length.mmFromM(along.greatest()), TICKS);
+        List<Tick> ticks = mm.ticks().stream()
+                .map(tick -> new Tick(Length.mFromMm(tick.at()), tick.label()))
+                .toList();
         return new Axis(along.least(), along.greatest(), ticks, false);
     }
 
@@ -140,9 +135,7 @@ final class SideView {
     private Map<Flag, Double> flags() {
         Map<Flag, Double> flags = new LinkedHashMap<>();
         alike().entrySet().stream()
-                .sorted(
-                        Comparator.comparingDouble(
-                                (Map.Entry<Alike, Integer> e) -> -e.getValue() * e.getKey().massKg))
+                .sorted(Comparator.comparingDouble((Map.Entry<Alike, Integer> e) -> -e.getValue() * e.getKey().massKg))
                 .forEach(e -> flags.put(flag(e.getKey(), e.getValue()), e.getKey().verticalM));
         return flags;
     }
@@ -153,9 +146,7 @@ final class SideView {
         for (Item item : task.items()) {
             double verticalM = item.verticalM().orElse(0);
             alike.merge(
-                    new Alike(item.name(), item.massKg(), item.armM(), verticalM),
-                    item.quantityCount(),
-                    Integer::sum);
+                    new Alike(item.name(), item.massKg(), item.armM(), verticalM), item.quantityCount(), Integer::sum);
         }
         return alike;
     }
@@ -179,8 +170,7 @@ final class SideView {
             PointMass mass = item.pointMass();
             double y = plot.y(mass.verticalM());
             item.travel().ifPresent(travel -> travel(svg, travel, y));
-            double radius =
-                    Math.max(LEAST_RADIUS, GREATEST_RADIUS * Math.sqrt(mass.massKg() / greatestKg));
+            double radius = Math.max(LEAST_RADIUS, GREATEST_RADIUS * Math.sqrt(mass.massKg() / greatestKg));
             svg.circle(Style.MASS, x(mass.armM()), y, radius);
             svg.circle(Style.MASS_EDGE, x(mass.armM()), y, radius);
         }
@@ -218,27 +208,19 @@ final class SideView {
         List<Label> labels = new ArrayList<>();
         landmarks
                 .planform()
-                .ifPresent(
-                        wing ->
-                                labels.add(
-                                        label(
-                                                wing.armM(0.5),
-                                                "mean chord "
-                                                        + BalanceFigure.wholeMm(
-                                                                wing.meanAerodynamicChordM())
-                                                        + " mm")));
+                .ifPresent(wing -> labels.add(label(
+                        wing.armM(0.5), "mean chord " + BalanceFigure.wholeMm(wing.meanAerodynamicChordM()) + " mm")));
         if (landmarks.planform().isPresent() && landmarks.tail().isPresent()) {
             Planform wing = landmarks.planform().get();
             double tailM = landmarks.tail().get().quarterChordArmM();
             double leverM = tailM - wing.quarterMacArmM();
-            labels.add(
-                    new Label(
-                            x(tailM),
-                            0,
-                            Anchor.END,
-                            Font.TEXT,
-                            Style.MUTED,
-                            "tail arm " + BalanceFigure.wholeMm(leverM) + " mm"));
+            labels.add(new Label(
+                    x(tailM),
+                    0,
+                    Anchor.END,
+                    Font.TEXT,
+                    Style.MUTED,
+                    "tail arm " + BalanceFigure.wholeMm(leverM) + " mm"));
         }
         return labels;
     }

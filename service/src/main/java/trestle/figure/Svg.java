@@ -92,7 +92,11 @@ final class Svg {
     }
 
     private void open(String element, Style style) {
-        out.append("\n<").append(element).append(" class=\"").append(style.cssClass()).append('"');
+        out.append("\n<")
+                .append(element)
+                .append(" class=\"")
+                .append(style.cssClass())
+                .append('"');
     }
 
     private void attribute(String name, double value) {

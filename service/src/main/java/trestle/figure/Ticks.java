@@ -63,8 +63,7 @@ final class Ticks {
     /** Six digits have no room beside a plot: thousands and millions are written as such. */
     private record Multiple(double factor, String sign) {
         private static final Multiple ONE = new Multiple(1, "");
-        private static final List<Multiple> LARGER =
-                List.of(new Multiple(1e3, "k"), new Multiple(1e6, "M"));
+        private static final List<Multiple> LARGER = List.of(new Multiple(1e3, "k"), new Multiple(1e6, "M"));
         private static final double LONGEST = 1e5;
         private static final double LONGEST_WITH_SIGN = 1e4;
 
@@ -72,10 +71,7 @@ final class Ticks {
             return greatest < LONGEST
                     ? ONE
                     : LARGER.stream()
-                            .filter(
-                                    one ->
-                                            greatest / one.factor < LONGEST_WITH_SIGN
-                                                    && step >= one.factor)
+                            .filter(one -> greatest / one.factor < LONGEST_WITH_SIGN && step >= one.factor)
                             .findFirst()
                             .orElse(ONE);
         }

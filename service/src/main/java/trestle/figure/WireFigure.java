@@ -63,10 +63,7 @@ public final class WireFigure {
         if (task.flight().isPresent()) {
             panels.add(cost());
         }
-        String title =
-                task.system() == GaugeSystem.AWG
-                        ? "Gauge, AWG: thicker to the right"
-                        : "Copper area, mm²";
+        String title = task.system() == GaugeSystem.AWG ? "Gauge, AWG: thicker to the right" : "Copper area, mm²";
         Panels.draw(page, x, title, flags(), panels);
         return page.finished(theme, TITLE + ". " + summary());
     }
@@ -78,14 +75,7 @@ public final class WireFigure {
     private List<Flag> flags() {
         List<Flag> flags = new ArrayList<>();
         result.recommended().ifPresent(a -> flags.add(flag(a, Style.THIRD_FILL, "recommended")));
-        result.checked()
-                .ifPresent(
-                        a ->
-                                flags.add(
-                                        flag(
-                                                a,
-                                                a.meets() ? Style.INK : Style.LIMIT_TEXT,
-                                                "checked")));
+        result.checked().ifPresent(a -> flags.add(flag(a, a.meets() ? Style.INK : Style.LIMIT_TEXT, "checked")));
         result.lightest()
                 .filter(a -> result.recommended().filter(a::equals).isEmpty())
                 .ifPresent(a -> flags.add(flag(a, Style.MUTED, "lightest")));
@@ -119,11 +109,7 @@ public final class WireFigure {
             keys.add(new KeyEntry(KeyEntry.Sign.RING, Style.SECOND_FILL, "after the peak"));
         }
         return new Panel(
-                "Conductor, °C",
-                keys,
-                Panel.TALL,
-                Axis.around(Math.min(sinkC, limitC), top, TICKS_UP),
-                plot -> {
+                "Conductor, °C", keys, Panel.TALL, Axis.around(Math.min(sinkC, limitC), top, TICKS_UP), plot -> {
                     plot.bandAcross(Style.ATTENTION_BAND, limitC, ratingC);
                     plot.bandAcross(Style.LIMIT_BAND, ratingC, Double.MAX_VALUE);
                     plot.across(Style.LIMIT_LINE, limitC);
@@ -147,9 +133,7 @@ public final class WireFigure {
         double limit = Share.percentFromFraction(task.maxDropFraction());
         return new Panel(
                 "Drop, % of the supply",
-                List.of(
-                        KeyEntry.band(
-                                Style.LIMIT_BAND, "over " + Numbers.significant(limit, 2) + " %")),
+                List.of(KeyEntry.band(Style.LIMIT_BAND, "over " + Numbers.significant(limit, 2) + " %")),
                 Panel.TALL,
                 Axis.fromZero(MOST_DROP_IN_LIMITS * limit, TICKS_UP),
                 plot -> {
@@ -160,8 +144,10 @@ public final class WireFigure {
     }
 
     private Panel cost() {
-        double leastWh =
-                gauges.stream().flatMap(a -> costWh(a).stream()).min(Double::compare).orElse(1.0);
+        double leastWh = gauges.stream()
+                .flatMap(a -> costWh(a).stream())
+                .min(Double::compare)
+                .orElse(1.0);
         return new Panel(
                 "Energy for loss and carriage, Wh",
                 List.of(),
@@ -213,13 +199,12 @@ public final class WireFigure {
     }
 
     private String summary() {
-        String run =
-                Numbers.significant(task.run().currentA(), 3)
-                        + " A over "
-                        + Numbers.significant(1000 * task.run().lengthM(), 3)
-                        + " mm at "
-                        + Numbers.significant(task.run().supplyVoltageV(), 3)
-                        + " V. ";
+        String run = Numbers.significant(task.run().currentA(), 3)
+                + " A over "
+                + Numbers.significant(1000 * task.run().lengthM(), 3)
+                + " mm at "
+                + Numbers.significant(task.run().supplyVoltageV(), 3)
+                + " V. ";
         return run
                 + result.recommended()
                         .map(a -> a.gauge().label() + " is recommended.")

@@ -19,8 +19,7 @@ import java.util.regex.Pattern;
  */
 public final class Chain {
     /** Source of a number that was asked with. */
-    public static final String REQUEST =
-            "the request, or the default that the assumptions list, in this unit";
+    public static final String REQUEST = "the request, or the default that the assumptions list, in this unit";
 
     /** Source of a sum, a conversion, a share. */
     public static final String ARITHMETIC = "arithmetic";
@@ -89,18 +88,10 @@ public final class Chain {
      * @param source of the formula
      * @return this
      */
-    public Chain step(
-            String symbol,
-            String meaning,
-            double value,
-            String unit,
-            String formula,
-            String source) {
+    public Chain step(String symbol, String meaning, double value, String unit, String formula, String source) {
         String filled = NAME.matcher(formula).replaceAll(this::numberOf);
         String expression =
-                formula.equals(filled)
-                        ? symbol + " = " + formula
-                        : symbol + " = " + formula + " = " + filled;
+                formula.equals(filled) ? symbol + " = " + formula : symbol + " = " + formula + " = " + filled;
         return write(symbol, meaning, expression, value, unit, source);
     }
 
@@ -115,8 +106,7 @@ public final class Chain {
      * @param source of the method
      * @return this
      */
-    public Chain found(
-            String symbol, String meaning, double value, String unit, String how, String source) {
+    public Chain found(String symbol, String meaning, double value, String unit, String how, String source) {
         return write(symbol, meaning, symbol + ": " + how, value, unit, source);
     }
 
@@ -171,10 +161,7 @@ public final class Chain {
         }
         int exponent = rounded.precision() - rounded.scale() - 1;
         return String.format(
-                Locale.ROOT,
-                "%se%d",
-                rounded.scaleByPowerOfTen(-exponent).toPlainString(),
-                exponent);
+                Locale.ROOT, "%se%d", rounded.scaleByPowerOfTen(-exponent).toPlainString(), exponent);
     }
 
     private String numberOf(MatchResult name) {
@@ -185,13 +172,7 @@ public final class Chain {
         return number(value);
     }
 
-    private Chain write(
-            String symbol,
-            String meaning,
-            String expression,
-            double value,
-            String unit,
-            String source) {
+    private Chain write(String symbol, String meaning, String expression, double value, String unit, String source) {
         lines.add(new Working(symbol, meaning, expression, value, unit, source));
         known.put(symbol, value);
         return this;

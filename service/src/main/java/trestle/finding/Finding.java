@@ -13,12 +13,7 @@ import java.util.OptionalDouble;
  * @param limit the limit that it was held against, same unit; empty where there is none
  */
 public record Finding(
-        Severity severity,
-        String code,
-        String message,
-        Subject subject,
-        OptionalDouble value,
-        OptionalDouble limit) {
+        Severity severity, String code, String message, Subject subject, OptionalDouble value, OptionalDouble limit) {
 
     /**
      * A finding that holds a number against a limit.
@@ -32,19 +27,8 @@ public record Finding(
      * @return the finding
      */
     public static Finding of(
-            Severity severity,
-            String code,
-            Subject subject,
-            double value,
-            double limit,
-            String message) {
-        return new Finding(
-                severity,
-                code,
-                message,
-                subject,
-                OptionalDouble.of(value),
-                OptionalDouble.of(limit));
+            Severity severity, String code, Subject subject, double value, double limit, String message) {
+        return new Finding(severity, code, message, subject, OptionalDouble.of(value), OptionalDouble.of(limit));
     }
 
     /**
@@ -57,7 +41,6 @@ public record Finding(
      * @return the finding
      */
     public static Finding of(Severity severity, String code, Subject subject, String message) {
-        return new Finding(
-                severity, code, message, subject, OptionalDouble.empty(), OptionalDouble.empty());
+        return new Finding(severity, code, message, subject, OptionalDouble.empty(), OptionalDouble.empty());
     }
 }

@@ -14,13 +14,7 @@ import trestle.numeric.Guard;
  * @param source author, title, equation or section; or that it is arithmetic, the request, or
  *     common practice
  */
-public record Working(
-        String symbol,
-        String meaning,
-        String expression,
-        double value,
-        String unit,
-        String source) {
+public record Working(String symbol, String meaning, String expression, double value, String unit, String source) {
     /** Checks that nothing is missing. */
     public Working {
         Guard.present("symbol", symbol);

@@ -10,8 +10,7 @@ import trestle.numeric.Guard;
  * @param wingSpanM wing span, m
  * @param maxLiftCoefficient greatest lift coefficient of the whole aircraft, above 0
  */
-public record Airframe(
-        double massKg, double wingAreaM2, double wingSpanM, double maxLiftCoefficient) {
+public record Airframe(double massKg, double wingAreaM2, double wingSpanM, double maxLiftCoefficient) {
     /** Checks the physics. */
     public Airframe {
         Guard.positive("massKg", massKg);

@@ -10,8 +10,4 @@ package trestle.flight;
  * @param atMassLimit true where the mass limit holds it back
  */
 public record BatteryOptimum(
-        double batteryMassKg,
-        double takeoffMassKg,
-        double enduranceS,
-        double stallSpeedMPerS,
-        boolean atMassLimit) {}
+        double batteryMassKg, double takeoffMassKg, double enduranceS, double stallSpeedMPerS, boolean atMassLimit) {}

@@ -34,23 +34,19 @@ final class BatterySizing {
         double leastLog = Math.log(LEAST_RATIO_TO_REST * restKg);
         boolean limited = roomKg <= GREATEST_RATIO_TO_REST * restKg;
         double greatestLog = Math.log(limited ? roomKg : GREATEST_RATIO_TO_REST * restKg);
-        OptionalDouble bestLog =
-                SpeedSearch.leastAt(
-                        log -> 1 / enduranceS(flight, restKg, Math.exp(log), specificEnergyJPerKg),
-                        leastLog,
-                        greatestLog);
+        OptionalDouble bestLog = SpeedSearch.leastAt(
+                log -> 1 / enduranceS(flight, restKg, Math.exp(log), specificEnergyJPerKg), leastLog, greatestLog);
         if (bestLog.isEmpty()) {
             return Optional.empty();
         }
         double batteryKg = Math.exp(bestLog.getAsDouble());
         SteadyFlight then = withMassKg(flight, restKg + batteryKg);
-        return Optional.of(
-                new BatteryOptimum(
-                        batteryKg,
-                        restKg + batteryKg,
-                        enduranceS(flight, restKg, batteryKg, specificEnergyJPerKg),
-                        then.stallSpeedMPerS(),
-                        limited && bestLog.getAsDouble() == greatestLog));
+        return Optional.of(new BatteryOptimum(
+                batteryKg,
+                restKg + batteryKg,
+                enduranceS(flight, restKg, batteryKg, specificEnergyJPerKg),
+                then.stallSpeedMPerS(),
+                limited && bestLog.getAsDouble() == greatestLog));
     }
 
     private static double enduranceS(
@@ -63,7 +59,6 @@ final class BatterySizing {
     }
 
     private static SteadyFlight withMassKg(SteadyFlight flight, double massKg) {
-        return new SteadyFlight(
-                flight.airframe().withMassKg(massKg), flight.power(), flight.densityKgPerM3());
+        return new SteadyFlight(flight.airframe().withMassKg(massKg), flight.power(), flight.densityKgPerM3());
     }
 }

@@ -36,8 +36,7 @@ public record CalibratedPower(
     }
 
     @Override
-    public double powerW(
-            Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS) {
+    public double powerW(Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS) {
         double m = airframe.massKg();
         double v = airspeedMPerS;
         return systemsPowerW

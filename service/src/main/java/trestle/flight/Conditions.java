@@ -16,10 +16,7 @@ public record Conditions(double altitudeM, OptionalDouble temperatureK, Optional
     /** Checks the physics: air that an aircraft may meet. */
     public Conditions {
         Guard.within(
-                "altitudeM",
-                altitudeM,
-                StandardAtmosphere.LOWEST_ALTITUDE_M,
-                StandardAtmosphere.HIGHEST_ALTITUDE_M);
+                "altitudeM", altitudeM, StandardAtmosphere.LOWEST_ALTITUDE_M, StandardAtmosphere.HIGHEST_ALTITUDE_M);
         temperatureK.ifPresent(t -> Guard.within("temperatureK", t, 180, 340));
         pressurePa.ifPresent(p -> Guard.within("pressurePa", p, 4_000, 115_000));
     }

@@ -8,5 +8,4 @@ package trestle.flight;
  * @param enduranceS time to the reserve, s; 0 where the store cannot give the power
  * @param groundRangeM distance over the ground, m; 0 where the wind is not overcome
  */
-public record CurvePoint(
-        double airspeedMPerS, double powerW, double enduranceS, double groundRangeM) {}
+public record CurvePoint(double airspeedMPerS, double powerW, double enduranceS, double groundRangeM) {}

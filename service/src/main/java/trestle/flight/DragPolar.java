@@ -9,8 +9,7 @@ import trestle.numeric.Guard;
  * @param inducedFactor {@code K = 1 / (π e A)}, above 0
  * @param liftCoefficientAtLeastDrag {@code C_L0}; 0 for the plain polar
  */
-public record DragPolar(
-        double leastDragCoefficient, double inducedFactor, double liftCoefficientAtLeastDrag) {
+public record DragPolar(double leastDragCoefficient, double inducedFactor, double liftCoefficientAtLeastDrag) {
     /** Checks the physics. */
     public DragPolar {
         Guard.positive("leastDragCoefficient", leastDragCoefficient);
@@ -26,12 +25,10 @@ public record DragPolar(
      * @param aspectRatio span² over area, above 0
      * @return the polar
      */
-    public static DragPolar of(
-            double zeroLiftCoefficient, double oswaldEfficiency, double aspectRatio) {
+    public static DragPolar of(double zeroLiftCoefficient, double oswaldEfficiency, double aspectRatio) {
         Guard.positive("oswaldEfficiency", oswaldEfficiency);
         Guard.positive("aspectRatio", aspectRatio);
-        return new DragPolar(
-                zeroLiftCoefficient, 1 / (Math.PI * oswaldEfficiency * aspectRatio), 0);
+        return new DragPolar(zeroLiftCoefficient, 1 / (Math.PI * oswaldEfficiency * aspectRatio), 0);
     }
 
     /**
@@ -53,8 +50,7 @@ public record DragPolar(
      */
     public double bestGlideLiftCoefficient() {
         return Math.sqrt(
-                leastDragCoefficient / inducedFactor
-                        + liftCoefficientAtLeastDrag * liftCoefficientAtLeastDrag);
+                leastDragCoefficient / inducedFactor + liftCoefficientAtLeastDrag * liftCoefficientAtLeastDrag);
     }
 
     /**
@@ -66,8 +62,7 @@ public record DragPolar(
      */
     public double leastPowerLiftCoefficient() {
         return -liftCoefficientAtLeastDrag
-                + Math.sqrt(
-                        4 * liftCoefficientAtLeastDrag * liftCoefficientAtLeastDrag
-                                + 3 * leastDragCoefficient / inducedFactor);
+                + Math.sqrt(4 * liftCoefficientAtLeastDrag * liftCoefficientAtLeastDrag
+                        + 3 * leastDragCoefficient / inducedFactor);
     }
 }

@@ -13,11 +13,7 @@ import trestle.numeric.Guard;
  * @param end why it ended
  */
 public record Draw(
-        double durationS,
-        double energyJ,
-        OptionalDouble startCurrentA,
-        OptionalDouble meanCurrentA,
-        StoreEnd end) {
+        double durationS, double energyJ, OptionalDouble startCurrentA, OptionalDouble meanCurrentA, StoreEnd end) {
     /** Checks the physics. */
     public Draw {
         Guard.notNegative("durationS", durationS);

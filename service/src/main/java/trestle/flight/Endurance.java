@@ -38,29 +38,21 @@ public final class Endurance {
     public static EnduranceResult of(EnduranceTask task) {
         Endurance endurance = new Endurance(task);
         OptionalDouble slowest = endurance.flight.leastPowerAirspeedMPerS();
-        return slowest.isPresent()
-                ? endurance.flown(slowest.getAsDouble())
-                : endurance.notFlyable();
+        return slowest.isPresent() ? endurance.flown(slowest.getAsDouble()) : endurance.notFlyable();
     }
 
     private EnduranceResult flown(double bestEnduranceMPerS) {
         double[] airspeeds = curveAirspeeds();
         UsableEnergy usable = usableEnergy(airspeeds, bestEnduranceMPerS);
         SpeedPoint bestEndurance = point(bestEnduranceMPerS);
-        OptionalDouble furthest =
-                flight.furthestAirspeedMPerS(task.headwindMPerS(), usable::energyJ);
-        LegPlanner planner =
-                new LegPlanner(flight, usable, bestEnduranceMPerS, task.headwindMPerS());
+        OptionalDouble furthest = flight.furthestAirspeedMPerS(task.headwindMPerS(), usable::energyJ);
+        LegPlanner planner = new LegPlanner(flight, usable, bestEnduranceMPerS, task.headwindMPerS());
         List<PlannedLeg> planned = task.legs().stream().map(planner::plan).toList();
-        EnergyBudget energy =
-                FlightPlan.fly(
-                        planned, task.store(), bestEndurance.powerW(), task.reserveFraction());
+        EnergyBudget energy = FlightPlan.fly(planned, task.store(), bestEndurance.powerW(), task.reserveFraction());
         double bestEnduranceEnergyJ = bestEndurance.enduranceS() * bestEndurance.powerW();
         return result(
                 Optional.of(bestEndurance),
-                furthest.isPresent()
-                        ? Optional.of(point(furthest.getAsDouble()))
-                        : Optional.empty(),
+                furthest.isPresent() ? Optional.of(point(furthest.getAsDouble())) : Optional.empty(),
                 atAirspeed(),
                 radiusOfActionM(usable),
                 energy,
@@ -87,24 +79,21 @@ public final class Endurance {
             EnergyBudget energy,
             List<CurvePoint> curve,
             Optional<BatteryOptimum> batteryOptimum) {
-        EnduranceResult plain =
-                new EnduranceResult(
-                        flight.stallSpeedMPerS(),
-                        flight.floorMPerS(),
-                        flight.densityKgPerM3(),
-                        StandardAtmosphere.densityAltitudeM(flight.densityKgPerM3()),
-                        bestEndurance,
-                        bestRange,
-                        atAirspeed,
-                        radiusOfActionM,
-                        energy,
-                        curve,
-                        batteryOptimum,
-                        List.of(),
-                        List.of());
-        return plain.judged(
-                EnduranceFindings.of(task, flight, plain),
-                EnduranceAssumptions.of(task, flight, plain));
+        EnduranceResult plain = new EnduranceResult(
+                flight.stallSpeedMPerS(),
+                flight.floorMPerS(),
+                flight.densityKgPerM3(),
+                StandardAtmosphere.densityAltitudeM(flight.densityKgPerM3()),
+                bestEndurance,
+                bestRange,
+                atAirspeed,
+                radiusOfActionM,
+                energy,
+                curve,
+                batteryOptimum,
+                List.of(),
+                List.of());
+        return plain.judged(EnduranceFindings.of(task, flight, plain), EnduranceAssumptions.of(task, flight, plain));
     }
 
     /** Flight at an airspeed to the reserve; the store is asked at exactly that power. */
@@ -127,10 +116,9 @@ public final class Endurance {
 
     private Optional<SpeedPoint> atAirspeed() {
         OptionalDouble asked = task.airspeedMPerS();
-        boolean flyable =
-                asked.isPresent()
-                        && asked.getAsDouble() >= flight.stallSpeedMPerS()
-                        && Double.isFinite(flight.powerW(asked.getAsDouble()));
+        boolean flyable = asked.isPresent()
+                && asked.getAsDouble() >= flight.stallSpeedMPerS()
+                && Double.isFinite(flight.powerW(asked.getAsDouble()));
         return flyable ? Optional.of(point(asked.getAsDouble())) : Optional.empty();
     }
 
@@ -147,13 +135,9 @@ public final class Endurance {
             return OptionalDouble.empty();
         }
         double shareOutPerM =
-                1
-                        / ((out.getAsDouble() - windMPerS)
-                                * usable.durationS(flight.powerW(out.getAsDouble())));
+                1 / ((out.getAsDouble() - windMPerS) * usable.durationS(flight.powerW(out.getAsDouble())));
         double shareBackPerM =
-                1
-                        / ((back.getAsDouble() + windMPerS)
-                                * usable.durationS(flight.powerW(back.getAsDouble())));
+                1 / ((back.getAsDouble() + windMPerS) * usable.durationS(flight.powerW(back.getAsDouble())));
         return OptionalDouble.of((1 - task.reserveFraction()) / (shareOutPerM + shareBackPerM));
     }
 
@@ -162,14 +146,10 @@ public final class Endurance {
         double least = Math.max(flight.stallSpeedMPerS(), valid.leastMPerS());
         double against = Math.abs(task.headwindMPerS());
         double furthest = flight.furthestAirspeedMPerS(against, powerW -> 1).orElse(least);
-        double wanted =
-                Math.max(
-                        CURVE_BEYOND_BEST_RANGE * furthest,
-                        CURVE_BEYOND_ASKED * task.airspeedMPerS().orElse(0));
-        double greatest =
-                Math.min(
-                        Math.min(wanted, valid.greatestMPerS()),
-                        SteadyFlight.GREATEST_AIRSPEED_M_PER_S);
+        double wanted = Math.max(
+                CURVE_BEYOND_BEST_RANGE * furthest,
+                CURVE_BEYOND_ASKED * task.airspeedMPerS().orElse(0));
+        double greatest = Math.min(Math.min(wanted, valid.greatestMPerS()), SteadyFlight.GREATEST_AIRSPEED_M_PER_S);
         List<Double> airspeeds = new ArrayList<>();
         for (int i = 0; i < CURVE_POINTS; i++) {
             double airspeed = least + (greatest - least) * i / (CURVE_POINTS - 1);

@@ -15,9 +15,7 @@ final class EnduranceAssumptions {
         add(
                 all,
                 FlightPart.MAX_LIFT_COEFFICIENT,
-                text(
-                        "recommended airspeeds are %.1f m/s or more, 1.2 times the stall speed",
-                        flight.floorMPerS()),
+                text("recommended airspeeds are %.1f m/s or more, 1.2 times the stall speed", flight.floorMPerS()),
                 "common practice: gusts and turns need the margin");
         add(
                 all,
@@ -29,17 +27,14 @@ final class EnduranceAssumptions {
             add(
                     all,
                     FlightPart.RESERVE,
-                    text(
-                            "%.0f %% of the energy usable at each power is kept",
-                            100 * task.reserveFraction()),
+                    text("%.0f %% of the energy usable at each power is kept", 100 * task.reserveFraction()),
                     "what a pack gives depends on the power it is drawn at");
         }
         if (result.radiusOfActionM().isPresent() && task.headwindMPerS() != 0) {
             add(
                     all,
                     FlightPart.HEADWIND,
-                    "radius of action: each way at its own best airspeed; shares of the discharge"
-                            + " add up",
+                    "radius of action: each way at its own best airspeed; shares of the discharge" + " add up",
                     "the powers of the two ways are close");
         }
         if (!task.legs().isEmpty()) {
@@ -78,8 +73,7 @@ final class EnduranceAssumptions {
         return new Assumption(
                 Subject.of(FlightPart.DRAG),
                 "parabolic drag polar at every airspeed",
-                "holds between the stall and the end of laminar low drag; Reynolds number effects"
-                        + " are left out");
+                "holds between the stall and the end of laminar low drag; Reynolds number effects" + " are left out");
     }
 
     private static void legs(List<Assumption> all, EnduranceResult result) {
@@ -87,11 +81,10 @@ final class EnduranceAssumptions {
         for (int i = 0; i < legs.size(); i++) {
             LegResult leg = legs.get(i);
             if (leg.leg().airspeedMPerS().isEmpty() && leg.status() != LegStatus.NOT_FLYABLE) {
-                all.add(
-                        new Assumption(
-                                Subject.of(FlightPart.LEG, i),
-                                text("airspeed %.1f m/s", leg.airspeedMPerS()),
-                                because(leg.leg())));
+                all.add(new Assumption(
+                        Subject.of(FlightPart.LEG, i),
+                        text("airspeed %.1f m/s", leg.airspeedMPerS()),
+                        because(leg.leg())));
             }
         }
     }
@@ -100,9 +93,7 @@ final class EnduranceAssumptions {
         if (leg instanceof Leg.Climb) {
             return "the airspeed of least power, at least 1.3 times the stall speed";
         }
-        return leg instanceof Leg.Loiter
-                ? "the airspeed of least power"
-                : "the airspeed of best range in the wind";
+        return leg instanceof Leg.Loiter ? "the airspeed of least power" : "the airspeed of best range in the wind";
     }
 
     private static void add(List<Assumption> all, FlightPart part, String assumed, String because) {

@@ -61,15 +61,13 @@ final class EnduranceFindings {
                             + " speed: no airspeed can be recommended.");
             return;
         }
-        findings.add(
-                Finding.of(
-                        STOP,
-                        "thrust-not-available",
-                        Subject.of(FlightPart.EFFICIENCY),
-                        text(
-                                "The propulsion makes no thrust equal to the drag at any airspeed"
-                                        + " from %.1f m/s up.",
-                                flight.floorMPerS())));
+        findings.add(Finding.of(
+                STOP,
+                "thrust-not-available",
+                Subject.of(FlightPart.EFFICIENCY),
+                text(
+                        "The propulsion makes no thrust equal to the drag at any airspeed" + " from %.1f m/s up.",
+                        flight.floorMPerS())));
     }
 
     private void askedAirspeed() {
@@ -77,12 +75,8 @@ final class EnduranceFindings {
             return;
         }
         double airspeed = task.airspeedMPerS().getAsDouble();
-        findings.addAll(
-                new AirspeedFindings(flight)
-                        .about(
-                                airspeed,
-                                Subject.of(FlightPart.AIRSPEED),
-                                "the airspeed asked for"));
+        findings.addAll(new AirspeedFindings(flight)
+                .about(airspeed, Subject.of(FlightPart.AIRSPEED), "the airspeed asked for"));
         if (airspeed <= task.headwindMPerS()) {
             headwind(STOP, airspeed, "The airspeed asked for,");
         }
@@ -103,15 +97,14 @@ final class EnduranceFindings {
             return;
         }
         if (result.bestRange().isEmpty() || result.radiusOfActionM().isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "headwind-not-overcome",
-                            Subject.of(FlightPart.HEADWIND),
-                            text(
-                                    "No airspeed that can be flown beats a headwind of %.1f m/s:"
-                                            + " one way of the flight makes no ground.",
-                                    Math.abs(headwind))));
+            findings.add(Finding.of(
+                    STOP,
+                    "headwind-not-overcome",
+                    Subject.of(FlightPart.HEADWIND),
+                    text(
+                            "No airspeed that can be flown beats a headwind of %.1f m/s:"
+                                    + " one way of the flight makes no ground.",
+                            Math.abs(headwind))));
         }
         double airspeed = result.bestEndurance().get().airspeedMPerS();
         if (airspeed <= headwind) {
@@ -154,15 +147,13 @@ final class EnduranceFindings {
 
     private void powerLimit(SpeedPoint point, FlightPart part) {
         if (point.enduranceS() == 0) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "pack-power-limit",
-                            Subject.of(part),
-                            text(
-                                    "The pack cannot give the %.0f W that level flight at %.1f m/s"
-                                            + " takes.",
-                                    point.powerW(), point.airspeedMPerS())));
+            findings.add(Finding.of(
+                    STOP,
+                    "pack-power-limit",
+                    Subject.of(part),
+                    text(
+                            "The pack cannot give the %.0f W that level flight at %.1f m/s" + " takes.",
+                            point.powerW(), point.airspeedMPerS())));
         }
     }
 
@@ -176,23 +167,19 @@ final class EnduranceFindings {
                         FlightPart.CALIBRATION,
                         1000 * task.airframe().massKg(),
                         1000 * calibration.massKg(),
-                        "The take-off mass of %.0f g is far from the %.0f g that the calibration"
-                                + " was flown at.");
+                        "The take-off mass of %.0f g is far from the %.0f g that the calibration" + " was flown at.");
             }
         }
         double greatest = flight.validAirspeeds().greatestMPerS();
         result.bestRange()
                 .filter(point -> point.airspeedMPerS() > 0.999 * greatest)
-                .ifPresent(
-                        point ->
-                                add(
-                                        NOTE,
-                                        "best-range-at-end-of-data",
-                                        sourcePart(),
-                                        point.airspeedMPerS(),
-                                        greatest,
-                                        "The best range is at %.1f m/s because the power data end"
-                                                + " at %.1f m/s; more may lie beyond."));
+                .ifPresent(point -> add(
+                        NOTE,
+                        "best-range-at-end-of-data",
+                        sourcePart(),
+                        point.airspeedMPerS(),
+                        greatest,
+                        "The best range is at %.1f m/s because the power data end at %.1f m/s; more may lie beyond."));
     }
 
     private void air() {
@@ -209,21 +196,8 @@ final class EnduranceFindings {
     }
 
     /** The message has two places: for the value and for the limit. */
-    private void add(
-            Severity severity,
-            String code,
-            FlightPart part,
-            double value,
-            double limit,
-            String message) {
-        findings.add(
-                Finding.of(
-                        severity,
-                        code,
-                        Subject.of(part),
-                        value,
-                        limit,
-                        text(message, value, limit)));
+    private void add(Severity severity, String code, FlightPart part, double value, double limit, String message) {
+        findings.add(Finding.of(severity, code, Subject.of(part), value, limit, text(message, value, limit)));
     }
 
     private static String text(String format, Object... values) {

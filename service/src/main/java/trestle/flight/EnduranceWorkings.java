@@ -14,8 +14,7 @@ import trestle.units.Time;
 public final class EnduranceWorkings {
     static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapters 5 and 6";
     private static final String SEARCH =
-            "search: a grid, then R. P. Brent, Algorithms for Minimization Without Derivatives,"
-                    + " chapter 5";
+            "search: a grid, then R. P. Brent, Algorithms for Minimization Without Derivatives," + " chapter 5";
     private static final String FLOOR = "1.2 stall speeds, common practice, no source";
 
     private final EnduranceTask task;
@@ -59,20 +58,8 @@ public final class EnduranceWorkings {
         chain.given("C_Lmax", "greatest lift coefficient", airframe.maxLiftCoefficient(), "1");
         chain.given("w", "headwind", task.headwindMPerS(), "m/s");
         chain.given("r", "reserve, share of the energy", task.reserveFraction(), "1");
-        chain.step(
-                "W",
-                "weight",
-                airframe.massKg() * GRAVITY_M_PER_S2,
-                "N",
-                "m*9.80665",
-                "standard gravity");
-        chain.step(
-                "V_s",
-                "stall speed",
-                result.stallSpeedMPerS(),
-                "m/s",
-                "sqrt(2*W/(rho*S*C_Lmax))",
-                ANDERSON);
+        chain.step("W", "weight", airframe.massKg() * GRAVITY_M_PER_S2, "N", "m*9.80665", "standard gravity");
+        chain.step("V_s", "stall speed", result.stallSpeedMPerS(), "m/s", "sqrt(2*W/(rho*S*C_Lmax))", ANDERSON);
         chain.step(
                 "V_f",
                 "least recommended airspeed",
@@ -89,8 +76,7 @@ public final class EnduranceWorkings {
         String furthest = "least P(V)/((V-w)*E(P)) at or above V_f and w: furthest over ground";
         result.bestRange().ifPresent(p -> point(p, "r", "best range", furthest, SEARCH));
         String asked = "as asked for";
-        result.atAirspeed()
-                .ifPresent(p -> point(p, "a", "the airspeed asked for", asked, Chain.REQUEST));
+        result.atAirspeed().ifPresent(p -> point(p, "a", "the airspeed asked for", asked, Chain.REQUEST));
     }
 
     private void point(SpeedPoint point, String tag, String called, String how, String source) {
@@ -130,47 +116,37 @@ public final class EnduranceWorkings {
             chain.step(symbol, meaning, hours, "h", formula, Chain.ARITHMETIC);
             return;
         }
-        String how =
-                "the pack is discharged at constant P_"
-                        + tag
-                        + " to its cutoff, step by step in"
-                        + " time; pack-energy with this power_w shows it";
-        String method =
-                "time integration of the pack model; compare L. W. Traub, J. Aircraft 48(2),"
-                        + " 2011, 703";
+        String how = "the pack is discharged at constant P_"
+                + tag
+                + " to its cutoff, step by step in time; pack-energy with this power_w shows it";
+        String method = "time integration of the pack model; compare L. W. Traub, J. Aircraft 48(2)," + " 2011, 703";
         chain.found(symbol, meaning, hours, "h", how, method);
         point.currentA()
-                .ifPresent(
-                        amps ->
-                                chain.found(
-                                        "I_" + tag,
-                                        "mean current" + at,
-                                        amps,
-                                        "A",
-                                        "charge given in that discharge over its time",
-                                        method));
+                .ifPresent(amps -> chain.found(
+                        "I_" + tag,
+                        "mean current" + at,
+                        amps,
+                        "A",
+                        "charge given in that discharge over its time",
+                        method));
     }
 
     private void energy() {
         result.radiusOfActionM()
-                .ifPresent(
-                        radiusM ->
-                                chain.found(
-                                        "R",
-                                        "radius of action",
-                                        Length.kmFromM(radiusM),
-                                        "km",
-                                        "(1-r) over the shares of the discharge that a kilometre"
-                                                + " out against |w| and one back take, each at its"
-                                                + " own best airspeed",
-                                        SEARCH));
+                .ifPresent(radiusM -> chain.found(
+                        "R",
+                        "radius of action",
+                        Length.kmFromM(radiusM),
+                        "km",
+                        "(1-r) over the shares of the discharge that a kilometre out against |w| and one back take,"
+                                + " each at its own best airspeed",
+                        SEARCH));
         double availableWh = Energy.whFromJ(result.energy().availableJ());
         if (result.bestEndurance().isPresent() && task.store() instanceof FixedEnergy) {
             chain.given("E", "usable energy", availableWh, "Wh");
         } else {
-            String how =
-                    "what the legs take, and what is then left at best-endurance power; flown as a"
-                            + " profile, which may dip under the cutoff for some seconds";
+            String how = "what the legs take, and what is then left at best-endurance power; flown as a"
+                    + " profile, which may dip under the cutoff for some seconds";
             chain.found("E", "usable energy", availableWh, "Wh", how, "sum over the legs");
         }
         double reserveWh = Energy.whFromJ(result.energy().reserveJ());
@@ -179,22 +155,18 @@ public final class EnduranceWorkings {
             leg(result.energy().legs().get(i), i + 1);
         }
         result.batteryOptimum()
-                .ifPresent(
-                        best ->
-                                chain.found(
-                                        "m_b",
-                                        "battery mass for the longest endurance",
-                                        Mass.gFromKg(best.batteryMassKg()),
-                                        "g",
-                                        "greatest e*m_b/P_least(m_0+m_b), energy per battery mass e"
-                                                + " and the rest m_0 held",
-                                        "L. W. Traub, J. Aircraft 48(2), 2011, 703"));
+                .ifPresent(best -> chain.found(
+                        "m_b",
+                        "battery mass for the longest endurance",
+                        Mass.gFromKg(best.batteryMassKg()),
+                        "g",
+                        "greatest e*m_b/P_least(m_0+m_b), energy per battery mass e" + " and the rest m_0 held",
+                        "L. W. Traub, J. Aircraft 48(2), 2011, 703"));
     }
 
     private void leg(LegResult leg, int n) {
         String of = " of leg " + n;
-        chain.found(
-                "P_" + n, "pack power" + of, leg.powerW(), "W", "power at its airspeed", ANDERSON);
+        chain.found("P_" + n, "pack power" + of, leg.powerW(), "W", "power at its airspeed", ANDERSON);
         chain.given("t_" + n, "planned time" + of, leg.plannedDurationS(), "s", Chain.ARITHMETIC);
         chain.step(
                 "E_" + n,

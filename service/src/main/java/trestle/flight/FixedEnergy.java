@@ -21,11 +21,7 @@ public record FixedEnergy(double usableEnergyJ) implements EnergyStore {
     public Draw constantPower(double powerW) {
         Guard.positive("powerW", powerW);
         return new Draw(
-                usableEnergyJ / powerW,
-                usableEnergyJ,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                StoreEnd.EMPTY);
+                usableEnergyJ / powerW, usableEnergyJ, OptionalDouble.empty(), OptionalDouble.empty(), StoreEnd.EMPTY);
     }
 
     @Override
@@ -38,9 +34,7 @@ public record FixedEnergy(double usableEnergyJ) implements EnergyStore {
             boolean enough = wantedJ <= leftJ;
             double givenJ = enough ? wantedJ : leftJ;
             double endS = startS + (enough ? step.durationS() : leftJ / step.powerW());
-            flown.add(
-                    new FlownStep(
-                            startS, endS, givenJ, OptionalDouble.empty(), OptionalDouble.empty()));
+            flown.add(new FlownStep(startS, endS, givenJ, OptionalDouble.empty(), OptionalDouble.empty()));
             if (!enough) {
                 return new Plan(flown, Optional.of(StoreEnd.EMPTY));
             }

@@ -27,10 +27,7 @@ final class FlightPlan {
      * @return the budget
      */
     static EnergyBudget fly(
-            List<PlannedLeg> planned,
-            EnergyStore store,
-            double bestEnduranceW,
-            double reserveFraction) {
+            List<PlannedLeg> planned, EnergyStore store, double bestEnduranceW, double reserveFraction) {
         int flyable = 0;
         while (flyable < planned.size() && planned.get(flyable).flyable()) {
             flyable++;
@@ -43,7 +40,8 @@ final class FlightPlan {
         steps.add(new Step(bestEnduranceW, Math.max(1, LONGER_THAN_ANY_RESERVE * wholeS)));
         Plan plan = store.fly(steps);
 
-        double availableJ = plan.steps().stream().mapToDouble(FlownStep::energyJ).sum();
+        double availableJ =
+                plan.steps().stream().mapToDouble(FlownStep::energyJ).sum();
         double plannedJ = planned.stream().mapToDouble(PlannedLeg::energyJ).sum();
         double reserveJ = reserveFraction * availableJ;
         boolean allFlown = plan.steps().size() > flyable;
@@ -71,16 +69,13 @@ final class FlightPlan {
                 endS = plan.steps().get(i).endS();
             } else {
                 boolean refused = i == flyable && allFlown;
-                results.add(
-                        leg.notFlown(
-                                endS, refused ? LegStatus.NOT_FLYABLE : LegStatus.NOT_REACHED));
+                results.add(leg.notFlown(endS, refused ? LegStatus.NOT_FLYABLE : LegStatus.NOT_REACHED));
             }
         }
         return results;
     }
 
-    private static Optional<Shortfall> shortfall(
-            List<PlannedLeg> planned, int flyable, Plan plan, double spendableJ) {
+    private static Optional<Shortfall> shortfall(List<PlannedLeg> planned, int flyable, Plan plan, double spendableJ) {
         double neededJ = 0;
         for (int i = 0; i < flyable; i++) {
             neededJ += planned.get(i).energyJ();
@@ -96,11 +91,10 @@ final class FlightPlan {
             startS += planned.get(i).durationS();
             i++;
         }
-        return Optional.of(
-                new Shortfall(
-                        i,
-                        startS + (spendableJ - beforeJ) / planned.get(i).powerW(),
-                        neededJ - spendableJ,
-                        plan.steps().size() > flyable ? Optional.empty() : plan.end()));
+        return Optional.of(new Shortfall(
+                i,
+                startS + (spendableJ - beforeJ) / planned.get(i).powerW(),
+                neededJ - spendableJ,
+                plan.steps().size() > flyable ? Optional.empty() : plan.end()));
     }
 }

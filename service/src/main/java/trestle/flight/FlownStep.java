@@ -13,11 +13,7 @@ import trestle.numeric.Guard;
  * @param meanCurrentA mean current in the step, A; empty where the store has no voltage
  */
 public record FlownStep(
-        double startS,
-        double endS,
-        double energyJ,
-        OptionalDouble lowestVoltageV,
-        OptionalDouble meanCurrentA) {
+        double startS, double endS, double energyJ, OptionalDouble lowestVoltageV, OptionalDouble meanCurrentA) {
     /** Checks the physics. */
     public FlownStep {
         Guard.notNegative("startS", startS);

@@ -20,8 +20,7 @@ public sealed interface Leg {
      * @param climbRateMPerS rate of climb, m/s
      * @param airspeedMPerS airspeed, m/s
      */
-    record Climb(double heightM, double climbRateMPerS, OptionalDouble airspeedMPerS)
-            implements Leg {
+    record Climb(double heightM, double climbRateMPerS, OptionalDouble airspeedMPerS) implements Leg {
         /** Checks the physics. */
         public Climb {
             Guard.positive("heightM", heightM);
@@ -37,8 +36,7 @@ public sealed interface Leg {
      * @param headwindMPerS wind against the flight, m/s; below 0 for a tailwind
      * @param airspeedMPerS airspeed, m/s
      */
-    record Cruise(Extent extent, double headwindMPerS, OptionalDouble airspeedMPerS)
-            implements Leg {
+    record Cruise(Extent extent, double headwindMPerS, OptionalDouble airspeedMPerS) implements Leg {
         /** Checks the physics. */
         public Cruise {
             Guard.present("extent", extent);
@@ -69,11 +67,7 @@ public sealed interface Leg {
      * @param powerFraction share of the thrust part of level power, 0 to 1; systems run on in full
      * @param airspeedMPerS airspeed, m/s
      */
-    record Descent(
-            double heightM,
-            double sinkRateMPerS,
-            double powerFraction,
-            OptionalDouble airspeedMPerS)
+    record Descent(double heightM, double sinkRateMPerS, double powerFraction, OptionalDouble airspeedMPerS)
             implements Leg {
         /** Checks the physics. */
         public Descent {

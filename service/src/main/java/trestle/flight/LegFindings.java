@@ -30,30 +30,26 @@ final class LegFindings {
         double airspeed = leg.airspeedMPerS();
         Subject subject = Subject.of(FlightPart.LEG, index);
         List<Finding> findings =
-                new AirspeedFindings(flight)
-                        .about(airspeed, subject, text("the airspeed of leg %d", number));
+                new AirspeedFindings(flight).about(airspeed, subject, text("the airspeed of leg %d", number));
         if (leg.leg() instanceof Leg.Cruise cruise && airspeed <= cruise.headwindMPerS()) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "headwind-not-overcome",
-                            subject,
-                            airspeed,
-                            cruise.headwindMPerS(),
-                            text(
-                                    "Leg %d: %.1f m/s does not beat its headwind of %.1f m/s.",
-                                    number, airspeed, cruise.headwindMPerS())));
+            findings.add(Finding.of(
+                    STOP,
+                    "headwind-not-overcome",
+                    subject,
+                    airspeed,
+                    cruise.headwindMPerS(),
+                    text(
+                            "Leg %d: %.1f m/s does not beat its headwind of %.1f m/s.",
+                            number, airspeed, cruise.headwindMPerS())));
         }
         if (leg.status() == LegStatus.NOT_FLYABLE) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "leg-not-flyable",
-                            subject,
-                            text(
-                                    "Leg %d cannot be flown as asked at %.1f m/s; the legs after"
-                                            + " it are left out.",
-                                    number, airspeed)));
+            findings.add(Finding.of(
+                    STOP,
+                    "leg-not-flyable",
+                    subject,
+                    text(
+                            "Leg %d cannot be flown as asked at %.1f m/s; the legs after" + " it are left out.",
+                            number, airspeed)));
         }
         return findings;
     }
@@ -64,12 +60,11 @@ final class LegFindings {
         }
         double plannedWh = Energy.whFromJ(energy.plannedJ());
         double spendableWh = Energy.whFromJ(energy.availableJ() - energy.reserveJ());
-        String message =
-                shortfall.intoReserveOnly()
-                        ? "Leg %d runs into the reserve %.1f min after the start: the plan takes"
-                                + " %.0f Wh more than the reserve leaves."
-                        : "The energy does not last through the plan: in leg %d, %.1f min after the"
-                                + " start, the reserve is reached, and %.0f Wh are missing.";
+        String message = shortfall.intoReserveOnly()
+                ? "Leg %d runs into the reserve %.1f min after the start: the plan takes"
+                        + " %.0f Wh more than the reserve leaves."
+                : "The energy does not last through the plan: in leg %d, %.1f min after the"
+                        + " start, the reserve is reached, and %.0f Wh are missing.";
         return Finding.of(
                 shortfall.intoReserveOnly() ? ATTENTION : STOP,
                 shortfall.intoReserveOnly() ? "leg-uses-reserve" : "leg-runs-out",

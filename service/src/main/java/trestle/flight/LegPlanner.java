@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
  * @param bestEnduranceMPerS airspeed of least power, m/s
  * @param headwindMPerS headwind of climbs and descents, m/s
  */
-record LegPlanner(
-        SteadyFlight flight, UsableEnergy usable, double bestEnduranceMPerS, double headwindMPerS) {
+record LegPlanner(SteadyFlight flight, UsableEnergy usable, double bestEnduranceMPerS, double headwindMPerS) {
     /** A store is never drawn at nothing: keeps a glide without systems power finite. */
     private static final double LEAST_POWER_W = 1e-6;
 
@@ -30,13 +29,8 @@ record LegPlanner(
     }
 
     private PlannedLeg climb(Leg.Climb climb) {
-        double airspeed =
-                climb.airspeedMPerS()
-                        .orElse(
-                                Math.max(
-                                        bestEnduranceMPerS,
-                                        SteadyFlight.CLIMB_IN_STALL_SPEEDS
-                                                * flight.stallSpeedMPerS()));
+        double airspeed = climb.airspeedMPerS()
+                .orElse(Math.max(bestEnduranceMPerS, SteadyFlight.CLIMB_IN_STALL_SPEEDS * flight.stallSpeedMPerS()));
         if (climb.climbRateMPerS() >= airspeed) {
             return PlannedLeg.notFlyable(climb, airspeed);
         }
@@ -51,20 +45,14 @@ record LegPlanner(
     private PlannedLeg cruise(Leg.Cruise cruise) {
         OptionalDouble asked = cruise.airspeedMPerS();
         OptionalDouble airspeed =
-                asked.isPresent()
-                        ? asked
-                        : flight.furthestAirspeedMPerS(cruise.headwindMPerS(), usable::energyJ);
+                asked.isPresent() ? asked : flight.furthestAirspeedMPerS(cruise.headwindMPerS(), usable::energyJ);
         if (airspeed.isEmpty()) {
             return PlannedLeg.notFlyable(cruise, bestEnduranceMPerS);
         }
         double groundSpeed = airspeed.getAsDouble() - cruise.headwindMPerS();
         if (cruise.extent() instanceof Extent.Distance distance) {
             return groundSpeed > 0
-                    ? level(
-                            cruise,
-                            airspeed.getAsDouble(),
-                            distance.distanceM() / groundSpeed,
-                            groundSpeed)
+                    ? level(cruise, airspeed.getAsDouble(), distance.distanceM() / groundSpeed, groundSpeed)
                     : PlannedLeg.notFlyable(cruise, airspeed.getAsDouble());
         }
         double durationS = ((Extent.Duration) cruise.extent()).durationS();
@@ -77,12 +65,9 @@ record LegPlanner(
     }
 
     private PlannedLeg descent(Leg.Descent descent) {
-        double airspeed =
-                descent.airspeedMPerS()
-                        .orElseGet(
-                                () ->
-                                        flight.furthestAirspeedMPerS(headwindMPerS, usable::energyJ)
-                                                .orElse(bestEnduranceMPerS));
+        double airspeed = descent.airspeedMPerS()
+                .orElseGet(() -> flight.furthestAirspeedMPerS(headwindMPerS, usable::energyJ)
+                        .orElse(bestEnduranceMPerS));
         if (descent.sinkRateMPerS() >= airspeed) {
             return PlannedLeg.notFlyable(descent, airspeed);
         }
@@ -100,8 +85,7 @@ record LegPlanner(
         return checked(leg, airspeed, flight.powerW(airspeed), durationS, groundSpeed);
     }
 
-    private PlannedLeg checked(
-            Leg leg, double airspeed, double powerW, double durationS, double groundSpeed) {
+    private PlannedLeg checked(Leg leg, double airspeed, double powerW, double durationS, double groundSpeed) {
         boolean flyable = airspeed >= flight.stallSpeedMPerS() && Double.isFinite(powerW);
         return flyable
                 ? new PlannedLeg(leg, true, airspeed, powerW, durationS, groundSpeed)

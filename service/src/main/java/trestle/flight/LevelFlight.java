@@ -25,8 +25,7 @@ public final class LevelFlight {
      * @param dynamicPressurePa dynamic pressure, Pa, above 0
      * @return lift coefficient
      */
-    public static double liftCoefficient(
-            double massKg, double wingAreaM2, double dynamicPressurePa) {
+    public static double liftCoefficient(double massKg, double wingAreaM2, double dynamicPressurePa) {
         return massKg * GRAVITY_M_PER_S2 / (dynamicPressurePa * wingAreaM2);
     }
 
@@ -42,8 +41,7 @@ public final class LevelFlight {
      */
     public static double airspeedMPerS(
             double massKg, double wingAreaM2, double densityKgPerM3, double liftCoefficient) {
-        return Math.sqrt(
-                2 * massKg * GRAVITY_M_PER_S2 / (densityKgPerM3 * wingAreaM2 * liftCoefficient));
+        return Math.sqrt(2 * massKg * GRAVITY_M_PER_S2 / (densityKgPerM3 * wingAreaM2 * liftCoefficient));
     }
 
     /**
@@ -57,11 +55,7 @@ public final class LevelFlight {
      * @return drag, N
      */
     public static double dragN(
-            DragPolar polar,
-            double massKg,
-            double wingAreaM2,
-            double densityKgPerM3,
-            double airspeedMPerS) {
+            DragPolar polar, double massKg, double wingAreaM2, double densityKgPerM3, double airspeedMPerS) {
         double q = dynamicPressurePa(densityKgPerM3, airspeedMPerS);
         return q * wingAreaM2 * polar.dragCoefficient(liftCoefficient(massKg, wingAreaM2, q));
     }

@@ -40,8 +40,7 @@ public final class MeasuredPower implements PowerSource {
         this.densityKgPerM3 = Guard.positive("densityKgPerM3", densityKgPerM3);
         this.systemsPowerW = Guard.notNegative("systemsPowerW", systemsPowerW);
         Guard.positive("climbEfficiencyFraction", climbEfficiencyFraction);
-        this.climbEfficiencyFraction =
-                Guard.within("climbEfficiencyFraction", climbEfficiencyFraction, 0, 1);
+        this.climbEfficiencyFraction = Guard.within("climbEfficiencyFraction", climbEfficiencyFraction, 0, 1);
         for (MeasuredPoint point : points) {
             if (!(point.powerW() > systemsPowerW)) {
                 throw new ImpossibleValue(
@@ -53,15 +52,13 @@ public final class MeasuredPower implements PowerSource {
                                 + " W that it includes");
             }
         }
-        this.curve =
-                new MonotoneCubic(
-                        points.stream().mapToDouble(MeasuredPoint::airspeedMPerS).toArray(),
-                        points.stream().mapToDouble(MeasuredPoint::powerW).toArray());
+        this.curve = new MonotoneCubic(
+                points.stream().mapToDouble(MeasuredPoint::airspeedMPerS).toArray(),
+                points.stream().mapToDouble(MeasuredPoint::powerW).toArray());
     }
 
     @Override
-    public double powerW(
-            Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS) {
+    public double powerW(Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS) {
         double massRatio = airframe.massKg() / massKg;
         double speedRatio = speedRatio(airframe, densityKgPerM3);
         double measuredW = measuredW(airspeedMPerS / speedRatio);

@@ -23,8 +23,7 @@ final class MonotoneCubic {
         }
         for (int i = 1; i < x.length; i++) {
             if (!(x[i] > x[i - 1])) {
-                throw new ImpossibleValue(
-                        "points", "the points of a curve must rise: " + x[i - 1] + ", " + x[i]);
+                throw new ImpossibleValue("points", "the points of a curve must rise: " + x[i - 1] + ", " + x[i]);
             }
         }
         this.x = x.clone();

@@ -13,12 +13,7 @@ import java.util.OptionalDouble;
  * @param groundSpeedMPerS speed over the ground along the way, m/s; 0 for a loiter
  */
 record PlannedLeg(
-        Leg leg,
-        boolean flyable,
-        double airspeedMPerS,
-        double powerW,
-        double durationS,
-        double groundSpeedMPerS) {
+        Leg leg, boolean flyable, double airspeedMPerS, double powerW, double durationS, double groundSpeedMPerS) {
 
     static PlannedLeg notFlyable(Leg leg, double airspeedMPerS) {
         return new PlannedLeg(leg, false, airspeedMPerS, 0, 0, 0);
@@ -46,8 +41,7 @@ record PlannedLeg(
     }
 
     LegResult notFlown(double atS, LegStatus status) {
-        FlownStep nothing =
-                new FlownStep(atS, atS, 0, OptionalDouble.empty(), OptionalDouble.empty());
+        FlownStep nothing = new FlownStep(atS, atS, 0, OptionalDouble.empty(), OptionalDouble.empty());
         return flown(nothing, status);
     }
 }

@@ -22,17 +22,10 @@ public record PolarPower(DragPolar polar, PropulsiveEfficiency efficiency, doubl
     }
 
     @Override
-    public double powerW(
-            Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS) {
+    public double powerW(Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS) {
         double dragN =
-                LevelFlight.dragN(
-                        polar,
-                        airframe.massKg(),
-                        airframe.wingAreaM2(),
-                        densityKgPerM3,
-                        airspeedMPerS);
-        double thrustN =
-                dragN + airframe.massKg() * GRAVITY_M_PER_S2 * climbRateMPerS / airspeedMPerS;
+                LevelFlight.dragN(polar, airframe.massKg(), airframe.wingAreaM2(), densityKgPerM3, airspeedMPerS);
+        double thrustN = dragN + airframe.massKg() * GRAVITY_M_PER_S2 * climbRateMPerS / airspeedMPerS;
         double fraction = efficiency.fraction(airspeedMPerS, thrustN);
         if (!(fraction > 0)) {
             return Double.POSITIVE_INFINITY;

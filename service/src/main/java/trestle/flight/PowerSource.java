@@ -11,8 +11,7 @@ public sealed interface PowerSource permits PolarPower, MeasuredPower, Calibrate
      * @param climbRateMPerS rate of climb, m/s; 0 in level flight
      * @return power, W; infinite where the propulsion cannot make the thrust
      */
-    double powerW(
-            Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS);
+    double powerW(Airframe airframe, double densityKgPerM3, double airspeedMPerS, double climbRateMPerS);
 
     /**
      * The part of the pack power that does not go into thrust.

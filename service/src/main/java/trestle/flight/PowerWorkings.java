@@ -12,8 +12,7 @@ import trestle.finding.Chain;
  */
 record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
     private static final String TRAUB =
-            "L. W. Traub, Range and Endurance Estimates for Battery-Powered Aircraft, J. Aircraft"
-                    + " 48(2), 2011, 703";
+            "L. W. Traub, Range and Endurance Estimates for Battery-Powered Aircraft, J. Aircraft 48(2), 2011, 703";
 
     /** The constants of the power source. */
     static void source(Chain chain, EnduranceTask task) {
@@ -21,8 +20,7 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
         if (power instanceof PolarPower polar) {
             polar(chain, task.airframe(), polar.polar());
         } else if (power instanceof CalibratedPower fit) {
-            chain.given(
-                    "k_3", "half the drag area over the efficiency", fit.parasiteAreaM2(), "m²");
+            chain.given("k_3", "half the drag area over the efficiency", fit.parasiteAreaM2(), "m²");
             chain.given("k_1", "induced factor", fit.inducedFactorPerS4(), "1/s⁴");
         }
         chain.given("P_s", "power that does not go into thrust", power.systemsPowerW(), "W");
@@ -37,8 +35,7 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
         chain.given("C_L0", "lift there", polar.liftCoefficientAtLeastDrag(), "1");
         chain.given("e", "Oswald's span efficiency", oswald, "1");
         double factor = polar.inducedFactor();
-        chain.step(
-                "K", "induced-drag factor", factor, "1", "1/(pi*e*A)", EnduranceWorkings.ANDERSON);
+        chain.step("K", "induced-drag factor", factor, "1", "1/(pi*e*A)", EnduranceWorkings.ANDERSON);
     }
 
     /** From airspeed to pack power. */
@@ -46,13 +43,7 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
         double v = point.airspeedMPerS();
         double density = task.air().densityKgPerM3();
         double q = LevelFlight.dynamicPressurePa(density, v);
-        chain.step(
-                "q_" + tag,
-                "dynamic pressure" + at,
-                q,
-                "Pa",
-                "rho*V_" + tag + "^2/2",
-                EnduranceWorkings.ANDERSON);
+        chain.step("q_" + tag, "dynamic pressure" + at, q, "Pa", "rho*V_" + tag + "^2/2", EnduranceWorkings.ANDERSON);
         chain.step(
                 "C_L" + tag,
                 "lift coefficient" + at,
@@ -94,8 +85,7 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
                 "efficiency from pack to thrust" + at,
                 polar.efficiency().fraction(point.airspeedMPerS(), dragN),
                 "1",
-                "product of the request's efficiencies, or the drive matched at this airspeed and"
-                        + " thrust");
+                "product of the request's efficiencies, or the drive matched at this airspeed and" + " thrust");
         power(point, "D_%1$s*V_%1$s/eta_%1$s+P_s".formatted(tag), TRAUB);
     }
 

@@ -25,10 +25,7 @@ public interface PropulsiveEfficiency {
      * @return the constant product
      */
     static PropulsiveEfficiency constant(double propeller, double motor, double controller) {
-        double product =
-                proper("propeller", propeller)
-                        * proper("motor", motor)
-                        * proper("controller", controller);
+        double product = proper("propeller", propeller) * proper("motor", motor) * proper("controller", controller);
         return (airspeedMPerS, thrustN) -> product;
     }
 

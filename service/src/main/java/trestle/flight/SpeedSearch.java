@@ -47,18 +47,11 @@ final class SpeedSearch {
             return OptionalDouble.empty();
         }
         double refined =
-                step > 0
-                        ? refine(
-                                cost,
-                                Math.max(least, best - step),
-                                best,
-                                Math.min(greatest, best + step))
-                        : best;
+                step > 0 ? refine(cost, Math.max(least, best - step), best, Math.min(greatest, best + step)) : best;
         return OptionalDouble.of(cost.applyAsDouble(refined) < bestCost ? refined : best);
     }
 
-    private static double refine(
-            DoubleUnaryOperator cost, double least, double start, double greatest) {
+    private static double refine(DoubleUnaryOperator cost, double least, double start, double greatest) {
         return new BrentOptimizer(RELATIVE_ACCURACY, Double.MIN_NORMAL)
                 .optimize(
                         GoalType.MINIMIZE,

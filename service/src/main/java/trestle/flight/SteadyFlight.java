@@ -59,9 +59,7 @@ record SteadyFlight(Airframe airframe, PowerSource power, double densityKgPerM3)
                     double groundMPerS = v - headwindMPerS;
                     double powerW = powerW(v);
                     double energyJ = usableEnergyJ.applyAsDouble(powerW);
-                    return groundMPerS > 0 && energyJ > 0
-                            ? powerW / (groundMPerS * energyJ)
-                            : Double.POSITIVE_INFINITY;
+                    return groundMPerS > 0 && energyJ > 0 ? powerW / (groundMPerS * energyJ) : Double.POSITIVE_INFINITY;
                 },
                 Math.max(leastRecommendedMPerS(), headwindMPerS));
     }
@@ -72,7 +70,6 @@ record SteadyFlight(Airframe airframe, PowerSource power, double densityKgPerM3)
 
     private OptionalDouble cheapest(DoubleUnaryOperator cost, double leastMPerS) {
         double cap = Math.min(validAirspeeds().greatestMPerS(), GREATEST_AIRSPEED_M_PER_S);
-        return SpeedSearch.leastAt(
-                cost, leastMPerS, SpeedSearch.upperEnd(cost, 2 * leastMPerS, cap));
+        return SpeedSearch.leastAt(cost, leastMPerS, SpeedSearch.upperEnd(cost, 2 * leastMPerS, cap));
     }
 }

@@ -47,8 +47,7 @@ final class UsableEnergy {
                 refusedW = triedW;
             }
         }
-        return new UsableEnergy(
-                sampled(store, leastW, Math.max(heldW, leastW * LEAST_POWER_RATIO)), heldW);
+        return new UsableEnergy(sampled(store, leastW, Math.max(heldW, leastW * LEAST_POWER_RATIO)), heldW);
     }
 
     private static MonotoneCubic sampled(EnergyStore store, double leastW, double greatestW) {

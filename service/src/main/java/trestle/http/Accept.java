@@ -60,7 +60,8 @@ final class Accept {
         for (String parameter : range.split(";")) {
             String plain = parameter.strip().toLowerCase(Locale.ROOT);
             if (plain.matches("q\\s*=\\s*[01](\\.[0-9]{0,3})?")) {
-                return Double.parseDouble(plain.substring(plain.indexOf('=') + 1).strip());
+                return Double.parseDouble(
+                        plain.substring(plain.indexOf('=') + 1).strip());
             }
         }
         return 1;

@@ -38,24 +38,20 @@ final class AnswerShape {
         return known;
     }
 
-    private static void collect(
-            Class<?> model, List<Class<?>> above, List<String> steps, List<FieldPath> columns) {
+    private static void collect(Class<?> model, List<Class<?>> above, List<String> steps, List<FieldPath> columns) {
         if (!model.isRecord() || above.contains(model)) {
             return;
         }
         List<Class<?>> within = new ArrayList<>(above);
         within.add(model);
-        Shape.of(model)
-                .fields()
-                .forEach(
-                        (name, kind) -> {
-                            List<String> path = new ArrayList<>(steps);
-                            path.add(name);
-                            if (kind instanceof Shape.Nested nested) {
-                                collect(nested.model(), within, path, columns);
-                            } else if (!(kind instanceof Shape.Listed)) {
-                                columns.add(new FieldPath(path));
-                            }
-                        });
+        Shape.of(model).fields().forEach((name, kind) -> {
+            List<String> path = new ArrayList<>(steps);
+            path.add(name);
+            if (kind instanceof Shape.Nested nested) {
+                collect(nested.model(), within, path, columns);
+            } else if (!(kind instanceof Shape.Listed)) {
+                columns.add(new FieldPath(path));
+            }
+        });
     }
 }

@@ -38,11 +38,8 @@ record Answered<Q, A>(Calculation<Q, A> calculation, Q request, Options options)
         return tree;
     }
 
-    @SuppressWarnings(
-            "unchecked") // a calculation that shows workings shows those of its own request
+    @SuppressWarnings("unchecked") // a calculation that shows workings shows those of its own request
     private List<Working> workings() {
-        return calculation instanceof Worked<?> worked
-                ? ((Worked<Q>) worked).workings(request)
-                : List.of();
+        return calculation instanceof Worked<?> worked ? ((Worked<Q>) worked).workings(request) : List.of();
     }
 }

@@ -24,11 +24,7 @@ final class BatchRun<Q, A> {
     private final BatchReader reader;
     private final BatchWriter writer;
 
-    BatchRun(
-            Calculation<Q, A> calculation,
-            Options options,
-            BatchReader reader,
-            BatchWriter writer) {
+    BatchRun(Calculation<Q, A> calculation, Options options, BatchReader reader, BatchWriter writer) {
         this.calculation = calculation;
         this.options = options;
         this.reader = reader;
@@ -81,14 +77,12 @@ final class BatchRun<Q, A> {
             if (refusal.isEmpty()) {
                 LOG.error("failed on a line of a batch for {}", calculation.name(), failure);
             }
-            return refusal.or(
-                    () -> Optional.of(new Refusal(Problems.Kind.INTERNAL, (String) null)));
+            return refusal.or(() -> Optional.of(new Refusal(Problems.Kind.INTERNAL, (String) null)));
         }
     }
 
     private static Refusal timeIsUp(Duration time) {
         return new Refusal(
-                Problems.Kind.TIMEOUT,
-                "a batch may take " + time.toSeconds() + " s: send the rest as another");
+                Problems.Kind.TIMEOUT, "a batch may take " + time.toSeconds() + " s: send the rest as another");
     }
 }

@@ -41,22 +41,19 @@ final class Batches {
     <Q, A> void answer(Context context, Calculation<Q, A> calculation, Options options) {
         String mediaType = mediaType(context, options);
         if (context.req().getContentLengthLong() > limits.bytes()) {
-            throw new Refusal(
-                    Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
+            throw new Refusal(Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
         }
         if (!places.tryAcquire()) {
-            throw new Refusal(
-                    Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
+            throw new Refusal(Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
         }
         Cutoff cutoff = new Cutoff(context, limits.time().plus(GRACE));
         try (ReadAhead body = new ReadAhead(context.bodyInputStream(), limits.bytes())) {
             BatchReader reader = reader(context, body, calculation.requestType());
             context.contentType(mediaType);
             OutputStream out = context.res().getOutputStream();
-            BatchWriter writer =
-                    isCsv(mediaType)
-                            ? new CsvWriter(out, columns(calculation, options))
-                            : new NdjsonWriter(out, options.picks());
+            BatchWriter writer = isCsv(mediaType)
+                    ? new CsvWriter(out, columns(calculation, options))
+                    : new NdjsonWriter(out, options.picks());
             new BatchRun<>(calculation, options, reader, writer).within(limits.time());
         } catch (IOException gone) {
             LOG.info("a batch for {} ended early: {}", calculation.name(), gone.toString());
@@ -66,8 +63,7 @@ final class Batches {
         }
     }
 
-    private BatchReader reader(Context context, InputStream body, Class<?> model)
-            throws IOException {
+    private BatchReader reader(Context context, InputStream body, Class<?> model) throws IOException {
         LineReader lines = new LineReader(body, limits.requestBytes());
         String type = context.contentType();
         return isCsv(type)
@@ -76,26 +72,20 @@ final class Batches {
     }
 
     private static List<FieldPath> columns(Calculation<?, ?> calculation, Options options) {
-        return options.picks().isEmpty()
-                ? AnswerShape.columns(AnswerShape.model(calculation))
-                : options.picks();
+        return options.picks().isEmpty() ? AnswerShape.columns(AnswerShape.model(calculation)) : options.picks();
     }
 
     /** What the caller asks for; without a wish the answers are written as the requests are. */
     private static String mediaType(Context context, Options options) {
-        List<String> offered =
-                isCsv(context.contentType())
-                        ? List.of(Csv.MEDIA_TYPE, MediaTypes.NDJSON)
-                        : List.of(MediaTypes.NDJSON, Csv.MEDIA_TYPE);
+        List<String> offered = isCsv(context.contentType())
+                ? List.of(Csv.MEDIA_TYPE, MediaTypes.NDJSON)
+                : List.of(MediaTypes.NDJSON, Csv.MEDIA_TYPE);
         return options.as()
                 .map(Batches::mediaType)
                 .orElseGet(() -> Accept.best(context.header("Accept"), offered, t -> t))
-                .orElseThrow(
-                        () ->
-                                new Refusal(
-                                        Problems.Kind.NOT_ACCEPTABLE,
-                                        "the answers are offered as application/x-ndjson (as=json)"
-                                                + " and text/csv (as=csv)"));
+                .orElseThrow(() -> new Refusal(
+                        Problems.Kind.NOT_ACCEPTABLE,
+                        "the answers are offered as application/x-ndjson (as=json)" + " and text/csv (as=csv)"));
     }
 
     private static Optional<String> mediaType(Options.Form form) {

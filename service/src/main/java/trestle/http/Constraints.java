@@ -13,13 +13,12 @@ import trestle.endpoint.FieldUnit;
 
 /** Holds a bound request against the ranges and sizes of the contract. */
 final class Constraints {
-    private static final Validator VALIDATOR =
-            Validation.byProvider(HibernateValidator.class)
-                    .configure()
-                    .ignoreXmlConfiguration()
-                    .messageInterpolator(new Untouched())
-                    .buildValidatorFactory()
-                    .getValidator();
+    private static final Validator VALIDATOR = Validation.byProvider(HibernateValidator.class)
+            .configure()
+            .ignoreXmlConfiguration()
+            .messageInterpolator(new Untouched())
+            .buildValidatorFactory()
+            .getValidator();
 
     private Constraints() {}
 
@@ -39,32 +38,23 @@ final class Constraints {
         Object value = placed.violation.getInvalidValue();
         Map<String, Object> limits = placed.violation.getConstraintDescriptor().getAttributes();
         String name = placed.name;
-        String constraint =
-                placed.violation
-                        .getConstraintDescriptor()
-                        .getAnnotation()
-                        .annotationType()
-                        .getSimpleName();
+        String constraint = placed.violation
+                .getConstraintDescriptor()
+                .getAnnotation()
+                .annotationType()
+                .getSimpleName();
         switch (constraint) {
             case "NotNull" -> faults.add(placed.at, "missing", name + " is missing");
             case "Min", "DecimalMin" ->
-                    faults.add(
-                            placed.at,
-                            "below_minimum",
-                            range(name, value, limits, "above", "at least"));
+                faults.add(placed.at, "below_minimum", range(name, value, limits, "above", "at least"));
             case "Max", "DecimalMax" ->
-                    faults.add(
-                            placed.at,
-                            "above_maximum",
-                            range(name, value, limits, "below", "at most"));
+                faults.add(placed.at, "above_maximum", range(name, value, limits, "below", "at most"));
             case "Size" -> faults.add(placed.at, "wrong_size", size(name, value, limits));
-            default ->
-                    faults.add(placed.at, "wrong_form", name + " is not of the form it must have");
+            default -> faults.add(placed.at, "wrong_form", name + " is not of the form it must have");
         }
     }
 
-    private static String range(
-            String name, Object value, Map<String, Object> limits, String open, String closed) {
+    private static String range(String name, Object value, Map<String, Object> limits, String open, String closed) {
         boolean exclusive = Boolean.FALSE.equals(limits.get("inclusive"));
         return String.format(
                 Locale.ROOT,

@@ -20,14 +20,12 @@ final class Csv {
     /** What makes a spreadsheet take a text for a formula. */
     private static final String FORMULA_STARTS = "=+-@\t\r\n";
 
-    private static final CsvMapper MAPPER =
-            CsvMapper.builder()
-                    .enable(CsvParser.Feature.WRAP_AS_ARRAY)
-                    .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
-                    .build();
+    private static final CsvMapper MAPPER = CsvMapper.builder()
+            .enable(CsvParser.Feature.WRAP_AS_ARRAY)
+            .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
+            .build();
 
-    private static final ObjectWriter ROW =
-            MAPPER.writer(MAPPER.schema().withLineSeparator(LINE_END));
+    private static final ObjectWriter ROW = MAPPER.writer(MAPPER.schema().withLineSeparator(LINE_END));
     private static final ObjectReader CELLS = MAPPER.readerFor(String[].class);
 
     private Csv() {}
@@ -49,7 +47,8 @@ final class Csv {
 
     /** The cell of a value; an empty one where there is none. */
     static String cell(Optional<JsonNode> value) {
-        return value.map(v -> v.isTextual() ? text(v.textValue()) : v.toString()).orElse("");
+        return value.map(v -> v.isTextual() ? text(v.textValue()) : v.toString())
+                .orElse("");
     }
 
     /** The cell of a text, which no spreadsheet will run as a formula. */
@@ -67,19 +66,13 @@ final class Csv {
         try (MappingIterator<String[]> rows = CELLS.readValues(row)) {
             return rows.hasNextValue() ? List.of(rows.nextValue()) : List.of();
         } catch (JsonProcessingException malformed) {
-            throw new Refusal(
-                    Problems.Kind.MALFORMED_BODY, "this is no row of a table: " + row(malformed));
+            throw new Refusal(Problems.Kind.MALFORMED_BODY, "this is no row of a table: " + row(malformed));
         } catch (IOException unreadable) {
             throw new IllegalStateException("a text in memory cannot be unreadable", unreadable);
         }
     }
 
     private static String row(JsonProcessingException malformed) {
-        return malformed
-                .getOriginalMessage()
-                .lines()
-                .findFirst()
-                .orElse("")
-                .replaceAll(" \\(.*", "");
+        return malformed.getOriginalMessage().lines().findFirst().orElse("").replaceAll(" \\(.*", "");
     }
 }

@@ -29,8 +29,7 @@ final class CsvReader implements BatchReader {
         if (header.size() == 1 && header.get(0).matches("(?s).*[;\t].*")) {
             throw new Refusal(
                     Problems.Kind.MALFORMED_BODY,
-                    "put commas between the cells and dots into the numbers; this header has other"
-                            + " signs");
+                    "put commas between the cells and dots into the numbers; this header has other" + " signs");
         }
         requireFields(header, model);
         return new CsvReader(rows, header);

@@ -19,8 +19,8 @@ final class CsvRenderer implements Renderer {
     public byte[] render(Answered<?, ?> answered) {
         List<FieldPath> columns = AnswerShape.columns(AnswerShape.model(answered.calculation()));
         List<String> header = columns.stream().map(FieldPath::dotted).toList();
-        List<String> cells =
-                new Picks(columns).whereThere(answered.tree()).stream().map(Csv::cell).toList();
+        List<String> cells = new Picks(columns)
+                .whereThere(answered.tree()).stream().map(Csv::cell).toList();
         return (Csv.row(header) + Csv.row(cells)).getBytes(StandardCharsets.UTF_8);
     }
 }

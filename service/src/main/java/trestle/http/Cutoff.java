@@ -19,13 +19,10 @@ final class Cutoff {
     Cutoff(Context context, Duration after) {
         Request request = ServletContextRequest.getServletContextRequest(context.req());
         EndPoint connection = request.getConnectionMetaData().getConnection().getEndPoint();
-        task =
-                request.getComponents()
-                        .getScheduler()
-                        .schedule(
-                                () -> connection.close(new TimeoutException("batch")),
-                                after.toMillis(),
-                                TimeUnit.MILLISECONDS);
+        task = request.getComponents()
+                .getScheduler()
+                .schedule(
+                        () -> connection.close(new TimeoutException("batch")), after.toMillis(), TimeUnit.MILLISECONDS);
     }
 
     /** Leaves the connection whole: the batch ended in time. */

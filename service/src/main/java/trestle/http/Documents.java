@@ -71,8 +71,7 @@ final class Documents {
         return "/v1/" + calculation.name();
     }
 
-    private static ObjectNode entry(
-            Calculation<?, ?> calculation, JsonNode operation, JsonNode media) {
+    private static ObjectNode entry(Calculation<?, ?> calculation, JsonNode operation, JsonNode media) {
         ObjectNode entry = Json.MAPPER.createObjectNode();
         entry.put("name", calculation.name());
         entry.put("summary", operation.path("summary").asText());

@@ -47,9 +47,7 @@ final class DottedTree {
         Branch branch = root;
         int last = steps.size() - 1;
         for (int i = 0; i < last; i++) {
-            Node next =
-                    branch.parts.computeIfAbsent(
-                            steps.get(i), s -> new Branch(new LinkedHashMap<>()));
+            Node next = branch.parts.computeIfAbsent(steps.get(i), s -> new Branch(new LinkedHashMap<>()));
             if (!(next instanceof Branch deeper)) {
                 conflict(new FieldPath(steps.subList(0, i + 1)));
                 return;
@@ -67,8 +65,7 @@ final class DottedTree {
 
     private void conflict(FieldPath path) {
         String name = Nearest.shortened(path.dotted());
-        faults.add(
-                path.pointer(), "conflict", name + " is given both a value and parts of its own");
+        faults.add(path.pointer(), "conflict", name + " is given both a value and parts of its own");
     }
 
     private static String notAName(FieldPath path) {
@@ -80,10 +77,8 @@ final class DottedTree {
 
     private ObjectNode object(Branch branch, String at) {
         ObjectNode object = JsonNodeFactory.instance.objectNode();
-        branch.parts.forEach(
-                (name, node) ->
-                        written(node, at + "/" + FieldPath.escaped(name))
-                                .ifPresent(value -> object.set(name, value)));
+        branch.parts.forEach((name, node) ->
+                written(node, at + "/" + FieldPath.escaped(name)).ifPresent(value -> object.set(name, value)));
         return object;
     }
 
@@ -100,27 +95,22 @@ final class DottedTree {
 
     private Optional<JsonNode> list(Branch branch, String at) {
         int size = branch.parts.size();
-        Optional<Integer> gap =
-                IntStream.range(0, size)
-                        .filter(i -> !branch.parts.containsKey(Integer.toString(i)))
-                        .boxed()
-                        .findFirst();
+        Optional<Integer> gap = IntStream.range(0, size)
+                .filter(i -> !branch.parts.containsKey(Integer.toString(i)))
+                .boxed()
+                .findFirst();
         if (gap.isPresent()) {
             faults.add(at + "/" + gap.get(), "index_gap", gap(FieldPath.ofPointer(at), gap.get()));
             return Optional.empty();
         }
         var list = JsonNodeFactory.instance.arrayNode(size);
         for (int i = 0; i < size; i++) {
-            written(branch.parts.get(Integer.toString(i)), at + "/" + i)
-                    .ifPresentOrElse(list::add, list::addNull);
+            written(branch.parts.get(Integer.toString(i)), at + "/" + i).ifPresentOrElse(list::add, list::addNull);
         }
         return Optional.of(list);
     }
 
     private static String gap(FieldPath list, int index) {
-        return list.dotted()
-                + "."
-                + index
-                + " is not given but a later one is: count from 0 without a gap";
+        return list.dotted() + "." + index + " is not given but a later one is: count from 0 without a gap";
     }
 }

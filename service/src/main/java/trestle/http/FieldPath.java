@@ -28,10 +28,9 @@ record FieldPath(List<String> steps) {
         if (pointer.isEmpty()) {
             return new FieldPath(List.of());
         }
-        return new FieldPath(
-                Arrays.stream(pointer.substring(1).split("/", -1))
-                        .map(step -> step.replace("~1", "/").replace("~0", "~"))
-                        .toList());
+        return new FieldPath(Arrays.stream(pointer.substring(1).split("/", -1))
+                .map(step -> step.replace("~1", "/").replace("~0", "~"))
+                .toList());
     }
 
     static boolean isIndex(String step) {

@@ -23,10 +23,9 @@ final class InlineError {
             try {
                 handler.handle(context);
             } catch (RuntimeException failure) {
-                Refusal refusal =
-                        Refusal.behind(failure)
-                                .filter(r -> Options.inlineErrors(Query.of(context.queryString())))
-                                .orElseThrow(() -> failure);
+                Refusal refusal = Refusal.behind(failure)
+                        .filter(r -> Options.inlineErrors(Query.of(context.queryString())))
+                        .orElseThrow(() -> failure);
                 write(context, refusal);
             }
         };
@@ -44,13 +43,12 @@ final class InlineError {
         List<Fault> faults = refusal.faults();
         Problem problem = refusal.problem();
         String general = problem.detail() == null ? problem.title() : problem.detail();
-        String said =
-                faults.isEmpty()
-                        ? general
-                        : faults.stream()
-                                .limit(MOST)
-                                .map(f -> f.at() + ": " + f.message())
-                                .collect(Collectors.joining("; "));
+        String said = faults.isEmpty()
+                ? general
+                : faults.stream()
+                        .limit(MOST)
+                        .map(f -> f.at() + ": " + f.message())
+                        .collect(Collectors.joining("; "));
         String rest = faults.size() > MOST ? "; and " + (faults.size() - MOST) + " more" : "";
         String line = refusal.kind().status() + " " + said + rest;
         return line.replaceAll("\\p{Cntrl}+", " ");

@@ -59,19 +59,17 @@ final class Json {
     }
 
     private static ObjectMapper mapper() {
-        JsonFactory factory =
-                JsonFactory.builder()
-                        .streamReadConstraints(
-                                StreamReadConstraints.builder()
-                                        .maxNestingDepth(DEEPEST_NESTING)
-                                        .maxTokenCount(MOST_TOKENS)
-                                        .maxNumberLength(LONGEST_NUMBER)
-                                        .maxNameLength(LONGEST_NAME)
-                                        .maxStringLength(LONGEST_TEXT)
-                                        .build())
-                        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                        .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-                        .build();
+        JsonFactory factory = JsonFactory.builder()
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(DEEPEST_NESTING)
+                        .maxTokenCount(MOST_TOKENS)
+                        .maxNumberLength(LONGEST_NUMBER)
+                        .maxNameLength(LONGEST_NAME)
+                        .maxStringLength(LONGEST_TEXT)
+                        .build())
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                .build();
         SimpleModule module = new SimpleModule();
         module.addSerializer(Double.class, new RoundedDouble());
         module.addSerializer(double.class, new RoundedDouble());
@@ -99,8 +97,7 @@ final class Json {
         }
 
         @Override
-        public void serialize(Double value, JsonGenerator out, SerializerProvider provider)
-                throws IOException {
+        public void serialize(Double value, JsonGenerator out, SerializerProvider provider) throws IOException {
             if (!Double.isFinite(value)) {
                 throw new IllegalStateException("an answer holds a number that is not finite");
             }

@@ -34,10 +34,8 @@ enum Leaves {
 
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,18}");
     private static final Pattern DECIMAL =
-            Pattern.compile(
-                    "[+-]?([0-9]{1,40}(\\.[0-9]{0,40})?|\\.[0-9]{1,40})([eE][+-]?[0-9]{1,4})?");
-    private static final Pattern WITH_COMMA =
-            Pattern.compile("[+-]?[0-9.]*,[0-9.,]*([eE][+-]?[0-9]+)?");
+            Pattern.compile("[+-]?([0-9]{1,40}(\\.[0-9]{0,40})?|\\.[0-9]{1,40})([eE][+-]?[0-9]{1,4})?");
+    private static final Pattern WITH_COMMA = Pattern.compile("[+-]?[0-9.]*,[0-9.,]*([eE][+-]?[0-9]+)?");
 
     /** What a leaf spells, where it spells what the kind expects; otherwise the leaf itself. */
     abstract JsonNode read(JsonNode leaf, Shape.Kind kind);
@@ -51,9 +49,7 @@ enum Leaves {
         if (WHOLE.matcher(text).matches()) {
             return LongNode.valueOf(Long.parseLong(text));
         }
-        return DECIMAL.matcher(text).matches()
-                ? DoubleNode.valueOf(Double.parseDouble(text))
-                : leaf;
+        return DECIMAL.matcher(text).matches() ? DoubleNode.valueOf(Double.parseDouble(text)) : leaf;
     }
 
     /** Spreadsheets write TRUE. */

@@ -94,8 +94,7 @@ final class LineReader {
 
     /** What is wrong with a line that is too long. */
     Refusal refusal() {
-        return new Refusal(
-                Problems.Kind.TOO_LARGE, "a request in a batch may have " + longest + " bytes");
+        return new Refusal(Problems.Kind.TOO_LARGE, "a request in a batch may have " + longest + " bytes");
     }
 
     /** Whether another line may be had without waiting for the client. */

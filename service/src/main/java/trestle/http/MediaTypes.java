@@ -24,8 +24,7 @@ final class MediaTypes {
         if (contentType == null || !bare(contentType).matches("application/(.+\\+)?json")) {
             throw new Refusal(
                     Problems.Kind.UNSUPPORTED_MEDIA_TYPE,
-                    "send the request as JSON with the header Content-Type: application/json, or"
-                            + " many requests as "
+                    "send the request as JSON with the header Content-Type: application/json, or many requests as "
                             + NDJSON
                             + " or "
                             + CSV);
@@ -43,9 +42,9 @@ final class MediaTypes {
             case "utf-8", "us-ascii" -> StandardCharsets.UTF_8;
             case "iso-8859-1", "windows-1252" -> Charset.forName("windows-1252");
             default ->
-                    throw new Refusal(
-                            Problems.Kind.UNSUPPORTED_MEDIA_TYPE,
-                            "send the table in UTF-8; spreadsheets offer that when saving CSV");
+                throw new Refusal(
+                        Problems.Kind.UNSUPPORTED_MEDIA_TYPE,
+                        "send the table in UTF-8; spreadsheets offer that when saving CSV");
         };
     }
 

@@ -59,7 +59,8 @@ record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean wo
 
     /** Whether faults should come as the value of a cell: a spreadsheet hides any other answer. */
     static boolean inlineErrors(Query query) {
-        return values(query, "errors").contains(INLINE) && !values(query, "pick").isEmpty();
+        return values(query, "errors").contains(INLINE)
+                && !values(query, "pick").isEmpty();
     }
 
     private static List<FieldPath> picks(Query query, Faults faults) {
@@ -73,15 +74,13 @@ record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean wo
                         "not_a_pointer",
                         "pick is \""
                                 + Nearest.shortened(pointer)
-                                + "\": it must be a JSON Pointer into the answer, like"
-                                + " /computed_by/version");
+                                + "\": it must be a JSON Pointer into the answer, like /computed_by/version");
             }
         }
         return picks;
     }
 
-    private static <E extends Enum<E>> Optional<E> word(
-            Query query, String name, Class<E> type, Faults faults) {
+    private static <E extends Enum<E>> Optional<E> word(Query query, String name, Class<E> type, Faults faults) {
         List<String> given = values(query, name);
         if (given.size() > 1) {
             faults.add("/" + name, "repeated", name + " is given more than once");
@@ -108,9 +107,7 @@ record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean wo
 
     private static void unknown(String name, String given, String wanted, Faults faults) {
         faults.add(
-                "/" + name,
-                "unknown_value",
-                name + " is \"" + Nearest.shortened(given) + "\": it must be " + wanted);
+                "/" + name, "unknown_value", name + " is \"" + Nearest.shortened(given) + "\": it must be " + wanted);
     }
 
     private static List<String> values(Query query, String name) {

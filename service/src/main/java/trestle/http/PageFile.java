@@ -13,12 +13,11 @@ import java.util.Optional;
 
 /** A file of a page, as it lies in the jar. */
 final class PageFile {
-    private static final Map<String, String> MEDIA_TYPES =
-            Map.of(
-                    "html", "text/html; charset=utf-8",
-                    "css", "text/css; charset=utf-8",
-                    "js", "text/javascript; charset=utf-8",
-                    "txt", "text/plain; charset=utf-8");
+    private static final Map<String, String> MEDIA_TYPES = Map.of(
+            "html", "text/html; charset=utf-8",
+            "css", "text/css; charset=utf-8",
+            "js", "text/javascript; charset=utf-8",
+            "txt", "text/plain; charset=utf-8");
 
     /** Half of the digest tells any two of a handful of files apart. */
     private static final int TAG_BYTES = 16;
@@ -46,9 +45,7 @@ final class PageFile {
             return Optional.empty();
         }
         try (InputStream in = PageFile.class.getResourceAsStream("/trestle/pages/" + path)) {
-            return in == null
-                    ? Optional.empty()
-                    : Optional.of(new PageFile(mediaType, in.readAllBytes()));
+            return in == null ? Optional.empty() : Optional.of(new PageFile(mediaType, in.readAllBytes()));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -68,10 +65,9 @@ final class PageFile {
 
     /** Whether a caller who names these tags has this very content. */
     boolean isHeldBy(String ifNoneMatch) {
-        List<String> held = Arrays.stream(ifNoneMatch.split(",")).map(String::strip).toList();
-        return held.contains("*")
-                || held.contains(tag)
-                || held.contains(tag.substring("W/".length()));
+        List<String> held =
+                Arrays.stream(ifNoneMatch.split(",")).map(String::strip).toList();
+        return held.contains("*") || held.contains(tag) || held.contains(tag.substring("W/".length()));
     }
 
     private static String digest(byte[] content) {

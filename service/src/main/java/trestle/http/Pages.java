@@ -19,9 +19,8 @@ final class Pages {
      * icons come as data and blobs.
      */
     private static final String POLICY =
-            "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:;"
-                    + " object-src 'none'; base-uri 'none'; form-action 'none';"
-                    + " frame-ancestors 'self'";
+            "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; object-src 'none';"
+                    + " base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
 
     /** Flat folders of plain names: no name leads out of its folder. */
     private static final Pattern NAME = Pattern.compile("[a-z][a-z-]*(\\.[A-Za-z]+){1,3}");
@@ -41,20 +40,16 @@ final class Pages {
     }
 
     private void folder(String name, BiConsumer<String, Handler> reading) {
-        reading.accept(
-                "/" + name,
-                context -> {
-                    if (context.path().endsWith("/")) {
-                        send(context, name + "/index.html");
-                    } else {
-                        // Relative: the service may stand behind a proxy, under another path.
-                        context.redirect(name + "/", HttpStatus.PERMANENT_REDIRECT);
-                        context.contentType("text/plain");
-                    }
-                });
-        reading.accept(
-                "/" + name + "/{file}",
-                context -> send(context, name + "/" + context.pathParam("file")));
+        reading.accept("/" + name, context -> {
+            if (context.path().endsWith("/")) {
+                send(context, name + "/index.html");
+            } else {
+                // Relative: the service may stand behind a proxy, under another path.
+                context.redirect(name + "/", HttpStatus.PERMANENT_REDIRECT);
+                context.contentType("text/plain");
+            }
+        });
+        reading.accept("/" + name + "/{file}", context -> send(context, name + "/" + context.pathParam("file")));
     }
 
     private void welcome(Context context) {
@@ -65,12 +60,7 @@ final class Pages {
     }
 
     private void send(Context context, String path) {
-        PageFile file =
-                file(path)
-                        .orElseThrow(
-                                () ->
-                                        new Refusal(
-                                                Problems.Kind.NOT_FOUND, "there is no such page"));
+        PageFile file = file(path).orElseThrow(() -> new Refusal(Problems.Kind.NOT_FOUND, "there is no such page"));
         guard(context);
         context.header("Cache-Control", "no-cache").header("ETag", file.tag());
         String held = context.header("If-None-Match");

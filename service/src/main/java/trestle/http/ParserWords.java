@@ -16,9 +16,7 @@ final class ParserWords {
         plainer("\\('(.+?)' \\(code [^)]*\\)\\)", "'$1'");
         plainer("\\(\\(CTRL-CHAR, code (\\d+)\\)\\)", "of code $1");
         plainer(" \\(code [^)]*\\)", "");
-        plainer(
-                " \\(\\d+\\) exceeds the maximum allowed \\((\\d+), from .*",
-                " is more than the $1 that are read");
+        plainer(" \\(\\d+\\) exceeds the maximum allowed \\((\\d+), from .*", " is more than the $1 that are read");
         plainer("Trailing token.*", "something follows after the end of the object");
         plainer("[:,] enable `.*", ": JSON has no such number");
     }

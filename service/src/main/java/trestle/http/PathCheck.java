@@ -28,8 +28,7 @@ final class PathCheck {
                 kind = fields.get(step);
             } else if (kind instanceof Shape.Listed listed) {
                 if (!FieldPath.isIndex(step)) {
-                    return Optional.of(
-                            Nearest.shortened(step) + " is no index of a list; they count from 0");
+                    return Optional.of(Nearest.shortened(step) + " is no index of a list; they count from 0");
                 }
                 kind = listed.element();
             } else {

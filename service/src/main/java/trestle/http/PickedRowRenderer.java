@@ -19,8 +19,10 @@ final class PickedRowRenderer implements Renderer {
     @Override
     public byte[] render(Answered<?, ?> answered) {
         Picks picks = new Picks(answered.options().picks());
-        List<String> cells =
-                picks.from(answered.tree()).stream().map(Optional::of).map(Csv::cell).toList();
+        List<String> cells = picks.from(answered.tree()).stream()
+                .map(Optional::of)
+                .map(Csv::cell)
+                .toList();
         return Csv.bareRow(cells).getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -16,7 +16,8 @@ final class Picks {
 
     Picks(List<FieldPath> paths) {
         this.paths = List.copyOf(paths);
-        pointers = paths.stream().map(path -> JsonPointer.compile(path.pointer())).toList();
+        pointers =
+                paths.stream().map(path -> JsonPointer.compile(path.pointer())).toList();
     }
 
     /** Refuses a pick that no answer of a model can have a value for, before any work is done. */

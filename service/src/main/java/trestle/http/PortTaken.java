@@ -11,11 +11,7 @@ public final class PortTaken extends RuntimeException {
      */
     public PortTaken(String host, int port, Throwable cause) {
         super(
-                "cannot listen on "
-                        + host
-                        + ":"
-                        + port
-                        + ": the port is taken or the address is not this machine's",
+                "cannot listen on " + host + ":" + port + ": the port is taken or the address is not this machine's",
                 cause);
     }
 }

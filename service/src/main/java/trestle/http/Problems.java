@@ -23,11 +23,9 @@ final class Problems {
         TIMEOUT(408, "timeout", "The request took too long to arrive"),
         TOO_LARGE(413, "too-large", "The body is larger than the service takes"),
         URI_TOO_LONG(414, "uri-too-long", "The address is longer than the service takes"),
-        UNSUPPORTED_MEDIA_TYPE(
-                415, "unsupported-media-type", "The body is not of a type that is read here"),
+        UNSUPPORTED_MEDIA_TYPE(415, "unsupported-media-type", "The body is not of a type that is read here"),
         IMPOSSIBLE_REQUEST(422, "impossible-request", "The request contradicts itself or physics"),
-        HEADERS_TOO_LARGE(
-                431, "headers-too-large", "The headers are larger than the service takes"),
+        HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are larger than the service takes"),
         INTERNAL(500, "internal", "The service failed"),
         BUSY(503, "busy", "The service has as much work as it takes");
 
@@ -83,8 +81,6 @@ final class Problems {
         if (kind == Kind.BUSY) {
             context.header("Retry-After", RETRY_AFTER_S);
         }
-        context.status(kind.status)
-                .contentType(MEDIA_TYPE)
-                .result(Json.bytes(problem(kind, detail, faults)));
+        context.status(kind.status).contentType(MEDIA_TYPE).result(Json.bytes(problem(kind, detail, faults)));
     }
 }

@@ -60,8 +60,7 @@ record Query(List<Parameter> options, List<Parameter> fields) {
         try {
             return URLDecoder.decode(text, StandardCharsets.UTF_8);
         } catch (IllegalArgumentException broken) {
-            throw new Refusal(
-                    Problems.Kind.MALFORMED_QUERY, "a percent sign must be followed by two digits");
+            throw new Refusal(Problems.Kind.MALFORMED_QUERY, "a percent sign must be followed by two digits");
         }
     }
 }

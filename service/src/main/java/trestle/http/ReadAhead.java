@@ -160,8 +160,7 @@ final class ReadAhead extends InputStream {
     }
 
     private Refusal tooLarge() {
-        return new Refusal(
-                Problems.Kind.TOO_LARGE, "a batch may have " + mostInAll + " bytes: send several");
+        return new Refusal(Problems.Kind.TOO_LARGE, "a batch may have " + mostInAll + " bytes: send several");
     }
 
     private static Refusal tooSlow() {

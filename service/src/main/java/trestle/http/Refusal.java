@@ -36,8 +36,7 @@ final class Refusal extends RuntimeException {
         }
         // A record refused a value that the contract lets through: the caller still learns which.
         if (failure instanceof ImpossibleValue impossible) {
-            return Optional.of(
-                    new Refusal(Problems.Kind.IMPOSSIBLE_REQUEST, impossible.getMessage()));
+            return Optional.of(new Refusal(Problems.Kind.IMPOSSIBLE_REQUEST, impossible.getMessage()));
         }
         return Optional.empty();
     }

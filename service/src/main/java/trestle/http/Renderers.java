@@ -7,13 +7,8 @@ import trestle.endpoint.Calculation;
 /** Every way in which an answer can be written, and the choice among them. */
 final class Renderers {
     /** The first is the one for a caller who does not mind. */
-    private static final List<Renderer> WHOLE =
-            List.of(
-                    new JsonRenderer(),
-                    new TextRenderer(),
-                    new CsvRenderer(),
-                    new FigureRenderer(),
-                    new SheetRenderer());
+    private static final List<Renderer> WHOLE = List.of(
+            new JsonRenderer(), new TextRenderer(), new CsvRenderer(), new FigureRenderer(), new SheetRenderer());
 
     private static final Renderer PART = new PartFigureRenderer();
     private static final Renderer VALUE = new PickedValueRenderer();
@@ -53,12 +48,7 @@ final class Renderers {
         return new Refusal(
                 Problems.Kind.NOT_ACCEPTABLE,
                 offered.stream()
-                        .map(
-                                r ->
-                                        MediaTypes.bare(r.mediaType())
-                                                + " (as="
-                                                + Options.word(r.form())
-                                                + ")")
+                        .map(r -> MediaTypes.bare(r.mediaType()) + " (as=" + Options.word(r.form()) + ")")
                         .collect(Collectors.joining(", ", what + " offered as ", "")));
     }
 }

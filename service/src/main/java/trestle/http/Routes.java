@@ -28,11 +28,12 @@ final class Routes {
         Catalogue.calculations().forEach(calculation -> calculation(doors, calculation));
         Catalogue.tables().forEach(table -> table(doors, table));
         doors.reading("/v1", context -> json(context, Documents.onBoard().index()));
-        doors.reading("/openapi.json", context -> json(context, Documents.onBoard().json()));
+        doors.reading(
+                "/openapi.json", context -> json(context, Documents.onBoard().json()));
         doors.reading(
                 "/openapi.yaml",
-                context ->
-                        context.contentType("application/yaml").result(Documents.onBoard().yaml()));
+                context -> context.contentType("application/yaml")
+                        .result(Documents.onBoard().yaml()));
         doors.reading("/health/live", context -> json(context, status("live")));
         doors.reading("/health/ready", this::ready);
         Failures.register(routes);
@@ -52,11 +53,7 @@ final class Routes {
     private static void table(Doors doors, ReferenceTable table) {
         doors.reading(
                 "/v1/reference/" + table.name(),
-                context ->
-                        json(
-                                context,
-                                Json.bytes(
-                                        new Table(table.name(), table.summary(), table.rows()))));
+                context -> json(context, Json.bytes(new Table(table.name(), table.summary(), table.rows()))));
     }
 
     /** A reference table as it is sent, its fields in this order. */

@@ -77,12 +77,9 @@ final class RowReader {
         try {
             ByteBuffer bytes = ByteBuffer.wrap(lines.bytes());
             String text = encoding.newDecoder().decode(bytes).toString();
-            return text.startsWith(BYTE_ORDER_MARK) && lines.number() == 1
-                    ? text.substring(1)
-                    : text;
+            return text.startsWith(BYTE_ORDER_MARK) && lines.number() == 1 ? text.substring(1) : text;
         } catch (CharacterCodingException noText) {
-            refusal =
-                    new Refusal(Problems.Kind.MALFORMED_BODY, "the row is no text in " + encoding);
+            refusal = new Refusal(Problems.Kind.MALFORMED_BODY, "the row is no text in " + encoding);
             return "";
         }
     }

@@ -79,26 +79,21 @@ public final class Service implements AutoCloseable {
         config.http.maxRequestSize = settings.maxBodyBytes();
         config.http.prefer405over404 = true;
         config.http.defaultContentType = "application/json";
-        config.concurrency.useVirtualThreads =
-                Runtime.version().feature() >= FIRST_JAVA_WITH_VIRTUAL_THREADS;
+        config.concurrency.useVirtualThreads = Runtime.version().feature() >= FIRST_JAVA_WITH_VIRTUAL_THREADS;
         config.router.treatMultipleSlashesAsSingleSlash = true;
         config.jetty.modifyServer(server -> harden(server, settings));
-        config.jetty.modifyHttpConfiguration(
-                http -> {
-                    http.setSendServerVersion(false);
-                    http.setRequestHeaderSize(LONGEST_HEADER_BYTES);
-                });
-        config.jetty.addConnector(
-                (server, http) -> {
-                    ServerConnector connector =
-                            new ServerConnector(
-                                    server,
-                                    new org.eclipse.jetty.server.HttpConnectionFactory(http));
-                    connector.setHost(settings.host());
-                    connector.setPort(settings.port());
-                    connector.setIdleTimeout(IDLE_TIMEOUT_MS);
-                    return connector;
-                });
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setRequestHeaderSize(LONGEST_HEADER_BYTES);
+        });
+        config.jetty.addConnector((server, http) -> {
+            ServerConnector connector =
+                    new ServerConnector(server, new org.eclipse.jetty.server.HttpConnectionFactory(http));
+            connector.setHost(settings.host());
+            connector.setPort(settings.port());
+            connector.setIdleTimeout(IDLE_TIMEOUT_MS);
+            return connector;
+        });
         if (!settings.allowedOrigins().isEmpty()) {
             config.bundledPlugins.enableCors(cors -> cors.addRule(rule -> allow(rule, settings)));
             config.routes.beforeMatched(Service::answerAllTheSame);
@@ -107,8 +102,7 @@ public final class Service implements AutoCloseable {
         routes.register(config.routes);
     }
 
-    private static void allow(
-            io.javalin.plugin.bundled.CorsPluginConfig.CorsRule rule, Settings settings) {
+    private static void allow(io.javalin.plugin.bundled.CorsPluginConfig.CorsRule rule, Settings settings) {
         if (settings.allowedOrigins().contains("*")) {
             rule.anyHost();
         } else {
@@ -140,8 +134,7 @@ public final class Service implements AutoCloseable {
     }
 
     /** Errors that arise before a route is reached: a bad line, a body too large, no free place. */
-    private static boolean problemOfTheServer(
-            Request request, Response response, Callback callback) {
+    private static boolean problemOfTheServer(Request request, Response response, Callback callback) {
         Problems.Kind kind = Problems.Kind.of(response.getStatus());
         response.setStatus(kind.status());
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);

@@ -106,11 +106,10 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
     }
 
     private static List<String> words(Class<?> choice) {
-        Method word =
-                Arrays.stream(choice.getMethods())
-                        .filter(method -> method.isAnnotationPresent(JsonValue.class))
-                        .findFirst()
-                        .orElseThrow(() -> new IllegalStateException("no words of " + choice));
+        Method word = Arrays.stream(choice.getMethods())
+                .filter(method -> method.isAnnotationPresent(JsonValue.class))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no words of " + choice));
         return Arrays.stream(choice.getEnumConstants())
                 .map(constant -> word(word, constant))
                 .toList();

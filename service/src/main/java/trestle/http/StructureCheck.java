@@ -91,11 +91,7 @@ final class StructureCheck {
         faults.add(
                 at,
                 "unknown_value",
-                name
-                        + " is "
-                        + echo(value)
-                        + ": it must be one of "
-                        + String.join(", ", choice.values()));
+                name + " is " + echo(value) + ": it must be one of " + String.join(", ", choice.values()));
         return false;
     }
 
@@ -124,9 +120,7 @@ final class StructureCheck {
     }
 
     private boolean fitsInteger(JsonNode value, String at, String name) {
-        if (value.isNumber()
-                && value.doubleValue() == Math.rint(value.doubleValue())
-                && value.canConvertToInt()) {
+        if (value.isNumber() && value.doubleValue() == Math.rint(value.doubleValue()) && value.canConvertToInt()) {
             return true;
         }
         return wrongType(at, name, "a whole number", value);
@@ -139,8 +133,7 @@ final class StructureCheck {
                 name
                         + " is "
                         + echo(value)
-                        + ": write the decimal point as a dot and nothing between thousands, like"
-                        + " 22.5");
+                        + ": write the decimal point as a dot and nothing between thousands, like 22.5");
         return false;
     }
 

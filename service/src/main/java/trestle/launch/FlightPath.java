@@ -15,8 +15,7 @@ import trestle.flight.LevelFlight;
  * @param task the question
  * @param safeClimbSpeedMPerS safe climb speed, m/s
  */
-record FlightPath(LaunchStallTask task, double safeClimbSpeedMPerS)
-        implements OrdinaryDifferentialEquation {
+record FlightPath(LaunchStallTask task, double safeClimbSpeedMPerS) implements OrdinaryDifferentialEquation {
     /** The launch is over one way or the other by then. */
     static final double LONGEST_S = 10;
 
@@ -44,13 +43,12 @@ record FlightPath(LaunchStallTask task, double safeClimbSpeedMPerS)
             return new End(LaunchOutcome.SAFE_SPEED, 0, OptionalDouble.of(0));
         }
         double[] lowestM = {releaseM};
-        ODEStateAndDerivative end =
-                Motion.run(
-                        this,
-                        start,
-                        LONGEST_S,
-                        state -> lowestM[0] = Math.min(lowestM[0], state[0]),
-                        List.of(state -> state[0], this::safety));
+        ODEStateAndDerivative end = Motion.run(
+                this,
+                start,
+                LONGEST_S,
+                state -> lowestM[0] = Math.min(lowestM[0], state[0]),
+                List.of(state -> state[0], this::safety));
         double[] state = end.getPrimaryState();
         double heightLostM = releaseM - Math.max(0, lowestM[0]);
         if (state[0] <= ARRIVED) {
@@ -80,16 +78,11 @@ record FlightPath(LaunchStallTask task, double safeClimbSpeedMPerS)
         double cosine = state[1] / v;
         double sine = state[2] / v;
         double path = Math.atan2(state[2], state[1]);
-        double qs =
-                LevelFlight.dynamicPressurePa(task.air().densityKgPerM3(), v)
-                        * task.airframe().wingAreaM2();
+        double qs = LevelFlight.dynamicPressurePa(task.air().densityKgPerM3(), v)
+                * task.airframe().wingAreaM2();
         double wantedN = massKg * (GRAVITY_M_PER_S2 * cosine - v * path / LEVELLING_S);
-        double liftCoefficient =
-                Math.max(
-                        0,
-                        Math.min(
-                                wantedN / qs,
-                                USED_SHARE_OF_LIFT * task.airframe().maxLiftCoefficient()));
+        double liftCoefficient = Math.max(
+                0, Math.min(wantedN / qs, USED_SHARE_OF_LIFT * task.airframe().maxLiftCoefficient()));
         double liftN = qs * liftCoefficient;
         double alongN = thrustN(timeS, v) - qs * task.polar().dragCoefficient(liftCoefficient);
         return new double[] {

@@ -13,10 +13,7 @@ import trestle.flight.LevelFlight;
  * @param leastSinkAirspeedMPerS its airspeed, m/s
  */
 public record Glide(
-        double bestRatio,
-        double bestRatioAirspeedMPerS,
-        double leastSinkMPerS,
-        double leastSinkAirspeedMPerS) {
+        double bestRatio, double bestRatioAirspeedMPerS, double leastSinkMPerS, double leastSinkAirspeedMPerS) {
     /** Glides keep this many stall speeds: common practice, no source. */
     private static final double FLOOR_IN_STALL_SPEEDS = 1.2;
 
@@ -30,8 +27,7 @@ public record Glide(
      * @return the glide
      */
     static Glide of(Airframe airframe, DragPolar polar, double densityKgPerM3) {
-        double greatest =
-                airframe.maxLiftCoefficient() / (FLOOR_IN_STALL_SPEEDS * FLOOR_IN_STALL_SPEEDS);
+        double greatest = airframe.maxLiftCoefficient() / (FLOOR_IN_STALL_SPEEDS * FLOOR_IN_STALL_SPEEDS);
         double flattest = Math.min(polar.bestGlideLiftCoefficient(), greatest);
         double slowest = Math.min(polar.leastPowerLiftCoefficient(), greatest);
         double flattestMPerS = airspeedMPerS(airframe, densityKgPerM3, flattest);

@@ -31,12 +31,7 @@ record GroundRun(LaunchStallTask task) {
         Launch launch = task.launch();
         if (launch instanceof Launch.Hand hand) {
             return Release.along(
-                    true,
-                    hand.releaseSpeedMPerS(),
-                    hand.angleRad(),
-                    task.headwindMPerS(),
-                    OptionalDouble.empty(),
-                    0);
+                    true, hand.releaseSpeedMPerS(), hand.angleRad(), task.headwindMPerS(), OptionalDouble.empty(), 0);
         }
         if (launch instanceof Launch.Catapult catapult) {
             double v = catapult.releaseSpeedMPerS();
@@ -48,9 +43,7 @@ record GroundRun(LaunchStallTask task) {
                     OptionalDouble.of(catapult.railLengthM()),
                     2 * catapult.railLengthM() / v);
         }
-        return launch instanceof Launch.Bungee bungee
-                ? bungee(bungee)
-                : dolly((Launch.Dolly) launch);
+        return launch instanceof Launch.Bungee bungee ? bungee(bungee) : dolly((Launch.Dolly) launch);
     }
 
     private Release dolly(Launch.Dolly dolly) {
@@ -59,23 +52,21 @@ record GroundRun(LaunchStallTask task) {
             return Release.along(true, 0, 0, task.headwindMPerS(), OptionalDouble.of(0), 0);
         }
         double massKg = task.airframe().massKg() + dolly.dollyMassKg();
-        DoubleBinaryOperator forceN =
-                (s, v) -> {
-                    double airspeed = Math.max(0, v + task.headwindMPerS());
-                    return task.thrust().thrustN(airspeed)
-                            - resistanceN(
-                                    airspeed,
-                                    massKg * GRAVITY_M_PER_S2,
-                                    dolly.rollLiftCoefficient(),
-                                    dolly.rollingResistance());
-                };
-        ODEStateAndDerivative end =
-                Motion.run(
-                        run(forceN, massKg),
-                        new double[] {0, 0},
-                        LONGEST_S,
-                        state -> {},
-                        List.of(state -> state[1] - liftOffMPerS));
+        DoubleBinaryOperator forceN = (s, v) -> {
+            double airspeed = Math.max(0, v + task.headwindMPerS());
+            return task.thrust().thrustN(airspeed)
+                    - resistanceN(
+                            airspeed,
+                            massKg * GRAVITY_M_PER_S2,
+                            dolly.rollLiftCoefficient(),
+                            dolly.rollingResistance());
+        };
+        ODEStateAndDerivative end = Motion.run(
+                run(forceN, massKg),
+                new double[] {0, 0},
+                LONGEST_S,
+                state -> {},
+                List.of(state -> state[1] - liftOffMPerS));
         double v = end.getPrimaryState()[1];
         return Release.along(
                 v >= liftOffMPerS - ARRIVED,
@@ -93,23 +84,19 @@ record GroundRun(LaunchStallTask task) {
         double cosine = Math.cos(bungee.rampAngleRad());
         // Ends at the slack cord, so the pull needs no bound there: a kink would cost accuracy.
         DoubleBinaryOperator forceN =
-                (s, v) ->
-                        bungee.energyReturnFraction()
-                                        * bungee.stiffnessNPerM()
-                                        * (bungee.stretchM() - s)
-                                - weightN * sine
-                                - resistanceN(
-                                        Math.max(0, v + task.headwindMPerS()),
-                                        weightN * cosine,
-                                        RAMP_LIFT_COEFFICIENT,
-                                        bungee.slidingFriction());
-        ODEStateAndDerivative end =
-                Motion.run(
-                        run(forceN, massKg + MOVING_SHARE_OF_CORD * bungee.cordMassKg()),
-                        new double[] {0, 0},
-                        LONGEST_S,
-                        state -> {},
-                        List.of(state -> state[0] - bungee.stretchM()));
+                (s, v) -> bungee.energyReturnFraction() * bungee.stiffnessNPerM() * (bungee.stretchM() - s)
+                        - weightN * sine
+                        - resistanceN(
+                                Math.max(0, v + task.headwindMPerS()),
+                                weightN * cosine,
+                                RAMP_LIFT_COEFFICIENT,
+                                bungee.slidingFriction());
+        ODEStateAndDerivative end = Motion.run(
+                run(forceN, massKg + MOVING_SHARE_OF_CORD * bungee.cordMassKg()),
+                new double[] {0, 0},
+                LONGEST_S,
+                state -> {},
+                List.of(state -> state[0] - bungee.stretchM()));
         double s = end.getPrimaryState()[0];
         return Release.along(
                 s >= bungee.stretchM() - ARRIVED,
@@ -121,11 +108,9 @@ record GroundRun(LaunchStallTask task) {
     }
 
     /** Drag and friction against the run. */
-    private double resistanceN(
-            double airspeedMPerS, double weightN, double liftCoefficient, double friction) {
-        double qs =
-                LevelFlight.dynamicPressurePa(task.air().densityKgPerM3(), airspeedMPerS)
-                        * task.airframe().wingAreaM2();
+    private double resistanceN(double airspeedMPerS, double weightN, double liftCoefficient, double friction) {
+        double qs = LevelFlight.dynamicPressurePa(task.air().densityKgPerM3(), airspeedMPerS)
+                * task.airframe().wingAreaM2();
         return qs * task.polar().dragCoefficient(liftCoefficient)
                 + friction * Math.max(0, weightN - qs * liftCoefficient);
     }

@@ -21,8 +21,7 @@ public sealed interface Launch {
      * @param angleRad angle of the throw above the horizon, rad
      * @param releaseHeightM height of release, m
      */
-    record Hand(double releaseSpeedMPerS, double angleRad, double releaseHeightM)
-            implements Launch {
+    record Hand(double releaseSpeedMPerS, double angleRad, double releaseHeightM) implements Launch {
         /** Checks the physics. */
         public Hand {
             Guard.notNegative("releaseSpeedMPerS", releaseSpeedMPerS);
@@ -98,11 +97,7 @@ public sealed interface Launch {
      * @param railAngleRad angle of the rail above the horizon, rad
      * @param releaseHeightM height of the end of the rail, m
      */
-    record Catapult(
-            double releaseSpeedMPerS,
-            double railLengthM,
-            double railAngleRad,
-            double releaseHeightM)
+    record Catapult(double releaseSpeedMPerS, double railLengthM, double railAngleRad, double releaseHeightM)
             implements Launch {
         /** Checks the physics. */
         public Catapult {

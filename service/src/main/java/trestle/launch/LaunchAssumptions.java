@@ -22,14 +22,9 @@ final class LaunchAssumptions {
         add(
                 all,
                 LaunchPart.LAUNCH,
-                "the path is brought level within about half a second; thrust along the path; no"
-                        + " ground effect",
+                "the path is brought level within about half a second; thrust along the path; no" + " ground effect",
                 "pitch dynamics are not modelled; ground effect would help");
-        add(
-                all,
-                LaunchPart.THRUST,
-                thrust(task.thrust()),
-                "full power from the moment the motor pulls");
+        add(all, LaunchPart.THRUST, thrust(task.thrust()), "full power from the moment the motor pulls");
         if (task.launch() instanceof Launch.Bungee) {
             add(
                     all,
@@ -38,18 +33,10 @@ final class LaunchAssumptions {
                     "the propeller must not turn into the line");
         }
         if (task.launch() instanceof Launch.Catapult) {
-            add(
-                    all,
-                    LaunchPart.LAUNCH,
-                    "constant acceleration along the rail",
-                    "only the speed at its end is given");
+            add(all, LaunchPart.LAUNCH, "constant acceleration along the rail", "only the speed at its end is given");
         }
         if (task.turnAirspeedMPerS().isEmpty()) {
-            add(
-                    all,
-                    LaunchPart.TURN,
-                    "turned at 1.3 of the stall speed in the turn",
-                    "no airspeed is given");
+            add(all, LaunchPart.TURN, "turned at 1.3 of the stall speed in the turn", "no airspeed is given");
         }
         return all;
     }

@@ -61,32 +61,31 @@ final class LaunchFindings {
         double heightM = task.launch().releaseHeightM();
         switch (launch.outcome()) {
             case GROUND ->
-                    add(
-                            STOP,
-                            "launch-into-ground",
-                            LaunchPart.LAUNCH,
-                            launch.releaseAirspeedMPerS(),
-                            result.safeClimbSpeedMPerS(),
-                            "Let go at %.1f m/s, the aircraft sinks into the ground before it"
-                                    + " reaches the safe climb speed of %.1f m/s.");
+                add(
+                        STOP,
+                        "launch-into-ground",
+                        LaunchPart.LAUNCH,
+                        launch.releaseAirspeedMPerS(),
+                        result.safeClimbSpeedMPerS(),
+                        "Let go at %.1f m/s, the aircraft sinks into the ground before it"
+                                + " reaches the safe climb speed of %.1f m/s.");
             case TOO_SLOW ->
-                    add(
-                            STOP,
-                            "safe-speed-not-reached",
-                            LaunchPart.LAUNCH,
-                            launch.releaseAirspeedMPerS(),
-                            result.safeClimbSpeedMPerS(),
-                            "Let go at %.1f m/s, the aircraft has not reached the safe climb speed"
-                                    + " of %.1f m/s after 10 s.");
+                add(
+                        STOP,
+                        "safe-speed-not-reached",
+                        LaunchPart.LAUNCH,
+                        launch.releaseAirspeedMPerS(),
+                        result.safeClimbSpeedMPerS(),
+                        "Let go at %.1f m/s, the aircraft has not reached the safe climb speed of %.1f m/s after 10 s.");
             case NEVER_RELEASED ->
-                    add(
-                            STOP,
-                            "launch-never-leaves",
-                            LaunchPart.LAUNCH,
-                            launch.releaseAirspeedMPerS(),
-                            result.stallSpeedMPerS(),
-                            "The aircraft never leaves the dolly or ramp: it gets no further than"
-                                    + " %.1f m/s of airspeed, with a stall speed of %.1f m/s.");
+                add(
+                        STOP,
+                        "launch-never-leaves",
+                        LaunchPart.LAUNCH,
+                        launch.releaseAirspeedMPerS(),
+                        result.stallSpeedMPerS(),
+                        "The aircraft never leaves the dolly or ramp: it gets no further than"
+                                + " %.1f m/s of airspeed, with a stall speed of %.1f m/s.");
             case SAFE_SPEED -> {
                 if (launch.heightLostM() > USUAL_SHARE_OF_HEIGHT * heightM) {
                     add(
@@ -95,8 +94,7 @@ final class LaunchFindings {
                             LaunchPart.LAUNCH,
                             launch.heightLostM(),
                             heightM,
-                            "The aircraft sinks %.1f m of the %.1f m it is let go at before it"
-                                    + " flies safely.");
+                            "The aircraft sinks %.1f m of the %.1f m it is let go at before it" + " flies safely.");
                 }
             }
         }
@@ -124,8 +122,7 @@ final class LaunchFindings {
                     LaunchPart.RELEASE_SPEED,
                     launch.releaseAirspeedMPerS(),
                     (1 + USUAL_MARGIN_FRACTION) * stall,
-                    "The airspeed of %.1f m/s at release is less than the %.1f m/s that leave"
-                            + " 10 %% over the stall.");
+                    "The airspeed of %.1f m/s at release is less than the %.1f m/s that leave 10 %% over the stall.");
         }
     }
 
@@ -135,9 +132,7 @@ final class LaunchFindings {
         }
         double massKg = task.airframe().massKg();
         double slope = (HEAVY_THROW_M_PER_S - LIGHT_THROW_M_PER_S) / (HEAVY_KG - LIGHT_KG);
-        double armMPerS =
-                LIGHT_THROW_M_PER_S
-                        + slope * (Math.max(LIGHT_KG, Math.min(HEAVY_KG, massKg)) - LIGHT_KG);
+        double armMPerS = LIGHT_THROW_M_PER_S + slope * (Math.max(LIGHT_KG, Math.min(HEAVY_KG, massKg)) - LIGHT_KG);
         if (hand.releaseSpeedMPerS() > armMPerS) {
             add(
                     ATTENTION,
@@ -234,8 +229,7 @@ final class LaunchFindings {
                     LaunchPart.HEADWIND,
                     -headwind,
                     0,
-                    "A tailwind of %.1f m/s takes as much from the airspeed at release: launch"
-                            + " into the wind.");
+                    "A tailwind of %.1f m/s takes as much from the airspeed at release: launch" + " into the wind.");
         } else if (headwind >= safe) {
             add(
                     ATTENTION,
@@ -262,20 +256,8 @@ final class LaunchFindings {
     }
 
     /** The message has a place for the value and may have one for the limit. */
-    private void add(
-            Severity severity,
-            String code,
-            LaunchPart part,
-            double value,
-            double limit,
-            String message) {
-        findings.add(
-                Finding.of(
-                        severity,
-                        code,
-                        Subject.of(part),
-                        value,
-                        limit,
-                        String.format(Locale.ROOT, message, value, limit)));
+    private void add(Severity severity, String code, LaunchPart part, double value, double limit, String message) {
+        findings.add(Finding.of(
+                severity, code, Subject.of(part), value, limit, String.format(Locale.ROOT, message, value, limit)));
     }
 }

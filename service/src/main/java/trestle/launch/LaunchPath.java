@@ -30,21 +30,12 @@ public final class LaunchPath {
             return List.of();
         }
         FlightPath flight = new FlightPath(task, result.safeClimbSpeedMPerS());
-        double[] start = {
-            task.launch().releaseHeightM(),
-            release.forwardAirspeedMPerS(),
-            release.upwardSpeedMPerS(),
-            0
+        double[] start = {task.launch().releaseHeightM(), release.forwardAirspeedMPerS(), release.upwardSpeedMPerS(), 0
         };
         List<Moment> path = new ArrayList<>(List.of(moment(start)));
         double longestS = result.launch().timeToSafeSpeedS().orElse(FlightPath.LONGEST_S);
         if (longestS > 0) {
-            Motion.run(
-                    timed(flight),
-                    start,
-                    longestS,
-                    state -> path.add(moment(state)),
-                    List.of(state -> state[0]));
+            Motion.run(timed(flight), start, longestS, state -> path.add(moment(state)), List.of(state -> state[0]));
         }
         return path;
     }

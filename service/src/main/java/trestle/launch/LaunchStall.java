@@ -27,35 +27,28 @@ public final class LaunchStall {
         double turningStall = task.turn().stallSpeedMPerS(stall);
         double safe = CLIMB_IN_STALL_SPEEDS * stall;
         double turnAirspeed = task.turnAirspeedMPerS().orElse(CLIMB_IN_STALL_SPEEDS * turningStall);
-        LaunchStallResult plain =
-                new LaunchStallResult(
-                        stall,
-                        turningStall,
-                        safe,
-                        launch(task, stall, safe),
-                        Climb.of(
-                                task.thrust().thrustN(safe),
-                                dragN(task, safe),
-                                massKg * GRAVITY_M_PER_S2,
-                                safe),
-                        Glide.of(task.airframe(), task.polar(), density),
-                        turnAirspeed,
-                        task.turn().radiusM(turnAirspeed),
-                        0.5 * massKg * safe * safe,
-                        density,
-                        StandardAtmosphere.densityAltitudeM(density),
-                        List.of(),
-                        List.of());
+        LaunchStallResult plain = new LaunchStallResult(
+                stall,
+                turningStall,
+                safe,
+                launch(task, stall, safe),
+                Climb.of(task.thrust().thrustN(safe), dragN(task, safe), massKg * GRAVITY_M_PER_S2, safe),
+                Glide.of(task.airframe(), task.polar(), density),
+                turnAirspeed,
+                task.turn().radiusM(turnAirspeed),
+                0.5 * massKg * safe * safe,
+                density,
+                StandardAtmosphere.densityAltitudeM(density),
+                List.of(),
+                List.of());
         return plain.judged(LaunchFindings.of(task, plain), LaunchAssumptions.of(task));
     }
 
     private static LaunchFlight launch(LaunchStallTask task, double stall, double safe) {
         Release release = new GroundRun(task).release();
-        FlightPath.End end =
-                release.left()
-                        ? new FlightPath(task, safe).from(release)
-                        : new FlightPath.End(
-                                LaunchOutcome.NEVER_RELEASED, 0, OptionalDouble.empty());
+        FlightPath.End end = release.left()
+                ? new FlightPath(task, safe).from(release)
+                : new FlightPath.End(LaunchOutcome.NEVER_RELEASED, 0, OptionalDouble.empty());
         return new LaunchFlight(
                 end.outcome(),
                 release.airspeedMPerS(),

@@ -16,8 +16,7 @@ public final class LaunchWorkings {
     private static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapter 6";
     private static final String PRACTICE = "common practice, no source";
     private static final String PATH =
-            "classical Runge-Kutta, steps of 10 ms, on the equations of motion of a point mass; "
-                    + ANDERSON;
+            "classical Runge-Kutta, steps of 10 ms, on the equations of motion of a point mass; " + ANDERSON;
 
     private final LaunchStallTask task;
     private final LaunchStallResult result;
@@ -59,23 +58,12 @@ public final class LaunchWorkings {
         chain.given("w", "headwind", task.headwindMPerS(), "m/s");
         double weightN = airframe.massKg() * GRAVITY_M_PER_S2;
         chain.step("W", "weight", weightN, "N", "m*9.80665", "standard gravity");
-        chain.step(
-                "V_s",
-                "stall speed",
-                result.stallSpeedMPerS(),
-                "m/s",
-                "sqrt(2*W/(rho*S*C_Lmax))",
-                ANDERSON);
+        chain.step("V_s", "stall speed", result.stallSpeedMPerS(), "m/s", "sqrt(2*W/(rho*S*C_Lmax))", ANDERSON);
         double safe = result.safeClimbSpeedMPerS();
         String margin = Chain.number(LaunchStall.CLIMB_IN_STALL_SPEEDS) + "*V_s";
         chain.step("V_c", "safe climb speed", safe, "m/s", margin, PRACTICE);
         chain.step(
-                "E",
-                "kinetic energy at the safe climb speed",
-                result.kineticEnergyJ(),
-                "J",
-                "m*V_c^2/2",
-                "mechanics");
+                "E", "kinetic energy at the safe climb speed", result.kineticEnergyJ(), "J", "m*V_c^2/2", "mechanics");
     }
 
     private void release() {
@@ -103,23 +91,19 @@ public final class LaunchWorkings {
                 "%",
                 "100*(V_0/V_s-1)",
                 Chain.ARITHMETIC);
-        result.launch()
-                .groundRunM()
-                .ifPresent(run -> chain.found("X", "run", run, "m", "way until release", PATH));
+        result.launch().groundRunM().ifPresent(run -> chain.found("X", "run", run, "m", "way until release", PATH));
         double lost = result.launch().heightLostM();
         String sunk = "release height less the lowest point of the integrated path";
         chain.found("H", "height lost", lost, "m", sunk, PATH);
         result.launch()
                 .timeToSafeSpeedS()
-                .ifPresent(
-                        t ->
-                                chain.found(
-                                        "t",
-                                        "time to safe climb speed",
-                                        t,
-                                        "s",
-                                        "when the integrated path has V_c and does not sink",
-                                        PATH));
+                .ifPresent(t -> chain.found(
+                        "t",
+                        "time to safe climb speed",
+                        t,
+                        "s",
+                        "when the integrated path has V_c and does not sink",
+                        PATH));
     }
 
     private double angleRad() {
@@ -168,23 +152,11 @@ public final class LaunchWorkings {
         double fast = glide.bestRatioAirspeedMPerS();
         String speed = "sqrt(2*W/(rho*S*C_f))";
         chain.step("V_f", "airspeed of the flattest glide", fast, "m/s", speed, ANDERSON);
-        chain.step(
-                "Z",
-                "best glide ratio",
-                glide.bestRatio(),
-                "1",
-                "C_f/(C_D0+K*(C_f-C_L0)^2)",
-                ANDERSON);
+        chain.step("Z", "best glide ratio", glide.bestRatio(), "1", "C_f/(C_D0+K*(C_f-C_L0)^2)", ANDERSON);
         lift("k", "least sink", slowest, "-C_L0+sqrt(4*C_L0^2+3*C_D0/K)");
         double slow = glide.leastSinkAirspeedMPerS();
         chain.step("V_k", "airspeed of least sink", slow, "m/s", "sqrt(2*W/(rho*S*C_k))", ANDERSON);
-        chain.step(
-                "Y",
-                "least sink",
-                glide.leastSinkMPerS(),
-                "m/s",
-                "V_k*(C_D0+K*(C_k-C_L0)^2)/C_k",
-                ANDERSON);
+        chain.step("Y", "least sink", glide.leastSinkMPerS(), "m/s", "V_k*(C_D0+K*(C_k-C_L0)^2)/C_k", ANDERSON);
     }
 
     private void lift(String tag, String called, double value, String free) {
@@ -204,14 +176,7 @@ public final class LaunchWorkings {
             chain.step("V_t", "airspeed of the turn", airspeed, "m/s", "1.3*V_st", PRACTICE);
         }
         result.turnRadiusM()
-                .ifPresent(
-                        radius ->
-                                chain.step(
-                                        "B",
-                                        "radius of the turn",
-                                        radius,
-                                        "m",
-                                        "V_t^2/(9.80665*sqrt(n^2-1))",
-                                        ANDERSON));
+                .ifPresent(radius ->
+                        chain.step("B", "radius of the turn", radius, "m", "V_t^2/(9.80665*sqrt(n^2-1))", ANDERSON));
     }
 }

@@ -44,8 +44,7 @@ final class Motion {
             Consumer<double[]> eachStep,
             List<ToDoubleFunction<double[]>> stops) {
         ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(STEP_S);
-        integrator.addStepHandler(
-                step -> eachStep.accept(step.getCurrentState().getPrimaryState()));
+        integrator.addStepHandler(step -> eachStep.accept(step.getCurrentState().getPrimaryState()));
         for (ToDoubleFunction<double[]> stop : stops) {
             integrator.addEventDetector(new Stop(stop));
         }

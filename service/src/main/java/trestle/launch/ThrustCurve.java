@@ -41,9 +41,7 @@ public record ThrustCurve(List<ThrustPoint> points) implements Thrust {
         }
         ThrustPoint below = points.get(i);
         ThrustPoint above = points.get(i + 1);
-        double slope =
-                (above.thrustN() - below.thrustN())
-                        / (above.airspeedMPerS() - below.airspeedMPerS());
+        double slope = (above.thrustN() - below.thrustN()) / (above.airspeedMPerS() - below.airspeedMPerS());
         if (airspeedMPerS > above.airspeedMPerS()) {
             slope = Math.min(0, slope);
         }

@@ -28,13 +28,12 @@ public final class CompassClearance {
      */
     public static Clearance of(CompassTask task) {
         List<LeadRun> runs = task.runs();
-        List<Disturbance> alone =
-                runs.stream()
-                        .map(run -> disturbance(task, run.fieldT(), leastM(task, List.of(run))))
-                        .toList();
+        List<Disturbance> alone = runs.stream()
+                .map(run -> disturbance(task, run.fieldT(), leastM(task, List.of(run))))
+                .toList();
         double worstT = runs.stream().mapToDouble(LeadRun::fieldT).sum();
-        double likelyT =
-                Math.sqrt(runs.stream().mapToDouble(run -> run.fieldT() * run.fieldT()).sum());
+        double likelyT = Math.sqrt(
+                runs.stream().mapToDouble(run -> run.fieldT() * run.fieldT()).sum());
         Disturbance worst = disturbance(task, worstT, leastM(task, runs));
         Disturbance likely = disturbance(task, likelyT, leastLikelyM(task, runs));
         return new Clearance(
@@ -60,10 +59,7 @@ public final class CompassClearance {
 
     private static Disturbance disturbance(CompassTask task, double fieldT, double leastM) {
         return new Disturbance(
-                fieldT,
-                fieldT / task.earthHorizontalT(),
-                headingErrorRad(fieldT, task.earthHorizontalT()),
-                leastM);
+                fieldT, fieldT / task.earthHorizontalT(), headingErrorRad(fieldT, task.earthHorizontalT()), leastM);
     }
 
     private static double leastM(CompassTask task, List<LeadRun> runs) {
@@ -71,7 +67,8 @@ public final class CompassClearance {
         return distanceM(
                 task,
                 live,
-                distanceM -> live.stream().mapToDouble(run -> run.fieldT(distanceM)).sum());
+                distanceM ->
+                        live.stream().mapToDouble(run -> run.fieldT(distanceM)).sum());
     }
 
     private static double leastLikelyM(CompassTask task, List<LeadRun> runs) {
@@ -79,12 +76,10 @@ public final class CompassClearance {
         return distanceM(
                 task,
                 live,
-                distanceM ->
-                        Math.sqrt(
-                                live.stream()
-                                        .mapToDouble(run -> run.fieldT(distanceM))
-                                        .map(fieldT -> fieldT * fieldT)
-                                        .sum()));
+                distanceM -> Math.sqrt(live.stream()
+                        .mapToDouble(run -> run.fieldT(distanceM))
+                        .map(fieldT -> fieldT * fieldT)
+                        .sum()));
     }
 
     private static List<LeadRun> live(List<LeadRun> runs) {
@@ -96,25 +91,20 @@ public final class CompassClearance {
      * steadily from without bound beside a lead to nothing far off, so there is one, unless the
      * current is so small that touching the lead is far enough.
      */
-    private static double distanceM(
-            CompassTask task, List<LeadRun> live, DoubleUnaryOperator fieldT) {
+    private static double distanceM(CompassTask task, List<LeadRun> live, DoubleUnaryOperator fieldT) {
         if (live.isEmpty()) {
             return 0;
         }
         double allowedT = task.allowedFieldT();
         double nearM =
-                live.stream().mapToDouble(LeadRun::effectiveSeparationM).max().orElseThrow()
-                        / 2
-                        * (1 + OFF_THE_LEAD);
+                live.stream().mapToDouble(LeadRun::effectiveSeparationM).max().orElseThrow() / 2 * (1 + OFF_THE_LEAD);
         double farM = 2 * nearM;
         for (int i = 0; i < MOST_DOUBLINGS && fieldT.applyAsDouble(farM) > allowedT; i++) {
             farM *= 2;
         }
         // In 1 / sqrt(B) the far field is straight, which a bracketed solver likes.
         return Root.between(
-                        distanceM ->
-                                1 / Math.sqrt(fieldT.applyAsDouble(distanceM))
-                                        - 1 / Math.sqrt(allowedT),
+                        distanceM -> 1 / Math.sqrt(fieldT.applyAsDouble(distanceM)) - 1 / Math.sqrt(allowedT),
                         nearM,
                         farM,
                         DISTANCE_ACCURACY_M)

@@ -10,8 +10,7 @@ import trestle.numeric.Guard;
  * @param earthHorizontalT horizontal part of the earth's field, T, above 0 to 70 µT
  * @param allowedHeadingErrorRad greatest heading error, rad, above 0 to 45°
  */
-public record CompassTask(
-        List<LeadRun> runs, double earthHorizontalT, double allowedHeadingErrorRad) {
+public record CompassTask(List<LeadRun> runs, double earthHorizontalT, double allowedHeadingErrorRad) {
     /** Mid latitudes; the whole field is 25 to 65 µT, and steep there. Common practice. */
     public static final double USUAL_EARTH_HORIZONTAL_T = 20e-6;
 

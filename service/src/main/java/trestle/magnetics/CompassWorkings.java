@@ -12,8 +12,7 @@ import trestle.units.Share;
 
 /** How the fields at a compass were reached: in µT and mm, where µ0/(2π) is 200 µT mm/A. */
 public final class CompassWorkings {
-    private static final String FIELD =
-            "D. Griffiths, Introduction to Electrodynamics, section 5.2, out less return";
+    private static final String FIELD = "D. Griffiths, Introduction to Electrodynamics, section 5.2, out less return";
     private static final String HEADING = "geometry: the field across the earth's";
 
     private final CompassTask task;
@@ -86,11 +85,7 @@ public final class CompassWorkings {
         }
         String length = Chain.number(Length.mmFromM(run.lengthM().getAsDouble()));
         String one = "%2$s/((d_%1$d%3$ss_%1$d/2)*sqrt(%2$s^2+4*(d_%1$d%3$ss_%1$d/2)^2))";
-        return "200*I_%d*(".formatted(n)
-                + one.formatted(n, length, "-")
-                + "-"
-                + one.formatted(n, length, "+")
-                + ")";
+        return "200*I_%d*(".formatted(n) + one.formatted(n, length, "-") + "-" + one.formatted(n, length, "+") + ")";
     }
 
     private void total(String tag, String called, Disturbance all, List<Term> terms) {

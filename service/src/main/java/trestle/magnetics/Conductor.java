@@ -41,8 +41,7 @@ final class Conductor {
      * @return flux density, T
      */
     static double pairFieldT(double currentA, double separationM, double distanceM) {
-        return fieldT(currentA, distanceM - separationM / 2)
-                - fieldT(currentA, distanceM + separationM / 2);
+        return fieldT(currentA, distanceM - separationM / 2) - fieldT(currentA, distanceM + separationM / 2);
     }
 
     /**
@@ -56,8 +55,7 @@ final class Conductor {
      * @param lengthM L, m, above 0
      * @return flux density, T
      */
-    static double pairFieldT(
-            double currentA, double separationM, double distanceM, double lengthM) {
+    static double pairFieldT(double currentA, double separationM, double distanceM, double lengthM) {
         return fieldT(currentA, distanceM - separationM / 2, lengthM)
                 - fieldT(currentA, distanceM + separationM / 2, lengthM);
     }

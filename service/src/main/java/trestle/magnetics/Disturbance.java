@@ -9,8 +9,4 @@ package trestle.magnetics;
  * @param leastDistanceM distance at which the heading error is the allowed one, m; 0 where nothing
  *     flows
  */
-public record Disturbance(
-        double fieldT,
-        double fieldFractionOfEarth,
-        double headingErrorRad,
-        double leastDistanceM) {}
+public record Disturbance(double fieldT, double fieldFractionOfEarth, double headingErrorRad, double leastDistanceM) {}

@@ -18,12 +18,7 @@ import trestle.units.Length;
  *     the safe side
  */
 public record LeadRun(
-        String name,
-        double currentA,
-        double separationM,
-        boolean twisted,
-        double distanceM,
-        OptionalDouble lengthM) {
+        String name, double currentA, double separationM, boolean twisted, double distanceM, OptionalDouble lengthM) {
     /** A twisted pair against one laid parallel; common practice, no source. */
     static final double TWISTED_SHARE = 1.0 / 20;
 
@@ -72,8 +67,7 @@ public record LeadRun(
      */
     public double fieldT(double otherDistanceM) {
         return lengthM.isPresent()
-                ? Conductor.pairFieldT(
-                        currentA, effectiveSeparationM(), otherDistanceM, lengthM.getAsDouble())
+                ? Conductor.pairFieldT(currentA, effectiveSeparationM(), otherDistanceM, lengthM.getAsDouble())
                 : Conductor.pairFieldT(currentA, effectiveSeparationM(), otherDistanceM);
     }
 

@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param together all movable items moved; empty without one
  * @param ballast masses at the foremost and the aftmost item, where that can help
  */
-public record Aim(
-        double targetArmM, List<Move> alone, Optional<JointMove> together, List<Ballast> ballast) {
+public record Aim(double targetArmM, List<Move> alone, Optional<JointMove> together, List<Ballast> ballast) {
     /** Copies the lists. */
     public Aim {
         alone = List.copyOf(alone);

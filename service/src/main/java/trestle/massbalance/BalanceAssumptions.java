@@ -20,18 +20,15 @@ final class BalanceAssumptions {
         unknown(items, items.stream().filter(i -> i.verticalM().isEmpty()).count(), "vertical")
                 .ifPresent(assumptions::add);
         assumptions.add(tolerance(items));
-        assumptions.add(
-                new Assumption(
-                        Subject.of(BalancePart.ITEMS),
-                        "each item is a point",
-                        "sizes of items are not given, so the moments of inertia are lower"
-                                + " bounds"));
+        assumptions.add(new Assumption(
+                Subject.of(BalancePart.ITEMS),
+                "each item is a point",
+                "sizes of items are not given, so the moments of inertia are lower" + " bounds"));
         if (task.wing().isPresent() && hasDihedral(task.wing().get())) {
-            assumptions.add(
-                    new Assumption(
-                            Subject.of(BalancePart.PANELS),
-                            "area, span and mean chord are those seen from above",
-                            "dihedral shortens a panel's span by its cosine"));
+            assumptions.add(new Assumption(
+                    Subject.of(BalancePart.PANELS),
+                    "area, span and mean chord are those seen from above",
+                    "dihedral shortens a panel's span by its cosine"));
         }
         neutralPoint.ifPresent(point -> stability(point, task.tail().orElseThrow(), assumptions));
         return assumptions;
@@ -40,26 +37,17 @@ final class BalanceAssumptions {
     private static Optional<Assumption> unknown(List<Item> items, long count, String place) {
         return count == 0
                 ? Optional.empty()
-                : Optional.of(
-                        new Assumption(
-                                Subject.of(BalancePart.ITEMS),
-                                String.format(
-                                        Locale.ROOT,
-                                        "%d of %d items stand at a %s place of 0 mm",
-                                        count,
-                                        items.size(),
-                                        place),
-                                "no " + place + " place is given for them"));
+                : Optional.of(new Assumption(
+                        Subject.of(BalancePart.ITEMS),
+                        String.format(
+                                Locale.ROOT, "%d of %d items stand at a %s place of 0 mm", count, items.size(), place),
+                        "no " + place + " place is given for them"));
     }
 
     private static Assumption tolerance(List<Item> items) {
-        boolean exact =
-                items.stream().allMatch(i -> i.massToleranceKg() == 0 && i.armToleranceM() == 0);
+        boolean exact = items.stream().allMatch(i -> i.massToleranceKg() == 0 && i.armToleranceM() == 0);
         return exact
-                ? new Assumption(
-                        Subject.of(BalancePart.ITEMS),
-                        "masses and arms are exact",
-                        "no item has a tolerance")
+                ? new Assumption(Subject.of(BalancePart.ITEMS), "masses and arms are exact", "no item has a tolerance")
                 : new Assumption(
                         Subject.of(BalancePart.ITEMS),
                         "a tolerance is a bound of two standard deviations, items independent",
@@ -70,39 +58,30 @@ final class BalanceAssumptions {
         return wing.panels().stream().anyMatch(panel -> panel.dihedralRad() != 0);
     }
 
-    private static void stability(
-            NeutralPoint point, TailArrangement tail, List<Assumption> assumptions) {
-        assumptions.add(
-                new Assumption(
-                        Subject.of(BalancePart.WING),
-                        String.format(
-                                Locale.ROOT,
-                                "sections have %.0f %% of the ideal lift slope",
-                                Share.percentFromFraction(LiftSlope.SECTION_SLOPE_RATIO)),
-                        "no section data are given; common practice, no source"));
-        assumptions.add(
-                new Assumption(
-                        Subject.of(BalancePart.TAIL),
-                        "the neutral point is an estimate to about 5 % of the mean chord,"
-                                + " controls fixed",
-                        "fuselage, propeller and wake are not computed; common practice, no"
-                                + " source"));
-        assumptions.add(
-                new Assumption(
-                        Subject.of(BalancePart.FUSELAGE_SHIFT),
-                        String.format(
-                                Locale.ROOT,
-                                "fuselage and propeller move the neutral point by %.1f %% of the"
-                                        + " mean chord",
-                                Share.percentFromFraction(tail.fuselageShiftFraction())),
-                        "they are not computed from their shapes"));
+    private static void stability(NeutralPoint point, TailArrangement tail, List<Assumption> assumptions) {
+        assumptions.add(new Assumption(
+                Subject.of(BalancePart.WING),
+                String.format(
+                        Locale.ROOT,
+                        "sections have %.0f %% of the ideal lift slope",
+                        Share.percentFromFraction(LiftSlope.SECTION_SLOPE_RATIO)),
+                "no section data are given; common practice, no source"));
+        assumptions.add(new Assumption(
+                Subject.of(BalancePart.TAIL),
+                "the neutral point is an estimate to about 5 % of the mean chord," + " controls fixed",
+                "fuselage, propeller and wake are not computed; common practice, no" + " source"));
+        assumptions.add(new Assumption(
+                Subject.of(BalancePart.FUSELAGE_SHIFT),
+                String.format(
+                        Locale.ROOT,
+                        "fuselage and propeller move the neutral point by %.1f %% of the" + " mean chord",
+                        Share.percentFromFraction(tail.fuselageShiftFraction())),
+                "they are not computed from their shapes"));
         if (point.tailVolumeRatio() > 0) {
-            assumptions.add(
-                    new Assumption(
-                            Subject.of(BalancePart.TAIL),
-                            "the tail is unswept and flies in the downwash far behind an"
-                                    + " elliptically loaded wing",
-                            "its sweep and height are not given"));
+            assumptions.add(new Assumption(
+                    Subject.of(BalancePart.TAIL),
+                    "the tail is unswept and flies in the downwash far behind an" + " elliptically loaded wing",
+                    "its sweep and height are not given"));
         }
     }
 }

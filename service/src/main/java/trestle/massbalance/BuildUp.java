@@ -37,9 +37,8 @@ public final class BuildUp {
             PointMass point = item.pointMass();
             double itemToleranceKg = item.quantityCount() * item.massToleranceKg();
             massVariance += square(itemToleranceKg);
-            armVariance +=
-                    square((point.armM() - armM) * itemToleranceKg / massKg)
-                            + square(point.massKg() * item.armToleranceM() / massKg);
+            armVariance += square((point.armM() - armM) * itemToleranceKg / massKg)
+                    + square(point.massKg() * item.armToleranceM() / massKg);
             lateralVariance += square((point.lateralM() - lateralM) * itemToleranceKg / massKg);
         }
         return new Centre(
@@ -61,14 +60,12 @@ public final class BuildUp {
      */
     public static List<Moment> moments(List<Item> items, double massKg) {
         return items.stream()
-                .map(
-                        item ->
-                                new Moment(
-                                        item.name(),
-                                        item.totalMassKg(),
-                                        item.armM(),
-                                        item.pointMass().momentKgM(),
-                                        item.totalMassKg() / massKg))
+                .map(item -> new Moment(
+                        item.name(),
+                        item.totalMassKg(),
+                        item.armM(),
+                        item.pointMass().momentKgM(),
+                        item.totalMassKg() / massKg))
                 .toList();
     }
 

@@ -37,8 +37,7 @@ final class CgShift {
      * @param ballastArmM where it goes, m, not at the target
      * @return mass, kg; below 0 where mass would have to be taken away there
      */
-    static double ballastKg(
-            double totalMassKg, double cgArmM, double targetArmM, double ballastArmM) {
+    static double ballastKg(double totalMassKg, double cgArmM, double targetArmM, double ballastArmM) {
         return totalMassKg * (targetArmM - cgArmM) / (ballastArmM - targetArmM);
     }
 }

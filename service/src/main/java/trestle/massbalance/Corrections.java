@@ -19,27 +19,25 @@ final class Corrections {
      * @return the ways
      */
     static Aim towards(List<Item> items, Centre centre, double targetArmM) {
-        List<Integer> movable =
-                IntStream.range(0, items.size())
-                        .filter(index -> items.get(index).travel().isPresent())
-                        .boxed()
-                        .toList();
-        List<Move> alone =
-                movable.stream().map(i -> alone(items.get(i), i, centre, targetArmM)).toList();
+        List<Integer> movable = IntStream.range(0, items.size())
+                .filter(index -> items.get(index).travel().isPresent())
+                .boxed()
+                .toList();
+        List<Move> alone = movable.stream()
+                .map(i -> alone(items.get(i), i, centre, targetArmM))
+                .toList();
         return new Aim(
                 targetArmM,
                 alone,
-                movable.isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(together(items, movable, centre, targetArmM)),
+                movable.isEmpty() ? Optional.empty() : Optional.of(together(items, movable, centre, targetArmM)),
                 ballast(items, centre, targetArmM));
     }
 
     private static Move alone(Item item, int index, Centre centre, double targetArmM) {
-        double byM =
-                CgShift.moveForM(item.totalMassKg(), targetArmM - centre.armM(), centre.massKg());
+        double byM = CgShift.moveForM(item.totalMassKg(), targetArmM - centre.armM(), centre.massKg());
         double toM = item.armM() + byM;
-        return new Move(index, item.name(), toM, byM, item.travel().orElseThrow().reaches(toM));
+        return new Move(
+                index, item.name(), toM, byM, item.travel().orElseThrow().reaches(toM));
     }
 
     /**
@@ -48,8 +46,7 @@ final class Corrections {
      * All moves have one direction and λ only grows as ends are met, so an item at its end stays
      * there, and there are at most as many rounds as items.
      */
-    private static JointMove together(
-            List<Item> items, List<Integer> movable, Centre centre, double targetArmM) {
+    private static JointMove together(List<Item> items, List<Integer> movable, Centre centre, double targetArmM) {
         double wantedKgM = centre.massKg() * (targetArmM - centre.armM());
         double[] moveM = new double[movable.size()];
         boolean[] atEnd = new boolean[movable.size()];
@@ -78,11 +75,7 @@ final class Corrections {
     }
 
     private static JointMove joint(
-            List<Item> items,
-            List<Integer> movable,
-            double[] moveM,
-            Centre centre,
-            double targetArmM) {
+            List<Item> items, List<Integer> movable, double[] moveM, Centre centre, double targetArmM) {
         List<Move> moves = new ArrayList<>();
         double armM = centre.armM();
         for (int k = 0; k < moveM.length; k++) {

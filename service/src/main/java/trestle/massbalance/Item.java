@@ -71,15 +71,7 @@ public record Item(
      */
     public Item movedTo(double newArmM) {
         return new Item(
-                name,
-                quantityCount,
-                massKg,
-                newArmM,
-                lateralM,
-                verticalM,
-                massToleranceKg,
-                armToleranceM,
-                travel);
+                name, quantityCount, massKg, newArmM, lateralM, verticalM, massToleranceKg, armToleranceM, travel);
     }
 
     /**

@@ -15,8 +15,7 @@ final class LiftSlope {
      * @param sectionSlopeRatio κ, the section's slope over 2π, above 0
      * @return lift slope, per rad
      */
-    static double perRad(
-            double aspectRatio, double halfChordSweepTangent, double sectionSlopeRatio) {
+    static double perRad(double aspectRatio, double halfChordSweepTangent, double sectionSlopeRatio) {
         double effective = aspectRatio / sectionSlopeRatio;
         double swept = effective * effective * (1 + halfChordSweepTangent * halfChordSweepTangent);
         return 2 * Math.PI * aspectRatio / (2 + Math.sqrt(4 + swept));

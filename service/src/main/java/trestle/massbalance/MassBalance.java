@@ -37,17 +37,13 @@ public final class MassBalance {
         task.weighing().ifPresent(w -> findings.addAll(WeighingFindings.of(w, weighed, centre)));
         task.limits().ifPresent(l -> findings.addAll(LimitFindings.of(l, planform, standings)));
         findings.addAll(StabilityFindings.of(planform, task.tail(), neutralPoint, standings));
-        OptionalDouble targetM =
-                targetM(task, planform, neutralPoint, centre, findings, assumptions);
-        Optional<Aim> aim =
-                targetM.isPresent()
-                        ? Optional.of(
-                                Corrections.towards(task.items(), centre, targetM.getAsDouble()))
-                        : Optional.empty();
+        OptionalDouble targetM = targetM(task, planform, neutralPoint, centre, findings, assumptions);
+        Optional<Aim> aim = targetM.isPresent()
+                ? Optional.of(Corrections.towards(task.items(), centre, targetM.getAsDouble()))
+                : Optional.empty();
         OptionalDouble greatestMassKg =
                 task.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
-        aim.ifPresent(
-                a -> findings.addAll(TargetFindings.of(a, task.items(), centre, greatestMassKg)));
+        aim.ifPresent(a -> findings.addAll(TargetFindings.of(a, task.items(), centre, greatestMassKg)));
         return new Balance(
                 centre,
                 BuildUp.moments(task.items(), centre.massKg()),
@@ -56,21 +52,18 @@ public final class MassBalance {
                 on(planform.map(wing -> wing.macFraction(centre.armM()))),
                 on(planform.map(wing -> centre.massKg() / wing.areaM2())),
                 neutralPoint,
-                on(
-                        neutralPoint.map(
-                                point ->
-                                        (point.armM() - centre.armM())
-                                                / planform.orElseThrow().meanAerodynamicChordM())),
+                on(neutralPoint.map(point ->
+                        (point.armM() - centre.armM()) / planform.orElseThrow().meanAerodynamicChordM())),
                 weighed,
                 aim,
                 findings,
                 assumptions);
     }
 
-    private static List<Standing> standings(
-            List<Item> items, Centre centre, Optional<Weighed> weighed) {
+    private static List<Standing> standings(List<Item> items, Centre centre, Optional<Weighed> weighed) {
         List<Standing> standings = new ArrayList<>();
-        standings.add(Standing.of(centre, items.stream().anyMatch(i -> i.lateralM().isPresent())));
+        standings.add(
+                Standing.of(centre, items.stream().anyMatch(i -> i.lateralM().isPresent())));
         weighed.ifPresent(scales -> standings.add(Standing.of(scales)));
         return standings;
     }
@@ -93,8 +86,7 @@ public final class MassBalance {
             }
             return armM;
         }
-        OptionalDouble forwardM =
-                LimitFindings.place(task.limits().flatMap(Limits::forward), planform);
+        OptionalDouble forwardM = LimitFindings.place(task.limits().flatMap(Limits::forward), planform);
         OptionalDouble aftM = LimitFindings.place(task.limits().flatMap(Limits::aft), planform);
         if (forwardM.isEmpty()
                 || aftM.isEmpty()
@@ -102,11 +94,10 @@ public final class MassBalance {
                 || wellInside(centre, forwardM.getAsDouble(), aftM.getAsDouble())) {
             return OptionalDouble.empty();
         }
-        assumptions.add(
-                new Assumption(
-                        Subject.of(BalancePart.TARGET),
-                        "the target is midway between the forward and the aft limit",
-                        "the CG is not safely inside its limits and no target is given"));
+        assumptions.add(new Assumption(
+                Subject.of(BalancePart.TARGET),
+                "the target is midway between the forward and the aft limit",
+                "the CG is not safely inside its limits and no target is given"));
         return OptionalDouble.of((forwardM.getAsDouble() + aftM.getAsDouble()) / 2);
     }
 

@@ -13,11 +13,9 @@ import trestle.units.Mass;
 
 /** How a balance was reached, in the request's grams and millimetres. */
 public final class MassBalanceWorkings {
-    private static final String BALANCE =
-            "FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapter 2";
+    private static final String BALANCE = "FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapter 2";
     private static final String TOLERANCE = "root sum of squares, first order; common practice";
-    private static final String SHIFT =
-            "FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapters 2 and 7";
+    private static final String SHIFT = "FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapters 2 and 7";
 
     private final BalanceTask task;
     private final Balance balance;
@@ -39,8 +37,7 @@ public final class MassBalanceWorkings {
         MassBalanceWorkings workings = new MassBalanceWorkings(task, balance);
         workings.centre();
         workings.tolerances();
-        balance.planform()
-                .ifPresent(wing -> new WingWorkings(workings.chain, task, balance, wing).write());
+        balance.planform().ifPresent(wing -> new WingWorkings(workings.chain, task, balance, wing).write());
         workings.weighed();
         workings.corrections();
         return workings.chain.lines();
@@ -51,31 +48,33 @@ public final class MassBalanceWorkings {
         along("x", "M_x", "x_cg", "arm", Item::armM, balance.centre().armM());
         if (task.items().stream().anyMatch(item -> item.lateralM().isPresent())) {
             ToDoubleFunction<Item> lateralM = item -> item.pointMass().lateralM();
-            along("y", "M_y", "y_cg", "lateral place", lateralM, balance.centre().lateralM());
+            along(
+                    "y",
+                    "M_y",
+                    "y_cg",
+                    "lateral place",
+                    lateralM,
+                    balance.centre().lateralM());
         }
         if (task.items().stream().anyMatch(item -> item.verticalM().isPresent())) {
             ToDoubleFunction<Item> verticalM = item -> item.pointMass().verticalM();
-            along("z", "M_z", "z_cg", "vertical place", verticalM, balance.centre().verticalM());
+            along(
+                    "z",
+                    "M_z",
+                    "z_cg",
+                    "vertical place",
+                    verticalM,
+                    balance.centre().verticalM());
         }
     }
 
     private void along(
-            String axis,
-            String moment,
-            String symbol,
-            String place,
-            ToDoubleFunction<Item> placeM,
-            double cgM) {
-        List<Term> terms =
-                task.items().stream()
-                        .map(
-                                item ->
-                                        new Term(
-                                                mass(item) + "*" + mm(placeM.applyAsDouble(item)),
-                                                gFromKg(item)
-                                                        * Length.mmFromM(
-                                                                placeM.applyAsDouble(item))))
-                        .toList();
+            String axis, String moment, String symbol, String place, ToDoubleFunction<Item> placeM, double cgM) {
+        List<Term> terms = task.items().stream()
+                .map(item -> new Term(
+                        mass(item) + "*" + mm(placeM.applyAsDouble(item)),
+                        gFromKg(item) * Length.mmFromM(placeM.applyAsDouble(item))))
+                .toList();
         chain.sum(moment, "moment of all items along " + axis, "g mm", terms, BALANCE);
         chain.step(symbol, place + " of the CG", Length.mmFromM(cgM), "mm", moment + "/m", BALANCE);
     }
@@ -91,10 +90,7 @@ public final class MassBalanceWorkings {
             if (offG > 0) {
                 ofMass.add(new Term(Chain.number(offG) + "^2", offG * offG));
                 String lever = "((" + mm(item.armM()) + "-x_cg)*" + Chain.number(offG) + "/m)^2";
-                ofArm.add(
-                        new Term(
-                                lever,
-                                square((Length.mmFromM(item.armM()) - cgMm) * offG / massG)));
+                ofArm.add(new Term(lever, square((Length.mmFromM(item.armM()) - cgMm) * offG / massG)));
             }
             if (offMm > 0) {
                 String term = "(" + mass(item) + "*" + Chain.number(offMm) + "/m)^2";
@@ -120,10 +116,9 @@ public final class MassBalanceWorkings {
         Weighed weighed = balance.weighed().get();
         List<Support> supports = task.weighing().orElseThrow().supports();
         String chapter = "FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapter 3";
-        String sum =
-                supports.stream()
-                        .map(s -> Chain.number(Mass.gFromKg(s.netKg())))
-                        .collect(Collectors.joining("+"));
+        String sum = supports.stream()
+                .map(s -> Chain.number(Mass.gFromKg(s.netKg())))
+                .collect(Collectors.joining("+"));
         double massG = Mass.gFromKg(weighed.massKg());
         chain.step("m_w", "mass on the scales, tare off", massG, "g", sum, chapter);
         chain.step(
@@ -134,10 +129,9 @@ public final class MassBalanceWorkings {
                 "m_w-m",
                 Chain.ARITHMETIC);
         if (weighed.armM().isPresent()) {
-            String moments =
-                    supports.stream()
-                            .map(s -> Chain.number(Mass.gFromKg(s.netKg())) + "*" + mm(s.armM()))
-                            .collect(Collectors.joining("+"));
+            String moments = supports.stream()
+                    .map(s -> Chain.number(Mass.gFromKg(s.netKg())) + "*" + mm(s.armM()))
+                    .collect(Collectors.joining("+"));
             double armMm = Length.mmFromM(weighed.armM().getAsDouble());
             chain.step("x_w", "arm on the scales", armMm, "mm", "(" + moments + ")/m_w", chapter);
             chain.step(
@@ -179,16 +173,12 @@ public final class MassBalanceWorkings {
 
     /** Each move is in the answer; here is what they come to. */
     private void together(JointMove joint) {
-        List<Term> moments =
-                joint.moves().stream()
-                        .map(
-                                move -> {
-                                    Item item = task.items().get(move.itemIndex());
-                                    return new Term(
-                                            mass(item) + "*" + mm(move.byM()),
-                                            gFromKg(item) * Length.mmFromM(move.byM()));
-                                })
-                        .toList();
+        List<Term> moments = joint.moves().stream()
+                .map(move -> {
+                    Item item = task.items().get(move.itemIndex());
+                    return new Term(mass(item) + "*" + mm(move.byM()), gFromKg(item) * Length.mmFromM(move.byM()));
+                })
+                .toList();
         chain.sum("dM", "moment of all moves together", "g mm", moments, SHIFT);
         double toMm = Length.mmFromM(joint.cgArmM());
         chain.step("x_j", "CG after all moves together", toMm, "mm", "x_cg+dM/m", SHIFT);

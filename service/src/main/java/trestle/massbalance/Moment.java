@@ -9,5 +9,4 @@ package trestle.massbalance;
  * @param momentKgM moment about the datum, kg m
  * @param massFraction its share of the whole mass
  */
-public record Moment(
-        String name, double massKg, double armM, double momentKgM, double massFraction) {}
+public record Moment(String name, double massKg, double armM, double momentKgM, double massFraction) {}

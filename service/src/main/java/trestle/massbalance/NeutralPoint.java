@@ -28,33 +28,25 @@ public record NeutralPoint(
      *     canard flies in no downwash and the wing in the canard's, which this model does not cover
      */
     public static Optional<NeutralPoint> of(Planform planform, TailArrangement tail) {
-        double wingSlope =
-                LiftSlope.perRad(
-                        planform.aspectRatio(),
-                        planform.halfChordSweepTangent(),
-                        LiftSlope.SECTION_SLOPE_RATIO);
+        double wingSlope = LiftSlope.perRad(
+                planform.aspectRatio(), planform.halfChordSweepTangent(), LiftSlope.SECTION_SLOPE_RATIO);
         double fuselageM = tail.fuselageShiftFraction() * planform.meanAerodynamicChordM();
         if (!(tail instanceof Tail behind)) {
-            return Optional.of(
-                    new NeutralPoint(planform.quarterMacArmM() + fuselageM, wingSlope, 0, 0, 0));
+            return Optional.of(new NeutralPoint(planform.quarterMacArmM() + fuselageM, wingSlope, 0, 0, 0));
         }
         double leverM = behind.quarterChordArmM() - planform.quarterMacArmM();
         if (leverM <= 0) {
             return Optional.empty();
         }
-        double volume =
-                behind.areaM2() * leverM / (planform.areaM2() * planform.meanAerodynamicChordM());
+        double volume = behind.areaM2() * leverM / (planform.areaM2() * planform.meanAerodynamicChordM());
         double tailSlope = LiftSlope.perRad(behind.aspectRatio(), 0, LiftSlope.SECTION_SLOPE_RATIO);
         double downwash = LiftSlope.downwashGradient(wingSlope, planform.aspectRatio());
         double shift = behind.efficiencyRatio() * volume * (tailSlope / wingSlope) * (1 - downwash);
-        return Optional.of(
-                new NeutralPoint(
-                        planform.quarterMacArmM()
-                                + shift * planform.meanAerodynamicChordM()
-                                + fuselageM,
-                        wingSlope,
-                        tailSlope,
-                        downwash,
-                        volume));
+        return Optional.of(new NeutralPoint(
+                planform.quarterMacArmM() + shift * planform.meanAerodynamicChordM() + fuselageM,
+                wingSlope,
+                tailSlope,
+                downwash,
+                volume));
     }
 }

@@ -11,8 +11,7 @@ import trestle.numeric.Guard;
  * @param sweepM how far the leading edge at the outer end lies aft of that at the inner end, m
  * @param dihedralRad slope upwards to the outer end, rad, within ±80°: steeper is a fin
  */
-public record Panel(
-        double rootChordM, double tipChordM, double spanM, double sweepM, double dihedralRad) {
+public record Panel(double rootChordM, double tipChordM, double spanM, double sweepM, double dihedralRad) {
     private static final double STEEPEST_RAD = Math.toRadians(80);
 
     /** Checks the physics. */

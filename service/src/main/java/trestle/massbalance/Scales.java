@@ -27,9 +27,10 @@ final class Scales {
         }
         double massKg = supports.stream().mapToDouble(Support::netKg).sum();
         double armM = supports.stream().mapToDouble(s -> s.netKg() * s.armM()).sum() / massKg;
-        double lateralM =
-                supports.stream().mapToDouble(s -> s.netKg() * s.lateralM().orElse(0)).sum()
-                        / massKg;
+        double lateralM = supports.stream()
+                        .mapToDouble(s -> s.netKg() * s.lateralM().orElse(0))
+                        .sum()
+                / massKg;
         double massVariance = 0;
         double armVariance = 0;
         double lateralVariance = 0;
@@ -40,17 +41,14 @@ final class Scales {
             armVariance += square((support.armM() - armM) * share) + place;
             lateralVariance += square((support.lateralM().orElse(0) - lateralM) * share) + place;
         }
-        return Optional.of(
-                against(
-                        list,
-                        massKg,
-                        tellsArm(weighing) ? OptionalDouble.of(armM) : OptionalDouble.empty(),
-                        tellsLateral(weighing)
-                                ? OptionalDouble.of(lateralM)
-                                : OptionalDouble.empty(),
-                        Math.sqrt(massVariance),
-                        Math.sqrt(armVariance),
-                        Math.sqrt(lateralVariance)));
+        return Optional.of(against(
+                list,
+                massKg,
+                tellsArm(weighing) ? OptionalDouble.of(armM) : OptionalDouble.empty(),
+                tellsLateral(weighing) ? OptionalDouble.of(lateralM) : OptionalDouble.empty(),
+                Math.sqrt(massVariance),
+                Math.sqrt(armVariance),
+                Math.sqrt(lateralVariance)));
     }
 
     private static Weighed against(
@@ -63,13 +61,9 @@ final class Scales {
             double lateralToleranceM) {
         double differenceKg = massKg - list.massKg();
         boolean apart =
-                Math.abs(differenceKg)
-                        > Math.hypot(massToleranceKg, list.massToleranceKg())
-                                + MassBalance.ROUNDING_KG;
+                Math.abs(differenceKg) > Math.hypot(massToleranceKg, list.massToleranceKg()) + MassBalance.ROUNDING_KG;
         Optional<MissingItem> missing =
-                apart && armM.isPresent()
-                        ? Optional.of(missing(list, massKg, armM.getAsDouble()))
-                        : Optional.empty();
+                apart && armM.isPresent() ? Optional.of(missing(list, massKg, armM.getAsDouble())) : Optional.empty();
         return new Weighed(
                 massKg,
                 armM,
@@ -78,17 +72,14 @@ final class Scales {
                 armToleranceM,
                 lateralToleranceM,
                 differenceKg,
-                armM.isPresent()
-                        ? OptionalDouble.of(armM.getAsDouble() - list.armM())
-                        : OptionalDouble.empty(),
+                armM.isPresent() ? OptionalDouble.of(armM.getAsDouble() - list.armM()) : OptionalDouble.empty(),
                 missing);
     }
 
     /** The difference of the masses at the difference of the moments over it. */
     private static MissingItem missing(Centre list, double massKg, double armM) {
         double differenceKg = massKg - list.massKg();
-        return new MissingItem(
-                differenceKg, (massKg * armM - list.massKg() * list.armM()) / differenceKg);
+        return new MissingItem(differenceKg, (massKg * armM - list.massKg() * list.armM()) / differenceKg);
     }
 
     /**
@@ -98,8 +89,10 @@ final class Scales {
      * @return false where all supports stand at one arm
      */
     static boolean tellsArm(Weighing weighing) {
-        double least = weighing.supports().stream().mapToDouble(Support::armM).min().orElse(0);
-        double most = weighing.supports().stream().mapToDouble(Support::armM).max().orElse(0);
+        double least =
+                weighing.supports().stream().mapToDouble(Support::armM).min().orElse(0);
+        double most =
+                weighing.supports().stream().mapToDouble(Support::armM).max().orElse(0);
         return most - least > LEAST_SPREAD_M;
     }
 
@@ -127,15 +120,13 @@ final class Scales {
     /** Least height of the triangle of supports: twice its area over its longest side. */
     private static double triangleHeightM(Weighing weighing) {
         double[] x = weighing.supports().stream().mapToDouble(Support::armM).toArray();
-        double[] y =
-                weighing.supports().stream().mapToDouble(s -> s.lateralM().orElse(0)).toArray();
+        double[] y = weighing.supports().stream()
+                .mapToDouble(s -> s.lateralM().orElse(0))
+                .toArray();
         double twiceArea = Math.abs((x[1] - x[0]) * (y[2] - y[0]) - (x[2] - x[0]) * (y[1] - y[0]));
-        double longest =
-                Math.max(
-                        Math.hypot(x[1] - x[0], y[1] - y[0]),
-                        Math.max(
-                                Math.hypot(x[2] - x[0], y[2] - y[0]),
-                                Math.hypot(x[2] - x[1], y[2] - y[1])));
+        double longest = Math.max(
+                Math.hypot(x[1] - x[0], y[1] - y[0]),
+                Math.max(Math.hypot(x[2] - x[0], y[2] - y[0]), Math.hypot(x[2] - x[1], y[2] - y[1])));
         return longest > 0 ? twiceArea / longest : 0;
     }
 

@@ -26,31 +26,25 @@ final class StabilityFindings {
             List<Standing> standings) {
         List<Finding> findings = new ArrayList<>();
         if (tail.isPresent() && planform.isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            Severity.NOTE,
-                            "tail-needs-wing",
-                            Subject.of(BalancePart.TAIL),
-                            "The tail tells nothing without the wing: give the wing to get the"
-                                    + " neutral point."));
+            findings.add(Finding.of(
+                    Severity.NOTE,
+                    "tail-needs-wing",
+                    Subject.of(BalancePart.TAIL),
+                    "The tail tells nothing without the wing: give the wing to get the" + " neutral point."));
         }
         if (tail.isPresent() && planform.isPresent() && neutralPoint.isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "canard-not-covered",
-                            Subject.of(BalancePart.TAIL_ARM),
-                            "The tail's quarter chord lies ahead of the wing's: the neutral point"
-                                    + " of a canard is not covered, so stability was not"
-                                    + " checked."));
+            findings.add(Finding.of(
+                    Severity.ATTENTION,
+                    "canard-not-covered",
+                    Subject.of(BalancePart.TAIL_ARM),
+                    "The tail's quarter chord lies ahead of the wing's: the neutral point of a canard is not covered,"
+                            + " so stability was not checked."));
         }
         if (planform.isPresent() && neutralPoint.isPresent()) {
             for (Standing standing : standings) {
                 standing.arm()
-                        .ifPresent(
-                                armM ->
-                                        margin(standing, planform.get(), neutralPoint.get(), armM)
-                                                .ifPresent(findings::add));
+                        .ifPresent(armM -> margin(standing, planform.get(), neutralPoint.get(), armM)
+                                .ifPresent(findings::add));
             }
         }
         return findings;
@@ -76,8 +70,7 @@ final class StabilityFindings {
                     "static-margin-low",
                     margin,
                     LEAST_MARGIN_FRACTION,
-                    "%s CG leaves a static margin of %.1f %% of the mean chord, below 5 %%: expect"
-                            + " a twitchy aircraft.");
+                    "%s CG leaves a static margin of %.1f %% of the mean chord, below 5 %%: expect a twitchy aircraft.");
         }
         if (margin > GREATEST_MARGIN_FRACTION) {
             return found(
@@ -93,20 +86,14 @@ final class StabilityFindings {
     }
 
     private static Optional<Finding> found(
-            Standing standing,
-            Severity severity,
-            String code,
-            double margin,
-            double limit,
-            String format) {
+            Standing standing, Severity severity, String code, double margin, double limit, String format) {
         double marginPercent = Share.percentFromFraction(margin);
-        return Optional.of(
-                Finding.of(
-                        severity,
-                        code,
-                        standing.about(BalancePart.ITEMS),
-                        marginPercent,
-                        Share.percentFromFraction(limit),
-                        String.format(Locale.ROOT, format, standing.called(), marginPercent)));
+        return Optional.of(Finding.of(
+                severity,
+                code,
+                standing.about(BalancePart.ITEMS),
+                marginPercent,
+                Share.percentFromFraction(limit),
+                String.format(Locale.ROOT, format, standing.called(), marginPercent)));
     }
 }

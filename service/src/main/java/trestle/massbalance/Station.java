@@ -18,8 +18,7 @@ public sealed interface Station extends Target permits Station.AtArm, Station.At
         }
 
         @Override
-        public OptionalDouble armM(
-                Optional<Planform> planform, Optional<NeutralPoint> neutralPoint) {
+        public OptionalDouble armM(Optional<Planform> planform, Optional<NeutralPoint> neutralPoint) {
             return OptionalDouble.of(distanceM);
         }
     }
@@ -36,8 +35,7 @@ public sealed interface Station extends Target permits Station.AtArm, Station.At
         }
 
         @Override
-        public OptionalDouble armM(
-                Optional<Planform> planform, Optional<NeutralPoint> neutralPoint) {
+        public OptionalDouble armM(Optional<Planform> planform, Optional<NeutralPoint> neutralPoint) {
             return planform.isEmpty()
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(planform.get().armM(macFraction));

@@ -13,11 +13,7 @@ import trestle.numeric.Guard;
  *     of the wing's mean chord, −0.5 to 0.5
  */
 public record Tail(
-        double areaM2,
-        double spanM,
-        double quarterChordArmM,
-        double efficiencyRatio,
-        double fuselageShiftFraction)
+        double areaM2, double spanM, double quarterChordArmM, double efficiencyRatio, double fuselageShiftFraction)
         implements TailArrangement {
     /** A tail in the wake of wing and fuselage; common practice, no source. */
     public static final double USUAL_EFFICIENCY_RATIO = 0.9;
@@ -32,11 +28,7 @@ public record Tail(
         Guard.finite("quarterChordArmM", quarterChordArmM);
         Guard.positive("efficiencyRatio", efficiencyRatio);
         Guard.within("efficiencyRatio", efficiencyRatio, 0, GREATEST_EFFICIENCY_RATIO);
-        Guard.within(
-                "fuselageShiftFraction",
-                fuselageShiftFraction,
-                -GREATEST_SHIFT_FRACTION,
-                GREATEST_SHIFT_FRACTION);
+        Guard.within("fuselageShiftFraction", fuselageShiftFraction, -GREATEST_SHIFT_FRACTION, GREATEST_SHIFT_FRACTION);
     }
 
     /**

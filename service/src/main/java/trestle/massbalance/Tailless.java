@@ -13,10 +13,6 @@ public record Tailless(double fuselageShiftFraction) implements TailArrangement 
 
     /** Checks the physics. */
     public Tailless {
-        Guard.within(
-                "fuselageShiftFraction",
-                fuselageShiftFraction,
-                -GREATEST_SHIFT_FRACTION,
-                GREATEST_SHIFT_FRACTION);
+        Guard.within("fuselageShiftFraction", fuselageShiftFraction, -GREATEST_SHIFT_FRACTION, GREATEST_SHIFT_FRACTION);
     }
 }

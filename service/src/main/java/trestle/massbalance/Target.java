@@ -27,14 +27,12 @@ public sealed interface Target permits Station, Target.StaticMargin {
         }
 
         @Override
-        public OptionalDouble armM(
-                Optional<Planform> planform, Optional<NeutralPoint> neutralPoint) {
+        public OptionalDouble armM(Optional<Planform> planform, Optional<NeutralPoint> neutralPoint) {
             if (planform.isEmpty() || neutralPoint.isEmpty()) {
                 return OptionalDouble.empty();
             }
             return OptionalDouble.of(
-                    neutralPoint.get().armM()
-                            - marginFraction * planform.get().meanAerodynamicChordM());
+                    neutralPoint.get().armM() - marginFraction * planform.get().meanAerodynamicChordM());
         }
     }
 }

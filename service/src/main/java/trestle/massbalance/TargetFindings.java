@@ -22,14 +22,11 @@ final class TargetFindings {
                 margin ? "target-needs-neutral-point" : "target-needs-wing",
                 Subject.of(BalancePart.TARGET),
                 margin
-                        ? "A target in static margin needs a neutral point: give the wing and a"
-                                + " tail behind it."
-                        : "A target in percent of the mean chord needs the wing: give it, or the"
-                                + " target as an arm.");
+                        ? "A target in static margin needs a neutral point: give the wing and a" + " tail behind it."
+                        : "A target in percent of the mean chord needs the wing: give it, or the target as an arm.");
     }
 
-    static List<Finding> of(
-            Aim aim, List<Item> items, Centre centre, OptionalDouble maximumTakeoffMassKg) {
+    static List<Finding> of(Aim aim, List<Item> items, Centre centre, OptionalDouble maximumTakeoffMassKg) {
         List<Finding> findings = new ArrayList<>();
         double offM = centre.armM() - aim.targetArmM();
         if (Math.abs(offM) > centre.armToleranceM() + MassBalance.ROUNDING_M) {
@@ -45,19 +42,13 @@ final class TargetFindings {
     private static Finding off(Aim aim, Centre centre, double offM) {
         double cgMm = Length.mmFromM(centre.armM());
         double targetMm = Length.mmFromM(aim.targetArmM());
-        String where =
-                text(
-                        "The CG at %.1f mm is %.1f mm %s the target at %.1f mm",
-                        cgMm,
-                        Math.abs(Length.mmFromM(offM)),
-                        offM > 0 ? "behind" : "ahead of",
-                        targetMm);
+        String where = text(
+                "The CG at %.1f mm is %.1f mm %s the target at %.1f mm",
+                cgMm, Math.abs(Length.mmFromM(offM)), offM > 0 ? "behind" : "ahead of", targetMm);
         Subject subject = Subject.of(BalancePart.TARGET);
         if (aim.reachable() || aim.together().isEmpty()) {
             String way =
-                    aim.together().isEmpty()
-                            ? " and no item is movable."
-                            : "; what is movable can bring it there.";
+                    aim.together().isEmpty() ? " and no item is movable." : "; what is movable can bring it there.";
             return Finding.of(Severity.NOTE, "cg-off-target", subject, cgMm, targetMm, where + way);
         }
         return Finding.of(
@@ -76,43 +67,34 @@ final class TargetFindings {
         if (item.travel().isEmpty() || item.travel().get().reaches(item.armM())) {
             return Optional.empty();
         }
-        return Optional.of(
-                Finding.of(
-                        Severity.ATTENTION,
-                        "item-outside-its-travel",
-                        Subject.of(BalancePart.ITEM_TRAVEL, index),
-                        text(
-                                "The item %s stands at %.0f mm, outside the %.0f to %.0f mm that"
-                                        + " it can be moved in.",
-                                item.name(),
-                                Length.mmFromM(item.armM()),
-                                Length.mmFromM(item.travel().get().fromM()),
-                                Length.mmFromM(item.travel().get().toM()))));
+        return Optional.of(Finding.of(
+                Severity.ATTENTION,
+                "item-outside-its-travel",
+                Subject.of(BalancePart.ITEM_TRAVEL, index),
+                text(
+                        "The item %s stands at %.0f mm, outside the %.0f to %.0f mm that" + " it can be moved in.",
+                        item.name(),
+                        Length.mmFromM(item.armM()),
+                        Length.mmFromM(item.travel().get().fromM()),
+                        Length.mmFromM(item.travel().get().toM()))));
     }
 
     private static Optional<Finding> heavy(Aim aim, double limitKg) {
-        if (aim.ballast().isEmpty()
-                || aim.ballast().stream().anyMatch(b -> b.totalMassKg() <= limitKg)) {
+        if (aim.ballast().isEmpty() || aim.ballast().stream().anyMatch(b -> b.totalMassKg() <= limitKg)) {
             return Optional.empty();
         }
-        double lightestG =
-                Mass.gFromKg(
-                        aim.ballast().stream()
-                                .mapToDouble(Ballast::totalMassKg)
-                                .min()
-                                .orElseThrow());
+        double lightestG = Mass.gFromKg(
+                aim.ballast().stream().mapToDouble(Ballast::totalMassKg).min().orElseThrow());
         double limitG = Mass.gFromKg(limitKg);
-        return Optional.of(
-                Finding.of(
-                        Severity.NOTE,
-                        "ballast-over-mass-limit",
-                        Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS),
-                        lightestG,
-                        limitG,
-                        text(
-                                "With the least ballast the aircraft has %.0f g, over the greatest"
-                                        + " take-off mass of %.0f g.",
-                                lightestG, limitG)));
+        return Optional.of(Finding.of(
+                Severity.NOTE,
+                "ballast-over-mass-limit",
+                Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS),
+                lightestG,
+                limitG,
+                text(
+                        "With the least ballast the aircraft has %.0f g, over the greatest take-off mass of %.0f g.",
+                        lightestG, limitG)));
     }
 
     private static String text(String format, Object... values) {

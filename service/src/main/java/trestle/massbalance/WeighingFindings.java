@@ -23,19 +23,16 @@ final class WeighingFindings {
             }
         }
         if (!Scales.tellsArm(weighing)) {
-            findings.add(
-                    said(
-                            "supports-at-one-arm",
-                            "All supports stand at one arm, so the weighing tells the mass and not"
-                                    + " the arm of the CG: put them further apart along the"
-                                    + " fuselage."));
+            findings.add(said(
+                    "supports-at-one-arm",
+                    "All supports stand at one arm, so the weighing tells the mass and not the arm of the CG: put them"
+                            + " further apart along the fuselage."));
         }
         if (Scales.hasThreePlaces(weighing) && !Scales.tellsLateral(weighing)) {
             findings.add(
                     said(
                             "supports-in-line",
-                            "The three supports stand in one line, so the weighing does not tell"
-                                    + " the lateral place of the CG."));
+                            "The three supports stand in one line, so the weighing does not tell the lateral place of the CG."));
         }
         unplaced(weighing).ifPresent(findings::add);
         weighed.flatMap(scales -> difference(scales, list)).ifPresent(findings::add);
@@ -56,19 +53,21 @@ final class WeighingFindings {
     }
 
     private static Optional<Finding> unplaced(Weighing weighing) {
-        long placed = weighing.supports().stream().filter(s -> s.lateralM().isPresent()).count();
-        if (weighing.supports().size() < 3 || placed == 0 || placed == weighing.supports().size()) {
+        long placed = weighing.supports().stream()
+                .filter(s -> s.lateralM().isPresent())
+                .count();
+        if (weighing.supports().size() < 3
+                || placed == 0
+                || placed == weighing.supports().size()) {
             return Optional.empty();
         }
         for (int i = 0; i < weighing.supports().size(); i++) {
             if (weighing.supports().get(i).lateralM().isEmpty()) {
-                return Optional.of(
-                        Finding.of(
-                                Severity.NOTE,
-                                "support-without-lateral-place",
-                                Subject.of(BalancePart.SUPPORT_LATERAL, i),
-                                "The weighing tells no lateral CG until the lateral place of every"
-                                        + " support is given."));
+                return Optional.of(Finding.of(
+                        Severity.NOTE,
+                        "support-without-lateral-place",
+                        Subject.of(BalancePart.SUPPORT_LATERAL, i),
+                        "The weighing tells no lateral CG until the lateral place of every" + " support is given."));
             }
         }
         return Optional.empty();
@@ -83,38 +82,30 @@ final class WeighingFindings {
         double apartM = scales.differenceFromItemsM().orElse(0);
         double allowedM = Math.hypot(scales.armToleranceM(), list.armToleranceM());
         if (Math.abs(apartM) > allowedM + MassBalance.ROUNDING_M) {
-            return Optional.of(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "weighing-differs-in-arm",
-                            Subject.of(BalancePart.WEIGHING),
-                            Length.mmFromM(apartM),
-                            Length.mmFromM(allowedM),
-                            text(
-                                    "Scales and list agree in mass, but the weighed CG is %.1f mm"
-                                            + " %s that of the list, with %.1f mm allowed by the"
-                                            + " tolerances: an arm is wrong.",
-                                    Math.abs(Length.mmFromM(apartM)),
-                                    apartM > 0 ? "behind" : "ahead of",
-                                    Length.mmFromM(allowedM))));
+            return Optional.of(Finding.of(
+                    Severity.ATTENTION,
+                    "weighing-differs-in-arm",
+                    Subject.of(BalancePart.WEIGHING),
+                    Length.mmFromM(apartM),
+                    Length.mmFromM(allowedM),
+                    text(
+                            "Scales and list agree in mass, but the weighed CG is %.1f mm %s that of the list, with"
+                                    + " %.1f mm allowed by the tolerances: an arm is wrong.",
+                            Math.abs(Length.mmFromM(apartM)),
+                            apartM > 0 ? "behind" : "ahead of",
+                            Length.mmFromM(allowedM))));
         }
         return Optional.empty();
     }
 
-    private static Finding massApart(
-            Weighed scales, Centre list, double apartKg, double allowedKg) {
-        String explained =
-                scales.missing()
-                        .map(
-                                item ->
-                                        text(
-                                                "; %s of %.0f g at %.0f mm would explain it",
-                                                item.massKg() > 0
-                                                        ? "a missing item"
-                                                        : "an item too many",
-                                                Math.abs(Mass.gFromKg(item.massKg())),
-                                                Length.mmFromM(item.armM())))
-                        .orElse("");
+    private static Finding massApart(Weighed scales, Centre list, double apartKg, double allowedKg) {
+        String explained = scales.missing()
+                .map(item -> text(
+                        "; %s of %.0f g at %.0f mm would explain it",
+                        item.massKg() > 0 ? "a missing item" : "an item too many",
+                        Math.abs(Mass.gFromKg(item.massKg())),
+                        Length.mmFromM(item.armM())))
+                .orElse("");
         return Finding.of(
                 Severity.ATTENTION,
                 "weighing-differs-in-mass",

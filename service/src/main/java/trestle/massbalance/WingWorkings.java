@@ -20,11 +20,9 @@ import trestle.units.Share;
  * @param planform the wing
  */
 record WingWorkings(Chain chain, BalanceTask task, Balance balance, Planform planform) {
-    private static final String CHORD =
-            "D. Raymer, Aircraft Design: A Conceptual Approach, chapter 4";
+    private static final String CHORD = "D. Raymer, Aircraft Design: A Conceptual Approach, chapter 4";
     private static final String ETKIN = "B. Etkin, L. Reid, Dynamics of Flight, chapter 2";
-    private static final String SLOPE =
-            "USAF Stability and Control DATCOM, section 4.1.3.2, incompressible";
+    private static final String SLOPE = "USAF Stability and Control DATCOM, section 4.1.3.2, incompressible";
 
     void write() {
         List<Panel> panels = task.wing().orElseThrow().panels();
@@ -80,17 +78,10 @@ record WingWorkings(Chain chain, BalanceTask task, Balance balance, Planform pla
         double rootMm = Length.mmFromM(panel.rootChordM());
         double tipMm = Length.mmFromM(panel.tipChordM());
         double station = MeanChord.spanFraction(panel.rootChordM(), panel.tipChordM());
-        String slope =
-                panel.dihedralRad() == 0
-                        ? ""
-                        : "*cos(" + Chain.number(Math.toDegrees(panel.dihedralRad())) + "*pi/180)";
-        chain.step(
-                "b_" + n,
-                "span seen from above" + of,
-                spanMm,
-                "mm",
-                mm(panel.spanM()) + slope,
-                CHORD);
+        String slope = panel.dihedralRad() == 0
+                ? ""
+                : "*cos(" + Chain.number(Math.toDegrees(panel.dihedralRad())) + "*pi/180)";
+        chain.step("b_" + n, "span seen from above" + of, spanMm, "mm", mm(panel.spanM()) + slope, CHORD);
         chain.step(
                 "S_" + n,
                 "area" + of,
@@ -110,8 +101,7 @@ record WingWorkings(Chain chain, BalanceTask task, Balance balance, Planform pla
                 "leading edge at the mean chord" + of,
                 Length.mmFromM(edgeM + station * panel.sweepM()),
                 "mm",
-                "%3$s+(%1$s+2*%2$s)/(3*(%1$s+%2$s))*%4$s"
-                        .formatted(root, tip, edge, mm(panel.sweepM())),
+                "%3$s+(%1$s+2*%2$s)/(3*(%1$s+%2$s))*%4$s".formatted(root, tip, edge, mm(panel.sweepM())),
                 CHORD);
         chain.step(
                 "t_" + n,
@@ -125,35 +115,22 @@ record WingWorkings(Chain chain, BalanceTask task, Balance balance, Planform pla
     /** The area-weighted mean over the panels. */
     private void mean(String symbol, String meaning, double value, String unit) {
         int count = task.wing().orElseThrow().panels().size();
-        String formula =
-                "(" + sum(count, "S_%1$d*" + symbol + "_%1$d") + ")/(" + sum(count, "S_%d") + ")";
+        String formula = "(" + sum(count, "S_%1$d*" + symbol + "_%1$d") + ")/(" + sum(count, "S_%d") + ")";
         chain.step(symbol, meaning, value, unit, formula, CHORD);
     }
 
     private static String sum(int count, String term) {
-        return IntStream.rangeClosed(1, count)
-                .mapToObj(term::formatted)
-                .collect(Collectors.joining("+"));
+        return IntStream.rangeClosed(1, count).mapToObj(term::formatted).collect(Collectors.joining("+"));
     }
 
     private void neutralPoint(NeutralPoint point) {
         TailArrangement tail = task.tail().orElseThrow();
         slope("a_w", "lift slope of the wing", point.wingLiftSlopePerRad(), "A", "t^2");
-        chain.given(
-                "f",
-                "shift by fuselage and propeller, over the mean chord",
-                tail.fuselageShiftFraction(),
-                "1");
+        chain.given("f", "shift by fuselage and propeller, over the mean chord", tail.fuselageShiftFraction(), "1");
         double armMm = Length.mmFromM(point.armM());
         if (tail instanceof Tail behind) {
             tail(behind, point);
-            chain.step(
-                    "x_np",
-                    "neutral point",
-                    armMm,
-                    "mm",
-                    "x+0.25*c+c*(eta_t*V_t*a_t/a_w*(1-de)+f)",
-                    ETKIN);
+            chain.step("x_np", "neutral point", armMm, "mm", "x+0.25*c+c*(eta_t*V_t*a_t/a_w*(1-de)+f)", ETKIN);
         } else {
             chain.step("x_np", "neutral point", armMm, "mm", "x+0.25*c+c*f", ETKIN);
         }
@@ -173,29 +150,16 @@ record WingWorkings(Chain chain, BalanceTask task, Balance balance, Planform pla
         chain.given("eta_t", "tail efficiency", tail.efficiencyRatio(), "1");
         double leverMm = Length.mmFromM(tail.quarterChordArmM() - planform.quarterMacArmM());
         chain.step("l_t", "lever of the tail", leverMm, "mm", "x_t4-(x+0.25*c)", CHORD);
-        chain.step(
-                "V_t",
-                "tail volume coefficient",
-                point.tailVolumeRatio(),
-                "1",
-                "S_t*l_t/(S*c)",
-                CHORD);
+        chain.step("V_t", "tail volume coefficient", point.tailVolumeRatio(), "1", "S_t*l_t/(S*c)", CHORD);
         double aspect = tail.aspectRatio();
         chain.step("A_t", "aspect ratio of the tail", aspect, "1", "b_t^2/(S_t*10000)", CHORD);
         slope("a_t", "lift slope of the tail", point.tailLiftSlopePerRad(), "A_t", "0");
-        chain.step(
-                "de",
-                "downwash gradient at the tail",
-                point.downwashGradient(),
-                "1",
-                "2*a_w/(pi*A)",
-                ETKIN);
+        chain.step("de", "downwash gradient at the tail", point.downwashGradient(), "1", "2*a_w/(pi*A)", ETKIN);
     }
 
     private void slope(String symbol, String meaning, double value, String aspect, String sweep) {
-        String formula =
-                "2*pi*%1$s/(2+sqrt(4+(%1$s/%2$s)^2*(1+%3$s)))"
-                        .formatted(aspect, Chain.number(LiftSlope.SECTION_SLOPE_RATIO), sweep);
+        String formula = "2*pi*%1$s/(2+sqrt(4+(%1$s/%2$s)^2*(1+%3$s)))"
+                .formatted(aspect, Chain.number(LiftSlope.SECTION_SLOPE_RATIO), sweep);
         chain.step(symbol, meaning, value, "1/rad", formula, SLOPE);
     }
 }

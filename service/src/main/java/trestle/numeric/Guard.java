@@ -45,8 +45,7 @@ public final class Guard {
     public static double positive(String argument, double value) {
         finite(argument, value);
         if (value <= 0) {
-            throw new ImpossibleValue(
-                    argument, text("%s is %s, and must be above 0", argument, value));
+            throw new ImpossibleValue(argument, text("%s is %s, and must be above 0", argument, value));
         }
         return value;
     }
@@ -61,8 +60,7 @@ public final class Guard {
     public static double notNegative(String argument, double value) {
         finite(argument, value);
         if (value < 0) {
-            throw new ImpossibleValue(
-                    argument, text("%s is %s, and must not be below 0", argument, value));
+            throw new ImpossibleValue(argument, text("%s is %s, and must not be below 0", argument, value));
         }
         return value;
     }
@@ -79,8 +77,7 @@ public final class Guard {
     public static double within(String argument, double value, double least, double greatest) {
         finite(argument, value);
         if (value < least || value > greatest) {
-            throw new ImpossibleValue(
-                    argument, text("%s is %s, outside %s to %s", argument, value, least, greatest));
+            throw new ImpossibleValue(argument, text("%s is %s, outside %s to %s", argument, value, least, greatest));
         }
         return value;
     }

@@ -23,8 +23,7 @@ public final class Root {
      * @param accuracy how near to the root, in units of the argument, above 0
      * @return the root; empty where the function has the same sign at both ends
      */
-    public static OptionalDouble between(
-            DoubleUnaryOperator function, double from, double to, double accuracy) {
+    public static OptionalDouble between(DoubleUnaryOperator function, double from, double to, double accuracy) {
         double atFrom = function.applyAsDouble(from);
         double atTo = function.applyAsDouble(to);
         if (atFrom == 0) {
@@ -37,9 +36,8 @@ public final class Root {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(
-                    new BracketingNthOrderBrentSolver(accuracy, ORDER)
-                            .solve(MOST_EVALUATIONS, function::applyAsDouble, from, to));
+            return OptionalDouble.of(new BracketingNthOrderBrentSolver(accuracy, ORDER)
+                    .solve(MOST_EVALUATIONS, function::applyAsDouble, from, to));
         } catch (MathRuntimeException unsolved) {
             return OptionalDouble.empty();
         }

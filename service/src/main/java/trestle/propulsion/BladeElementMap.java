@@ -32,8 +32,7 @@ final class BladeElementMap implements PropellerMap {
     /** Where between the fast grid (0) and the slow one (1) each rotation stands. */
     private final double[] slowness = new double[ROTATIONS];
 
-    private BladeElementMap(
-            BladeElementModel model, double reynoldsPerRevPerS, double fastestRevPerS) {
+    private BladeElementMap(BladeElementModel model, double reynoldsPerRevPerS, double fastestRevPerS) {
         this.fastestRevPerS = fastestRevPerS;
         double spacing = REACH * model.noLiftAdvanceRatio() / (NODES - 1);
         double fastReynolds = reynoldsPerRevPerS * fastestRevPerS;

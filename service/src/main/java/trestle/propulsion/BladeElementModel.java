@@ -21,9 +21,7 @@ final class BladeElementModel {
     private static final double GREATEST_TWIST_RAD = Math.toRadians(54.2);
 
     /** Mean of the measured blades of the fitting half of [2]. */
-    private static final double[] RADIUS_RATIOS = {
-        .15, .20, .25, .30, .40, .50, .60, .70, .75, .80, .90, .95, 1.0
-    };
+    private static final double[] RADIUS_RATIOS = {.15, .20, .25, .30, .40, .50, .60, .70, .75, .80, .90, .95, 1.0};
 
     private static final double[] CHORD_RATIOS = {
         .147, .152, .162, .171, .181, .182, .176, .162, .152, .140, .108, .081, .054
@@ -56,20 +54,14 @@ final class BladeElementModel {
             double x = HUB_RATIO + (i + 0.5) * stripWidth();
             strips[i] = strip(x, chordScale, pitchPerDiameter, bladeCount, type);
         }
-        noLiftAdvanceRatio =
-                Math.PI
-                        * REFERENCE_RADIUS_RATIO
-                        * Math.tan(
-                                twistRad(REFERENCE_RADIUS_RATIO, pitchPerDiameter, type)
-                                        - type.zeroLiftAngleRad());
+        noLiftAdvanceRatio = Math.PI
+                * REFERENCE_RADIUS_RATIO
+                * Math.tan(twistRad(REFERENCE_RADIUS_RATIO, pitchPerDiameter, type) - type.zeroLiftAngleRad());
     }
 
     static BladeElementModel of(Propeller propeller) {
         return new BladeElementModel(
-                propeller.diameterM(),
-                propeller.pitchM(),
-                propeller.bladeCount(),
-                propeller.bladeType());
+                propeller.diameterM(), propeller.pitchM(), propeller.bladeCount(), propeller.bladeType());
     }
 
     /**
@@ -127,11 +119,7 @@ final class BladeElementModel {
     }
 
     private static BladeStrip strip(
-            double radiusRatio,
-            double chordScale,
-            double pitchPerDiameter,
-            int bladeCount,
-            BladeType type) {
+            double radiusRatio, double chordScale, double pitchPerDiameter, int bladeCount, BladeType type) {
         return new BladeStrip(
                 radiusRatio,
                 CHORD.value(radiusRatio) * chordScale,
@@ -145,8 +133,6 @@ final class BladeElementModel {
     }
 
     private static double twistRad(double radiusRatio, double pitchPerDiameter, BladeType type) {
-        return Math.min(
-                GREATEST_TWIST_RAD,
-                Math.atan(type.pitchRatio() * pitchPerDiameter / (Math.PI * radiusRatio)));
+        return Math.min(GREATEST_TWIST_RAD, Math.atan(type.pitchRatio() * pitchPerDiameter / (Math.PI * radiusRatio)));
     }
 }

@@ -55,12 +55,7 @@ final class BladeStrip {
     private double normal;
     private double tangential;
 
-    BladeStrip(
-            double radiusRatio,
-            double chordPerRadius,
-            double twistRad,
-            int bladeCount,
-            BladeType type) {
+    BladeStrip(double radiusRatio, double chordPerRadius, double twistRad, int bladeCount, BladeType type) {
         this.radiusRatio = radiusRatio;
         this.type = type;
         bladeSpeed = Math.PI * radiusRatio;
@@ -86,8 +81,7 @@ final class BladeStrip {
      * @return drag coefficient
      */
     double profileDrag(double advanceRatio, double rotationReynolds) {
-        return SectionPolar.profileDrag(
-                type, rotationReynolds * chordPerDiameter * undisturbed(advanceRatio));
+        return SectionPolar.profileDrag(type, rotationReynolds * chordPerDiameter * undisturbed(advanceRatio));
     }
 
     /**
@@ -121,8 +115,7 @@ final class BladeStrip {
     }
 
     /** Secant with the Illinois halving, then plain halving: never leaves the bracket. */
-    private double between(
-            double from, double atFrom, double to, double atTo, double advance, double drag) {
+    private double between(double from, double atFrom, double to, double atTo, double advance, double drag) {
         double a = from;
         double fa = atFrom;
         double b = to;
@@ -130,10 +123,7 @@ final class BladeStrip {
         for (int step = 0; step < MOST_STEPS; step++) {
             double next = step < SECANT_STEPS ? b - fb * (b - a) / (fb - fa) : (a + b) / 2;
             double at = residual(next, advance, drag);
-            boolean settled =
-                    at == 0
-                            || Math.abs(next - b) < LAST_STEP_RAD
-                            || Math.abs(b - a) < LAST_STEP_RAD;
+            boolean settled = at == 0 || Math.abs(next - b) < LAST_STEP_RAD || Math.abs(b - a) < LAST_STEP_RAD;
             if (settled) {
                 return next;
             }
@@ -158,15 +148,12 @@ final class BladeStrip {
         double cosineOfAngle = cosineOfNoLift * cosine + sineOfNoLift * sine;
         double separation = SectionPolar.separation(angle);
         double lift = SectionPolar.lift(angle, sineOfAngle, cosineOfAngle, separation);
-        double drag =
-                SectionPolar.drag(angle, sineOfAngle, separation, profileDrag, liftDragFactor);
+        double drag = SectionPolar.drag(angle, sineOfAngle, separation, profileDrag, liftDragFactor);
         normal = lift * cosine - drag * sine;
         tangential = lift * sine + drag * cosine;
-        tipFactor =
-                Math.max(LEAST_TIP_FACTOR, 2 / Math.PI * Math.acos(Math.exp(tipExponent / sine)));
+        tipFactor = Math.max(LEAST_TIP_FACTOR, 2 / Math.PI * Math.acos(Math.exp(tipExponent / sine)));
         double flow = 4 * tipFactor * sine;
-        return bladeSpeed * (flow * sine - solidity * normal)
-                - advanceRatio * (flow * cosine + solidity * tangential);
+        return bladeSpeed * (flow * sine - solidity * normal) - advanceRatio * (flow * cosine + solidity * tangential);
     }
 
     /**
@@ -193,14 +180,7 @@ final class BladeStrip {
 
     /** {@code 2π · ½ W² c r Ct} of one blade per unit of x, with Ct of the last evaluation. */
     double power(double resultant) {
-        return 2
-                * Math.PI
-                * 0.125
-                * resultant
-                * resultant
-                * chordPerDiameter
-                * radiusRatio
-                * tangential;
+        return 2 * Math.PI * 0.125 * resultant * resultant * chordPerDiameter * radiusRatio * tangential;
     }
 
     private double undisturbed(double advanceRatio) {

@@ -9,44 +9,11 @@ package trestle.propulsion;
  */
 public enum BladeType {
     /** Moulded propellers of 9 to 14 in, many product families mixed. */
-    GENERAL(
-            "general",
-            0.954,
-            -0.16,
-            0.962,
-            Math.toRadians(-4.55),
-            0.0343,
-            -0.18,
-            0.060,
-            0.10,
-            0.13,
-            0.04),
+    GENERAL("general", 0.954, -0.16, 0.962, Math.toRadians(-4.55), 0.0343, -0.18, 0.060, 0.10, 0.13, 0.04),
     /** Folding carbon and current thin electric propellers, from about 12 in. */
-    EFFICIENT(
-            "efficient",
-            0.978,
-            0.04,
-            1.004,
-            Math.toRadians(-3.55),
-            0.0126,
-            -0.60,
-            0.024,
-            0.10,
-            0.13,
-            0.03),
+    EFFICIENT("efficient", 0.978, 0.04, 1.004, Math.toRadians(-3.55), 0.0126, -0.60, 0.024, 0.10, 0.13, 0.03),
     /** Broad slow-flight blades: good for static thrust, weak in cruise. */
-    WIDE(
-            "wide",
-            1.342,
-            -0.16,
-            1.093,
-            Math.toRadians(-3.65),
-            0.0247,
-            -0.18,
-            0.060,
-            0.10,
-            0.20,
-            0.10);
+    WIDE("wide", 1.342, -0.16, 1.093, Math.toRadians(-3.65), 0.0247, -0.18, 0.060, 0.10, 0.20, 0.10);
 
     /** Diameter at which the chord table holds without scaling, m: 10.5 in. */
     private static final double REFERENCE_DIAMETER_M = 0.2667;

@@ -35,8 +35,7 @@ final class CoefficientGrid {
         double end = greatestAdvanceRatio();
         if (advanceRatio > end) {
             double growth = (advanceRatio / end) * (advanceRatio / end);
-            return new PropellerCoefficients(
-                    growth * thrusts[thrusts.length - 1], growth * powers[powers.length - 1]);
+            return new PropellerCoefficients(growth * thrusts[thrusts.length - 1], growth * powers[powers.length - 1]);
         }
         double place = advanceRatio / spacing;
         return new PropellerCoefficients(Cubic.at(thrusts, place), Cubic.at(powers, place));

@@ -9,8 +9,7 @@ import trestle.numeric.Guard;
  * @param thrustCoefficient {@code CT = T / (ρ n² D⁴)}, below 0 where the propeller brakes
  * @param powerCoefficient {@code CP = P / (ρ n³ D⁵)}, above 0 where the propeller pulls
  */
-public record CoefficientRow(
-        double advanceRatio, double thrustCoefficient, double powerCoefficient) {
+public record CoefficientRow(double advanceRatio, double thrustCoefficient, double powerCoefficient) {
     /** Checks the physics. */
     public CoefficientRow {
         Guard.notNegative("advanceRatio", advanceRatio);

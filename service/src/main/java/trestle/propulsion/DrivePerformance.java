@@ -46,16 +46,13 @@ public record DrivePerformance(
     /** Works out the performance of a drive. */
     static DrivePerformance of(PropulsionTask task, PowerTrain train) {
         Optional<OperatingPoint> atRest = train.atFullThrottle(0);
-        Optional<OperatingPoint> inCruise =
-                task.cruise().flatMap(c -> train.atFullThrottle(c.airspeedMPerS()));
+        Optional<OperatingPoint> inCruise = task.cruise().flatMap(c -> train.atFullThrottle(c.airspeedMPerS()));
         OptionalDouble zeroThrust = FlightSpeeds.zeroThrustMPerS(train);
         OptionalDouble top = topSpeed(task, train, zeroThrust);
-        Optional<OperatingPoint> fastest =
-                top.stream().boxed().findFirst().flatMap(train::atFullThrottle);
-        List<OperatingPoint> curve =
-                airspeeds(task, zeroThrust).stream()
-                        .flatMap(airspeed -> train.atFullThrottle(airspeed).stream())
-                        .toList();
+        Optional<OperatingPoint> fastest = top.stream().boxed().findFirst().flatMap(train::atFullThrottle);
+        List<OperatingPoint> curve = airspeeds(task, zeroThrust).stream()
+                .flatMap(airspeed -> train.atFullThrottle(airspeed).stream())
+                .toList();
         return new DrivePerformance(
                 atRest,
                 task.cruise().flatMap(c -> train.holding(c.thrustN(), c.airspeedMPerS())),
@@ -85,20 +82,16 @@ public record DrivePerformance(
                 .flatMap(points -> points);
     }
 
-    private static OptionalDouble topSpeed(
-            PropulsionTask task, PowerTrain train, OptionalDouble zeroThrust) {
+    private static OptionalDouble topSpeed(PropulsionTask task, PowerTrain train, OptionalDouble zeroThrust) {
         return task.cruise().isPresent() && zeroThrust.isPresent()
                 ? FlightSpeeds.topMPerS(train, task.cruise().get(), zeroThrust.getAsDouble())
                 : OptionalDouble.empty();
     }
 
-    private static OptionalDouble thrustToWeight(
-            PropulsionTask task, Optional<OperatingPoint> atRest) {
+    private static OptionalDouble thrustToWeight(PropulsionTask task, Optional<OperatingPoint> atRest) {
         return task.takeoffMassKg().isPresent() && atRest.isPresent()
-                ? OptionalDouble.of(
-                        atRest.get().thrustN()
-                                / (task.takeoffMassKg().getAsDouble()
-                                        * StandardAtmosphere.GRAVITY_M_PER_S2))
+                ? OptionalDouble.of(atRest.get().thrustN()
+                        / (task.takeoffMassKg().getAsDouble() * StandardAtmosphere.GRAVITY_M_PER_S2))
                 : OptionalDouble.empty();
     }
 

@@ -30,8 +30,7 @@ public final class EfficiencyMap {
         endMPerS = FlightSpeeds.zeroThrustMPerS(train).orElse(0);
         for (int i = 0; i < AIRSPEEDS; i++) {
             int row = i;
-            train.atFullThrottle(endMPerS * i / (AIRSPEEDS - 1))
-                    .ifPresent(full -> fill(train, full, row));
+            train.atFullThrottle(endMPerS * i / (AIRSPEEDS - 1)).ifPresent(full -> fill(train, full, row));
         }
     }
 
@@ -50,12 +49,9 @@ public final class EfficiencyMap {
         for (int k = 0; k < THRUSTS; k++) {
             double root = (double) k / (THRUSTS - 1);
             double thrustN = greatestN[row] * Math.max(LEAST_THRUST_RATIO, root * root);
-            powerW[row][k] =
-                    k == THRUSTS - 1 || thrustN == 0
-                            ? full.electricalPowerW()
-                            : train.holding(thrustN, full.airspeedMPerS())
-                                    .orElse(full)
-                                    .electricalPowerW();
+            powerW[row][k] = k == THRUSTS - 1 || thrustN == 0
+                    ? full.electricalPowerW()
+                    : train.holding(thrustN, full.airspeedMPerS()).orElse(full).electricalPowerW();
         }
     }
 

@@ -43,68 +43,59 @@ final class FlightFindings {
     private void turning() {
         if (performance.atRest().isEmpty()) {
             double restV = task.system().supply().restVoltageV();
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "propeller-not-turned",
-                            Subject.of(PropulsionPart.SUPPLY),
-                            String.format(
-                                    Locale.ROOT,
-                                    "The supply of %.1f V collapses before the propeller turns:"
-                                            + " check its resistance and the motor's no-load"
-                                            + " current.",
-                                    restV)));
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "propeller-not-turned",
+                    Subject.of(PropulsionPart.SUPPLY),
+                    String.format(
+                            Locale.ROOT,
+                            "The supply of %.1f V collapses before the propeller turns: check its resistance and the"
+                                    + " motor's no-load current.",
+                            restV)));
         }
     }
 
     /** Past half the current at standstill a motor turns more power into heat than into work. */
     private void stall(OperatingPoint atRest) {
-        double resistanceOhm =
-                task.system().motor().resistanceOhm() + task.system().controller().resistanceOhm();
+        double resistanceOhm = task.system().motor().resistanceOhm()
+                + task.system().controller().resistanceOhm();
         double limitA = atRest.supplyVoltageV() / (2 * resistanceOhm);
         if (resistanceOhm > 0 && atRest.motorCurrentA() > limitA) {
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "motor-stalled",
-                            Subject.of(PropulsionPart.PROPELLER),
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "motor-stalled",
+                    Subject.of(PropulsionPart.PROPELLER),
+                    atRest.motorCurrentA(),
+                    limitA,
+                    String.format(
+                            Locale.ROOT,
+                            "The propeller stalls the motor: at full throttle at rest it takes %.0f A, and above %.0f"
+                                    + " A more power turns to heat than to work.",
                             atRest.motorCurrentA(),
-                            limitA,
-                            String.format(
-                                    Locale.ROOT,
-                                    "The propeller stalls the motor: at full throttle at rest it"
-                                            + " takes %.0f A, and above %.0f A more power turns to"
-                                            + " heat than to work.",
-                                    atRest.motorCurrentA(),
-                                    limitA)));
+                            limitA)));
         }
     }
 
     private void sag(OperatingPoint atRest) {
         double restV = task.system().supply().restVoltageV();
-        double limitRatio =
-                atRest.supplyVoltageV() < POWER_PEAK_VOLTAGE_RATIO * restV
-                        ? POWER_PEAK_VOLTAGE_RATIO
-                        : DEEP_SAG_VOLTAGE_RATIO;
+        double limitRatio = atRest.supplyVoltageV() < POWER_PEAK_VOLTAGE_RATIO * restV
+                ? POWER_PEAK_VOLTAGE_RATIO
+                : DEEP_SAG_VOLTAGE_RATIO;
         if (atRest.supplyVoltageV() < limitRatio * restV) {
             boolean pastPeak = limitRatio == POWER_PEAK_VOLTAGE_RATIO;
-            findings.add(
-                    Finding.of(
-                            pastPeak ? Severity.STOP : Severity.ATTENTION,
-                            pastPeak ? "pack-past-power-peak" : "pack-sags",
-                            Subject.of(PropulsionPart.SUPPLY),
+            findings.add(Finding.of(
+                    pastPeak ? Severity.STOP : Severity.ATTENTION,
+                    pastPeak ? "pack-past-power-peak" : "pack-sags",
+                    Subject.of(PropulsionPart.SUPPLY),
+                    atRest.supplyVoltageV(),
+                    limitRatio * restV,
+                    String.format(
+                            Locale.ROOT,
+                            "Full throttle pulls the supply from %.1f V down to %.1f V," + " below %.1f V: %s.",
+                            restV,
                             atRest.supplyVoltageV(),
                             limitRatio * restV,
-                            String.format(
-                                    Locale.ROOT,
-                                    "Full throttle pulls the supply from %.1f V down to %.1f V,"
-                                            + " below %.1f V: %s.",
-                                    restV,
-                                    atRest.supplyVoltageV(),
-                                    limitRatio * restV,
-                                    pastPeak
-                                            ? "more throttle gives less thrust"
-                                            : "the pack is small for this motor")));
+                            pastPeak ? "more throttle gives less thrust" : "the pack is small for this motor")));
         }
     }
 
@@ -112,84 +103,73 @@ final class FlightFindings {
     private void cutoff(OperatingPoint atRest) {
         double cutoffV = task.system().supply().cutoffVoltageV().orElse(0);
         if (atRest.supplyVoltageV() < cutoffV) {
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "cutoff-at-full-throttle",
-                            Subject.of(PropulsionPart.SUPPLY_CUTOFF),
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "cutoff-at-full-throttle",
+                    Subject.of(PropulsionPart.SUPPLY_CUTOFF),
+                    atRest.supplyVoltageV(),
+                    cutoffV,
+                    String.format(
+                            Locale.ROOT,
+                            "Full throttle pulls the supply down to %.1f V, below the"
+                                    + " cutoff of %.1f V: the controller stops the motor.",
                             atRest.supplyVoltageV(),
-                            cutoffV,
-                            String.format(
-                                    Locale.ROOT,
-                                    "Full throttle pulls the supply down to %.1f V, below the"
-                                            + " cutoff of %.1f V: the controller stops the motor.",
-                                    atRest.supplyVoltageV(),
-                                    cutoffV)));
+                            cutoffV)));
         }
     }
 
     private void cruise(CruiseDemand demand) {
         double wantedN = demand.thrustN();
-        double mostN =
-                Math.max(
-                        0,
-                        performance
-                                .fullThrottleInCruise()
-                                .map(OperatingPoint::thrustN)
-                                .orElse(0.0));
+        double mostN = Math.max(
+                0,
+                performance.fullThrottleInCruise().map(OperatingPoint::thrustN).orElse(0.0));
         if (performance.cruise().isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "cruise-thrust-short",
-                            Subject.of(PropulsionPart.CRUISE_THRUST),
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "cruise-thrust-short",
+                    Subject.of(PropulsionPart.CRUISE_THRUST),
+                    mostN,
+                    wantedN,
+                    String.format(
+                            Locale.ROOT,
+                            "Full throttle gives %.2f N at %.1f m/s and cruise takes" + " %.2f N.",
                             mostN,
-                            wantedN,
-                            String.format(
-                                    Locale.ROOT,
-                                    "Full throttle gives %.2f N at %.1f m/s and cruise takes"
-                                            + " %.2f N.",
-                                    mostN,
-                                    demand.airspeedMPerS(),
-                                    wantedN)));
+                            demand.airspeedMPerS(),
+                            wantedN)));
         }
         performance
                 .cruise()
                 .filter(point -> point.throttleFraction() > HIGH_CRUISE_THROTTLE)
                 .ifPresent(this::highThrottle);
         if (performance.cruise().isEmpty() && performance.topSpeedMPerS().isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "thrust-never-reaches-drag",
-                            Subject.of(PropulsionPart.CRUISE_THRUST),
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "thrust-never-reaches-drag",
+                    Subject.of(PropulsionPart.CRUISE_THRUST),
+                    mostN,
+                    wantedN,
+                    String.format(
+                            Locale.ROOT,
+                            "Thrust at full throttle is below the drag at every airspeed, %.2f N against %.2f N at"
+                                    + " %.1f m/s: this drive does not fly level.",
                             mostN,
                             wantedN,
-                            String.format(
-                                    Locale.ROOT,
-                                    "Thrust at full throttle is below the drag at every airspeed,"
-                                            + " %.2f N against %.2f N at %.1f m/s: this drive does"
-                                            + " not fly level.",
-                                    mostN,
-                                    wantedN,
-                                    demand.airspeedMPerS())));
+                            demand.airspeedMPerS())));
         }
     }
 
     private void highThrottle(OperatingPoint point) {
-        findings.add(
-                Finding.of(
-                        Severity.ATTENTION,
-                        "cruise-throttle-high",
-                        Subject.of(PropulsionPart.CRUISE_THRUST),
+        findings.add(Finding.of(
+                Severity.ATTENTION,
+                "cruise-throttle-high",
+                Subject.of(PropulsionPart.CRUISE_THRUST),
+                100 * point.throttleFraction(),
+                100 * HIGH_CRUISE_THROTTLE,
+                String.format(
+                        Locale.ROOT,
+                        "Cruise takes %.0f %% throttle; above %.0f %% little is left for climb, gusts and a low pack.",
                         100 * point.throttleFraction(),
-                        100 * HIGH_CRUISE_THROTTLE,
-                        String.format(
-                                Locale.ROOT,
-                                "Cruise takes %.0f %% throttle; above %.0f %% little is left for"
-                                        + " climb, gusts and a low pack.",
-                                100 * point.throttleFraction(),
-                                100 * HIGH_CRUISE_THROTTLE)));
+                        100 * HIGH_CRUISE_THROTTLE)));
     }
 
     /** Airspeeds that were asked for, and at which the wind drives the propeller. */
@@ -201,19 +181,17 @@ final class FlightFindings {
         for (int i = 0; i < task.airspeedsMPerS().size(); i++) {
             double airspeed = task.airspeedsMPerS().get(i);
             if (end.isPresent() && airspeed > end.getAsDouble()) {
-                findings.add(
-                        Finding.of(
-                                Severity.NOTE,
-                                "airspeed-beyond-thrust",
-                                Subject.of(PropulsionPart.AIRSPEED, i),
+                findings.add(Finding.of(
+                        Severity.NOTE,
+                        "airspeed-beyond-thrust",
+                        Subject.of(PropulsionPart.AIRSPEED, i),
+                        airspeed,
+                        end.getAsDouble(),
+                        String.format(
+                                Locale.ROOT,
+                                "At %.1f m/s full throttle gives no thrust: it ends at" + " %.1f m/s.",
                                 airspeed,
-                                end.getAsDouble(),
-                                String.format(
-                                        Locale.ROOT,
-                                        "At %.1f m/s full throttle gives no thrust: it ends at"
-                                                + " %.1f m/s.",
-                                        airspeed,
-                                        end.getAsDouble())));
+                                end.getAsDouble())));
             }
         }
     }

@@ -21,11 +21,7 @@ final class FlightSpeeds {
      * @return airspeed, m/s; empty where there is no thrust even at rest
      */
     static OptionalDouble zeroThrustMPerS(PowerTrain train) {
-        return Root.between(
-                v -> train.thrustN(v).orElse(-1),
-                0,
-                train.greatestAirspeedMPerS(),
-                ACCURACY_M_PER_S);
+        return Root.between(v -> train.thrustN(v).orElse(-1), 0, train.greatestAirspeedMPerS(), ACCURACY_M_PER_S);
     }
 
     /**

@@ -29,23 +29,15 @@ public record Headroom(
         return new Headroom(
                 left(motor.maxCurrentA(), points, OperatingPoint::motorCurrentA),
                 left(motor.maxPowerW(), points, OperatingPoint::motorPowerW),
-                left(
-                        OptionalDouble.of(system.controller().maxCurrentA()),
-                        points,
-                        OperatingPoint::motorCurrentA),
+                left(OptionalDouble.of(system.controller().maxCurrentA()), points, OperatingPoint::motorCurrentA),
                 OptionalDouble.of(
                         1 - system.supply().fullVoltageV() / system.controller().maxVoltageV()),
                 left(system.supply().maxCurrentA(), points, OperatingPoint::supplyCurrentA),
-                left(
-                        system.propeller().maxRotationRadPerS(),
-                        points,
-                        OperatingPoint::rotationRadPerS));
+                left(system.propeller().maxRotationRadPerS(), points, OperatingPoint::rotationRadPerS));
     }
 
     private static OptionalDouble left(
-            OptionalDouble limit,
-            List<OperatingPoint> points,
-            ToDoubleFunction<OperatingPoint> value) {
+            OptionalDouble limit, List<OperatingPoint> points, ToDoubleFunction<OperatingPoint> value) {
         OptionalDouble greatest = points.stream().mapToDouble(value).max();
         return limit.isPresent() && greatest.isPresent()
                 ? OptionalDouble.of(1 - greatest.getAsDouble() / limit.getAsDouble())

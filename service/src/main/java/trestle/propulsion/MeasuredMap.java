@@ -49,8 +49,7 @@ final class MeasuredMap implements PropellerMap {
         double powerSlope = (powers[last] - powers[last - 1]) / run;
         double gentlest = -Math.abs(thrusts[last]) / advanceRatios[last];
         return new PropellerCoefficients(
-                thrusts[last] + distance * Math.min(thrustSlope, gentlest),
-                powers[last] + distance * powerSlope);
+                thrusts[last] + distance * Math.min(thrustSlope, gentlest), powers[last] + distance * powerSlope);
     }
 
     @Override

@@ -28,8 +28,7 @@ final class MeasurementFindings {
 
     /** The findings on what was measured of a propeller. */
     static List<Finding> of(PropulsionTask task, DrivePerformance performance, PowerTrain train) {
-        MeasurementFindings judged =
-                new MeasurementFindings(task.system().propeller(), performance);
+        MeasurementFindings judged = new MeasurementFindings(task.system().propeller(), performance);
         if (judged.propeller.data() instanceof CoefficientTable table) {
             judged.tableRows(table);
             judged.tableRange(train.propeller());
@@ -62,20 +61,19 @@ final class MeasurementFindings {
             double value = atRest ? c.figureOfMerit() : c.efficiency(advanceRatio);
             double limit = atRest ? 1 : c.idealEfficiency(advanceRatio);
             if (value > limit) {
-                findings.add(
-                        Finding.of(
-                                Severity.STOP,
-                                "propeller-table-impossible",
-                                Subject.of(PropulsionPart.PROPELLER_TABLE, i),
+                findings.add(Finding.of(
+                        Severity.STOP,
+                        "propeller-table-impossible",
+                        Subject.of(PropulsionPart.PROPELLER_TABLE, i),
+                        value,
+                        limit,
+                        String.format(
+                                Locale.ROOT,
+                                "At advance ratio %.3f the table gives an efficiency of"
+                                        + " %.3f; momentum theory allows %.3f.",
+                                advanceRatio,
                                 value,
-                                limit,
-                                String.format(
-                                        Locale.ROOT,
-                                        "At advance ratio %.3f the table gives an efficiency of"
-                                                + " %.3f; momentum theory allows %.3f.",
-                                        advanceRatio,
-                                        value,
-                                        limit)));
+                                limit)));
             }
         }
     }
@@ -84,51 +82,44 @@ final class MeasurementFindings {
     private void beyondIdeal(String code, PropulsionPart part, String basis) {
         points().filter(p -> p.efficiency().propeller() > p.idealPropellerEfficiency())
                 .max(Comparator.comparingDouble(p -> p.efficiency().propeller()))
-                .ifPresent(
-                        point ->
-                                findings.add(
-                                        Finding.of(
-                                                Severity.STOP,
-                                                code,
-                                                Subject.of(part),
-                                                point.efficiency().propeller(),
-                                                point.idealPropellerEfficiency(),
-                                                String.format(
-                                                        Locale.ROOT,
-                                                        "%s, the propeller's efficiency at %.1f m/s"
-                                                                + " is %.2f; momentum theory allows"
-                                                                + " %.2f: check the entries.",
-                                                        basis,
-                                                        point.airspeedMPerS(),
-                                                        point.efficiency().propeller(),
-                                                        point.idealPropellerEfficiency()))));
+                .ifPresent(point -> findings.add(Finding.of(
+                        Severity.STOP,
+                        code,
+                        Subject.of(part),
+                        point.efficiency().propeller(),
+                        point.idealPropellerEfficiency(),
+                        String.format(
+                                Locale.ROOT,
+                                "%s, the propeller's efficiency at %.1f m/s is %.2f; momentum theory allows %.2f:"
+                                        + " check the entries.",
+                                basis,
+                                point.airspeedMPerS(),
+                                point.efficiency().propeller(),
+                                point.idealPropellerEfficiency()))));
     }
 
     private void tableRange(PropellerMap map) {
         double least = map.leastMeasuredAdvanceRatio().orElse(0);
         double greatest = map.greatestAdvanceRatio();
-        OptionalDouble outside =
-                Stream.concat(performance.atRest().stream(), points().filter(p -> p.thrustN() > 0))
-                        .mapToDouble(OperatingPoint::advanceRatio)
-                        .filter(ratio -> ratio < least || ratio > greatest)
-                        .findFirst();
+        OptionalDouble outside = Stream.concat(performance.atRest().stream(), points().filter(p -> p.thrustN() > 0))
+                .mapToDouble(OperatingPoint::advanceRatio)
+                .filter(ratio -> ratio < least || ratio > greatest)
+                .findFirst();
         if (outside.isPresent()) {
             double value = outside.getAsDouble();
-            findings.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "propeller-table-exceeded",
-                            Subject.of(PropulsionPart.PROPELLER_TABLE),
+            findings.add(Finding.of(
+                    Severity.ATTENTION,
+                    "propeller-table-exceeded",
+                    Subject.of(PropulsionPart.PROPELLER_TABLE),
+                    value,
+                    value < least ? least : greatest,
+                    String.format(
+                            Locale.ROOT,
+                            "The answer needs advance ratio %.3f and the table covers %.3f to %.3f: beyond it values"
+                                    + " are continued, not measured.",
                             value,
-                            value < least ? least : greatest,
-                            String.format(
-                                    Locale.ROOT,
-                                    "The answer needs advance ratio %.3f and the table covers %.3f"
-                                            + " to %.3f: beyond it values are continued, not"
-                                            + " measured.",
-                                    value,
-                                    least,
-                                    greatest)));
+                            least,
+                            greatest)));
         }
     }
 
@@ -137,19 +128,17 @@ final class MeasurementFindings {
         PropellerCoefficients expected = ScaledMap.expected(test, propeller);
         double merit = measured.figureOfMerit();
         if (merit > 1) {
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "static-test-impossible",
-                            Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
-                            merit,
-                            1,
-                            String.format(
-                                    Locale.ROOT,
-                                    "The static test makes more thrust of its shaft power than an"
-                                            + " ideal propeller could: %.2f times. Check diameter,"
-                                            + " thrust and power.",
-                                    merit)));
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "static-test-impossible",
+                    Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
+                    merit,
+                    1,
+                    String.format(
+                            Locale.ROOT,
+                            "The static test makes more thrust of its shaft power than an ideal propeller could: %.2f"
+                                    + " times. Check diameter, thrust and power.",
+                            merit)));
         }
         farFromModel("thrust", measured.thrust() / expected.thrust());
         farFromModel("power", measured.power() / expected.power());
@@ -158,20 +147,19 @@ final class MeasurementFindings {
     private void farFromModel(String what, double ratio) {
         if (ratio < STATIC_TEST_LEAST_RATIO || ratio > STATIC_TEST_GREATEST_RATIO) {
             double limit = ratio < 1 ? STATIC_TEST_LEAST_RATIO : STATIC_TEST_GREATEST_RATIO;
-            findings.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "static-test-far-from-model",
-                            Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
+            findings.add(Finding.of(
+                    Severity.ATTENTION,
+                    "static-test-far-from-model",
+                    Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
+                    ratio,
+                    limit,
+                    String.format(
+                            Locale.ROOT,
+                            "The %s of the static test is %.2f times what diameter, pitch"
+                                    + " and blades suggest, past %.2f: check the entry.",
+                            what,
                             ratio,
-                            limit,
-                            String.format(
-                                    Locale.ROOT,
-                                    "The %s of the static test is %.2f times what diameter, pitch"
-                                            + " and blades suggest, past %.2f: check the entry.",
-                                    what,
-                                    ratio,
-                                    limit)));
+                            limit)));
         }
     }
 }

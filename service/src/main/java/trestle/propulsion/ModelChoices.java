@@ -14,29 +14,25 @@ final class ModelChoices {
     static List<Assumption> of(PropulsionTask task) {
         List<Assumption> choices = new ArrayList<>();
         choices.add(propeller(task.system().propeller()));
-        choices.add(
-                new Assumption(
-                        Subject.of(PropulsionPart.MOTOR_SPEED_CONSTANT),
-                        "the speed constant as given",
-                        "printed ones are typically 2 to 10 % above what the loaded motor shows"));
+        choices.add(new Assumption(
+                Subject.of(PropulsionPart.MOTOR_SPEED_CONSTANT),
+                "the speed constant as given",
+                "printed ones are typically 2 to 10 % above what the loaded motor shows"));
         if (task.system().motor().noLoadVoltageV().isEmpty()) {
-            choices.add(
-                    new Assumption(
-                            Subject.of(PropulsionPart.MOTOR_NO_LOAD_CURRENT),
-                            "the no-load current is the same at every speed",
-                            "the voltage at which it was measured is not given"));
+            choices.add(new Assumption(
+                    Subject.of(PropulsionPart.MOTOR_NO_LOAD_CURRENT),
+                    "the no-load current is the same at every speed",
+                    "the voltage at which it was measured is not given"));
         }
-        choices.add(
-                new Assumption(
-                        Subject.of(PropulsionPart.CONTROLLER),
-                        "below full throttle the controller loses another 1 % of supply voltage"
-                                + " times motor current, and 0.5 W always",
-                        "no measured map of a controller of this size is at hand"));
-        choices.add(
-                new Assumption(
-                        Subject.of(PropulsionPart.CONTROLLER),
-                        "throttle is the share of the supply's voltage that reaches the motor",
-                        "sticks and controllers map it in their own ways"));
+        choices.add(new Assumption(
+                Subject.of(PropulsionPart.CONTROLLER),
+                "below full throttle the controller loses another 1 % of supply voltage"
+                        + " times motor current, and 0.5 W always",
+                "no measured map of a controller of this size is at hand"));
+        choices.add(new Assumption(
+                Subject.of(PropulsionPart.CONTROLLER),
+                "throttle is the share of the supply's voltage that reaches the motor",
+                "sticks and controllers map it in their own ways"));
         return choices;
     }
 
@@ -51,8 +47,7 @@ final class ModelChoices {
             return new Assumption(
                     Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
                     "thrust and power in flight stand to the model as they do at rest",
-                    "one static point is known; in flight about 11 % of thrust and 9 % of power"
-                            + " stay open");
+                    "one static point is known; in flight about 11 % of thrust and 9 % of power" + " stay open");
         }
         BladeType type = propeller.bladeType();
         return new Assumption(

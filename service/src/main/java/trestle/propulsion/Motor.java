@@ -53,8 +53,7 @@ public record Motor(
             return noLoadCurrentA;
         }
         double testedRadPerS =
-                (noLoadVoltageV.getAsDouble() - noLoadCurrentA * resistanceOhm)
-                        * speedConstantRadPerSPerV;
+                (noLoadVoltageV.getAsDouble() - noLoadCurrentA * resistanceOhm) * speedConstantRadPerSPerV;
         return noLoadCurrentA * (1 - RISING_SHARE + RISING_SHARE * rotationRadPerS / testedRadPerS);
     }
 

@@ -11,8 +11,7 @@ import trestle.finding.Chain;
  * @param tag end of this state's symbols
  * @param at what a meaning adds
  */
-record PointWorkings(
-        Chain chain, PropulsionTask task, OperatingPoint point, String tag, String at) {
+record PointWorkings(Chain chain, PropulsionTask task, OperatingPoint point, String tag, String at) {
     private static final String MAP =
             "blade elements in their own induced flow fitted to the UIUC Propeller Data Site, or"
                     + " the request's own measurements";
@@ -33,40 +32,24 @@ record PointWorkings(
 
     private void propeller(double revPerS) {
         double diameterM = task.system().propeller().diameterM();
-        double scaleN =
-                task.air().densityKgPerM3()
-                        * revPerS
-                        * revPerS
-                        * task.system().propeller().diameterToTheFourthM4();
+        double scaleN = task.air().densityKgPerM3()
+                * revPerS
+                * revPerS
+                * task.system().propeller().diameterToTheFourthM4();
         double thrust = point.thrustN() / (task.system().motorCount() * scaleN);
         double power = point.torqueNm() * 2 * Math.PI / (scaleN * diameterM);
         String read = "read from the propeller's map at J and n";
         chain.found(s("CT"), "thrust coefficient" + at, thrust, "1", read, MAP);
         chain.found(s("CP"), "power coefficient" + at, power, "1", read, MAP);
-        step(
-                "T",
-                "thrust of all motors",
-                point.thrustN(),
-                "N",
-                "N*CT_@*rho*n_@^2*D^4",
-                COEFFICIENTS);
-        step(
-                "Q",
-                "torque at one shaft",
-                point.torqueNm(),
-                "N m",
-                "CP_@*rho*n_@^2*D^5/(2*pi)",
-                COEFFICIENTS);
+        step("T", "thrust of all motors", point.thrustN(), "N", "N*CT_@*rho*n_@^2*D^4", COEFFICIENTS);
+        step("Q", "torque at one shaft", point.torqueNm(), "N m", "CP_@*rho*n_@^2*D^5/(2*pi)", COEFFICIENTS);
         step("P", "shaft power of all", point.shaftPowerW(), "W", "N*Q_@*2*pi*n_@", "mechanics");
     }
 
     private void motor(double revPerS) {
         Motor motor = task.system().motor();
         double noLoadA = motor.noLoadCurrentA(2 * Math.PI * revPerS);
-        String law =
-                motor.noLoadVoltageV().isPresent()
-                        ? "I_0*(0.5+0.5*2*pi*n_@/((V_n-I_0*R_m)*K))"
-                        : "I_0";
+        String law = motor.noLoadVoltageV().isPresent() ? "I_0*(0.5+0.5*2*pi*n_@/((V_n-I_0*R_m)*K))" : "I_0";
         step("I0", "no-load current at n", noLoadA, "A", law, DRELA + "; half and half, practice");
         step("I", "current in one motor", point.motorCurrentA(), "A", "Q_@*K+I0_@", DRELA);
         step("U", "voltage at one motor", point.motorVoltageV(), "V", "2*pi*n_@/K+I_@*R_m", DRELA);
@@ -108,8 +91,7 @@ record PointWorkings(
         }
     }
 
-    private void step(
-            String symbol, String meaning, double value, String unit, String formula, String by) {
+    private void step(String symbol, String meaning, double value, String unit, String formula, String by) {
         chain.step(s(symbol), meaning + at, value, unit, formula.replace("@", tag), by);
     }
 

@@ -84,12 +84,11 @@ public final class PowerTrain {
         Guard.within("throttleFraction", throttleFraction, Double.MIN_NORMAL, 1);
         Guard.notNegative("airspeedMPerS", airspeedMPerS);
         double high = throttleFraction * fastestRevPerS;
-        OptionalDouble revPerS =
-                Root.between(
-                        n -> spareVoltageV(n, throttleFraction, airspeedMPerS),
-                        Math.min(high, slowestRevPerS(airspeedMPerS)),
-                        high,
-                        high * ACCURACY_RATIO);
+        OptionalDouble revPerS = Root.between(
+                n -> spareVoltageV(n, throttleFraction, airspeedMPerS),
+                Math.min(high, slowestRevPerS(airspeedMPerS)),
+                high,
+                high * ACCURACY_RATIO);
         if (revPerS.isEmpty()) {
             return Optional.empty();
         }
@@ -110,15 +109,13 @@ public final class PowerTrain {
         Guard.positive("thrustN", thrustN);
         Guard.notNegative("airspeedMPerS", airspeedMPerS);
         double eachN = thrustN / system.motorCount();
-        OptionalDouble revPerS =
-                Root.between(
-                        n -> thrustN(n, airspeedMPerS) - eachN,
-                        Math.min(fastestRevPerS, slowestRevPerS(airspeedMPerS)),
-                        fastestRevPerS,
-                        fastestRevPerS * ACCURACY_RATIO);
+        OptionalDouble revPerS = Root.between(
+                n -> thrustN(n, airspeedMPerS) - eachN,
+                Math.min(fastestRevPerS, slowestRevPerS(airspeedMPerS)),
+                fastestRevPerS,
+                fastestRevPerS * ACCURACY_RATIO);
         double leastSpareV = -LEAST_SPARE_RATIO * restVoltageV;
-        if (revPerS.isEmpty()
-                || spareVoltageV(revPerS.getAsDouble(), 1, airspeedMPerS) < leastSpareV) {
+        if (revPerS.isEmpty() || spareVoltageV(revPerS.getAsDouble(), 1, airspeedMPerS) < leastSpareV) {
             return Optional.empty();
         }
         Shaft shaft = shaft(revPerS.getAsDouble(), airspeedMPerS);
@@ -134,9 +131,7 @@ public final class PowerTrain {
      */
     public OptionalDouble thrustN(double airspeedMPerS) {
         Optional<OperatingPoint> point = atFullThrottle(airspeedMPerS);
-        return point.isPresent()
-                ? OptionalDouble.of(point.get().thrustN())
-                : OptionalDouble.empty();
+        return point.isPresent() ? OptionalDouble.of(point.get().thrustN()) : OptionalDouble.empty();
     }
 
     /**
@@ -184,15 +179,12 @@ public final class PowerTrain {
         double torqueNm = c.power() * scaleN * diameterM / (2 * Math.PI);
         double rotationRadPerS = 2 * Math.PI * revPerS;
         double currentA = motor.currentA(torqueNm, rotationRadPerS);
-        double outputVoltageV =
-                motor.voltageV(currentA, rotationRadPerS) + currentA * controller.resistanceOhm();
-        return new Shaft(
-                revPerS, airspeedMPerS, c.thrust() * scaleN, torqueNm, currentA, outputVoltageV);
+        double outputVoltageV = motor.voltageV(currentA, rotationRadPerS) + currentA * controller.resistanceOhm();
+        return new Shaft(revPerS, airspeedMPerS, c.thrust() * scaleN, torqueNm, currentA, outputVoltageV);
     }
 
     private double thrustN(double revPerS, double airspeedMPerS) {
-        return propeller.at(airspeedMPerS / (revPerS * diameterM), revPerS).thrust()
-                * thrustScaleN(revPerS);
+        return propeller.at(airspeedMPerS / (revPerS * diameterM), revPerS).thrust() * thrustScaleN(revPerS);
     }
 
     /** {@code ρ n² D⁴}. */

@@ -41,15 +41,8 @@ public record Propeller(
      * @param bladeType kind of blade
      * @return the propeller
      */
-    public static Propeller ofSize(
-            double diameterM, double pitchM, int bladeCount, BladeType bladeType) {
-        return new Propeller(
-                diameterM,
-                pitchM,
-                bladeCount,
-                bladeType,
-                new GeometryOnly(),
-                OptionalDouble.empty());
+    public static Propeller ofSize(double diameterM, double pitchM, int bladeCount, BladeType bladeType) {
+        return new Propeller(diameterM, pitchM, bladeCount, bladeType, new GeometryOnly(), OptionalDouble.empty());
     }
 
     /** {@code D⁴}, m⁴. */

@@ -45,13 +45,7 @@ final class PropellerFindings {
 
     private void checkedRange() {
         double diameterIn = Length.inFromM(propeller.diameterM());
-        outside(
-                diameterIn,
-                SMALLEST_IN,
-                LARGEST_IN,
-                "diameter",
-                "in",
-                PropulsionPart.PROPELLER_DIAMETER);
+        outside(diameterIn, SMALLEST_IN, LARGEST_IN, "diameter", "in", PropulsionPart.PROPELLER_DIAMETER);
         outside(
                 propeller.pitchM() / propeller.diameterM(),
                 LEAST_PITCH_RATIO,
@@ -59,51 +53,35 @@ final class PropellerFindings {
                 "pitch over diameter",
                 "",
                 PropulsionPart.PROPELLER_PITCH);
-        outside(
-                propeller.bladeCount(),
-                2,
-                MOST_BLADES,
-                "number of blades",
-                "",
-                PropulsionPart.PROPELLER_BLADES);
+        outside(propeller.bladeCount(), 2, MOST_BLADES, "number of blades", "", PropulsionPart.PROPELLER_BLADES);
         performance
                 .atRest()
-                .ifPresent(
-                        p ->
-                                outside(
-                                        Rotation.rpmFromRadPerS(p.rotationRadPerS()),
-                                        SLOWEST_RPM,
-                                        Double.MAX_VALUE,
-                                        "speed at full throttle",
-                                        "rpm",
-                                        PropulsionPart.PROPELLER));
+                .ifPresent(p -> outside(
+                        Rotation.rpmFromRadPerS(p.rotationRadPerS()),
+                        SLOWEST_RPM,
+                        Double.MAX_VALUE,
+                        "speed at full throttle",
+                        "rpm",
+                        PropulsionPart.PROPELLER));
     }
 
-    private void outside(
-            double value,
-            double least,
-            double greatest,
-            String what,
-            String unit,
-            PropulsionPart part) {
+    private void outside(double value, double least, double greatest, String what, String unit, PropulsionPart part) {
         if (value < least || value > greatest) {
             double limit = value < least ? least : greatest;
-            findings.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "propeller-outside-checked-range",
-                            Subject.of(part),
-                            value,
-                            limit,
-                            String.format(
-                                    Locale.ROOT,
-                                    "The propeller's %s is %s, %s the %s to which the model was"
-                                            + " checked: measure static thrust and power, and give"
-                                            + " them.",
-                                    what,
-                                    withUnit(value, unit),
-                                    value < least ? "below" : "above",
-                                    withUnit(limit, unit))));
+            findings.add(Finding.of(
+                    Severity.ATTENTION,
+                    "propeller-outside-checked-range",
+                    Subject.of(part),
+                    value,
+                    limit,
+                    String.format(
+                            Locale.ROOT,
+                            "The propeller's %s is %s, %s the %s to which the model was checked: measure static thrust"
+                                    + " and power, and give them.",
+                            what,
+                            withUnit(value, unit),
+                            value < least ? "below" : "above",
+                            withUnit(limit, unit))));
         }
     }
 
@@ -113,35 +91,29 @@ final class PropellerFindings {
 
     private void wideInCruise() {
         if (propeller.bladeType() == BladeType.WIDE && performance.cruise().isPresent()) {
-            findings.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "wide-blades-in-cruise",
-                            Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
-                            "For wide slow-flight blades static thrust is good to about 5 %, but"
-                                    + " thrust and power in flight only to about 20 and 25 %."));
+            findings.add(Finding.of(
+                    Severity.ATTENTION,
+                    "wide-blades-in-cruise",
+                    Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
+                    "For wide slow-flight blades static thrust is good to about 5 %, but"
+                            + " thrust and power in flight only to about 20 and 25 %."));
         }
     }
 
     private void tipMach() {
         performance.tipMachRatio().stream()
                 .filter(mach -> mach > TIP_MACH_LIMIT)
-                .forEach(
-                        mach ->
-                                findings.add(
-                                        Finding.of(
-                                                Severity.ATTENTION,
-                                                "tip-mach-high",
-                                                Subject.of(PropulsionPart.PROPELLER_DIAMETER),
-                                                mach,
-                                                TIP_MACH_LIMIT,
-                                                String.format(
-                                                        Locale.ROOT,
-                                                        "The blade tips reach Mach %.2f; above"
-                                                                + " %.1f the model does not count"
-                                                                + " the losses and the noise"
-                                                                + " grows.",
-                                                        mach,
-                                                        TIP_MACH_LIMIT))));
+                .forEach(mach -> findings.add(Finding.of(
+                        Severity.ATTENTION,
+                        "tip-mach-high",
+                        Subject.of(PropulsionPart.PROPELLER_DIAMETER),
+                        mach,
+                        TIP_MACH_LIMIT,
+                        String.format(
+                                Locale.ROOT,
+                                "The blade tips reach Mach %.2f; above %.1f the model does not count the losses and"
+                                        + " the noise grows.",
+                                mach,
+                                TIP_MACH_LIMIT))));
     }
 }

@@ -14,10 +14,7 @@ import trestle.finding.Finding;
  * @param assumptions model choices that touched a number
  */
 public record PropulsionMatch(
-        DrivePerformance performance,
-        Headroom headroom,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
+        DrivePerformance performance, Headroom headroom, List<Finding> findings, List<Assumption> assumptions) {
 
     /** Copies the lists. */
     public PropulsionMatch {
@@ -50,9 +47,6 @@ public record PropulsionMatch(
         findings.addAll(PropellerFindings.of(task, performance));
         findings.addAll(MeasurementFindings.of(task, performance, train));
         return new PropulsionMatch(
-                performance,
-                Headroom.of(task.system(), performance.atFullThrottle()),
-                findings,
-                ModelChoices.of(task));
+                performance, Headroom.of(task.system(), performance.atFullThrottle()), findings, ModelChoices.of(task));
     }
 }

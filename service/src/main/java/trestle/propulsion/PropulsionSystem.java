@@ -11,8 +11,7 @@ import trestle.numeric.Guard;
  * @param motorCount how many of them, 1 to 16
  * @param supply the supply of all
  */
-public record PropulsionSystem(
-        Motor motor, Controller controller, Propeller propeller, int motorCount, Supply supply) {
+public record PropulsionSystem(Motor motor, Controller controller, Propeller propeller, int motorCount, Supply supply) {
     private static final int MOST_MOTORS = 16;
 
     /** Checks the physics. */

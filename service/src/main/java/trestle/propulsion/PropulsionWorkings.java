@@ -59,8 +59,7 @@ public final class PropulsionWorkings {
 
     private void points() {
         String full = "bracketed root: the motor's voltage at full throttle is what the supply has";
-        drive.atRest()
-                .ifPresent(p -> new PointWorkings(chain, task, p, "s", " at rest").write(full));
+        drive.atRest().ifPresent(p -> new PointWorkings(chain, task, p, "s", " at rest").write(full));
         if (drive.cruise().isPresent()) {
             double neededN = task.cruise().orElseThrow().thrustN();
             String needed = "the request's, or drag at the cruise airspeed";
@@ -80,28 +79,17 @@ public final class PropulsionWorkings {
             chain.step("TW", "static thrust over weight", value, "1", ratio, Chain.ARITHMETIC);
         }
         drive.pitchSpeedMPerS()
-                .ifPresent(
-                        v ->
-                                chain.step(
-                                        "V_p",
-                                        "pitch speed",
-                                        v,
-                                        "m/s",
-                                        "n_s*H",
-                                        "common practice, no source"));
+                .ifPresent(v -> chain.step("V_p", "pitch speed", v, "m/s", "n_s*H", "common practice, no source"));
         found(drive.zeroThrustSpeedMPerS(), "V_z", "airspeed at which thrust ends", "thrust is 0");
         found(drive.topSpeedMPerS(), "V_t", "top speed", "thrust is drag, from the fast side");
         drive.tipMachRatio()
-                .ifPresent(
-                        mach ->
-                                chain.found(
-                                        "M",
-                                        "greatest Mach number of the tips",
-                                        mach,
-                                        "1",
-                                        "greatest sqrt((pi*n*D)^2+V^2)/a of all full-throttle"
-                                                + " states",
-                                        "geometry"));
+                .ifPresent(mach -> chain.found(
+                        "M",
+                        "greatest Mach number of the tips",
+                        mach,
+                        "1",
+                        "greatest sqrt((pi*n*D)^2+V^2)/a of all full-throttle" + " states",
+                        "geometry"));
     }
 
     private void found(OptionalDouble speedMPerS, String symbol, String meaning, String how) {

@@ -28,40 +28,23 @@ final class RatingFindings {
         RatingFindings ratings = new RatingFindings(points);
         ratings.controllerVoltage(system);
         ratings.hold(
-                new Rating(
-                        "motor-current",
-                        "the motor current",
-                        "A",
-                        PropulsionPart.MOTOR_MAX_CURRENT),
+                new Rating("motor-current", "the motor current", "A", PropulsionPart.MOTOR_MAX_CURRENT),
                 OperatingPoint::motorCurrentA,
                 system.motor().maxCurrentA());
         ratings.hold(
-                new Rating(
-                        "motor-power",
-                        "the electrical power into a motor",
-                        "W",
-                        PropulsionPart.MOTOR_MAX_POWER),
+                new Rating("motor-power", "the electrical power into a motor", "W", PropulsionPart.MOTOR_MAX_POWER),
                 OperatingPoint::motorPowerW,
                 system.motor().maxPowerW());
         ratings.hold(
-                new Rating(
-                        "controller-current",
-                        "the controller current",
-                        "A",
-                        PropulsionPart.CONTROLLER_MAX_CURRENT),
+                new Rating("controller-current", "the controller current", "A", PropulsionPart.CONTROLLER_MAX_CURRENT),
                 OperatingPoint::motorCurrentA,
                 OptionalDouble.of(system.controller().maxCurrentA()));
         ratings.hold(
-                new Rating(
-                        "pack-current", "the pack current", "A", PropulsionPart.SUPPLY_MAX_CURRENT),
+                new Rating("pack-current", "the pack current", "A", PropulsionPart.SUPPLY_MAX_CURRENT),
                 OperatingPoint::supplyCurrentA,
                 system.supply().maxCurrentA());
         ratings.hold(
-                new Rating(
-                        "propeller-rotation",
-                        "the propeller speed",
-                        "rpm",
-                        PropulsionPart.PROPELLER_MAX_ROTATION),
+                new Rating("propeller-rotation", "the propeller speed", "rpm", PropulsionPart.PROPELLER_MAX_ROTATION),
                 p -> Rotation.rpmFromRadPerS(p.rotationRadPerS()),
                 asRpm(system.propeller().maxRotationRadPerS()));
         return ratings.findings;
@@ -73,29 +56,24 @@ final class RatingFindings {
         double fullV = system.supply().fullVoltageV();
         double limitV = system.controller().maxVoltageV();
         if (fullV > limitV) {
-            findings.add(
-                    Finding.of(
-                            Severity.STOP,
-                            "controller-voltage-exceeded",
-                            Subject.of(PropulsionPart.CONTROLLER_MAX_VOLTAGE),
+            findings.add(Finding.of(
+                    Severity.STOP,
+                    "controller-voltage-exceeded",
+                    Subject.of(PropulsionPart.CONTROLLER_MAX_VOLTAGE),
+                    fullV,
+                    limitV,
+                    String.format(
+                            Locale.ROOT,
+                            "The full pack has %.1f V and the controller stands %.1f V:"
+                                    + " connecting it can destroy the controller.",
                             fullV,
-                            limitV,
-                            String.format(
-                                    Locale.ROOT,
-                                    "The full pack has %.1f V and the controller stands %.1f V:"
-                                            + " connecting it can destroy the controller.",
-                                    fullV,
-                                    limitV)));
+                            limitV)));
         }
     }
 
     private void hold(Rating rating, ToDoubleFunction<OperatingPoint> value, OptionalDouble limit) {
         Optional<OperatingPoint> worst =
-                points.stream()
-                        .max(
-                                (a, b) ->
-                                        Double.compare(
-                                                value.applyAsDouble(a), value.applyAsDouble(b)));
+                points.stream().max((a, b) -> Double.compare(value.applyAsDouble(a), value.applyAsDouble(b)));
         if (limit.isEmpty() || worst.isEmpty()) {
             return;
         }
@@ -108,30 +86,23 @@ final class RatingFindings {
         }
     }
 
-    private void add(
-            Rating rating,
-            Severity severity,
-            String ending,
-            OperatingPoint at,
-            double value,
-            double limit) {
-        findings.add(
-                Finding.of(
-                        severity,
-                        rating.code() + ending,
-                        Subject.of(rating.part()),
-                        value,
-                        limit,
-                        String.format(
-                                Locale.ROOT,
-                                "At full throttle and %.1f m/s %s is %s %s, %s the limit of %s %s.",
-                                at.airspeedMPerS(),
-                                rating.name(),
-                                Figures.of(value),
-                                rating.unit(),
-                                severity == Severity.STOP ? "above" : "within 10 % of",
-                                Figures.of(limit),
-                                rating.unit())));
+    private void add(Rating rating, Severity severity, String ending, OperatingPoint at, double value, double limit) {
+        findings.add(Finding.of(
+                severity,
+                rating.code() + ending,
+                Subject.of(rating.part()),
+                value,
+                limit,
+                String.format(
+                        Locale.ROOT,
+                        "At full throttle and %.1f m/s %s is %s %s, %s the limit of %s %s.",
+                        at.airspeedMPerS(),
+                        rating.name(),
+                        Figures.of(value),
+                        rating.unit(),
+                        severity == Severity.STOP ? "above" : "within 10 % of",
+                        Figures.of(limit),
+                        rating.unit())));
     }
 
     private static OptionalDouble asRpm(OptionalDouble radPerS) {

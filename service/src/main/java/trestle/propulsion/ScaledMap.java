@@ -9,17 +9,13 @@ import java.util.OptionalDouble;
  * @param thrustRatio measured over modelled thrust
  * @param powerRatio measured over modelled power
  */
-record ScaledMap(PropellerMap modelled, double thrustRatio, double powerRatio)
-        implements PropellerMap {
+record ScaledMap(PropellerMap modelled, double thrustRatio, double powerRatio) implements PropellerMap {
 
     /** The map that meets a static test of this propeller. */
     static ScaledMap meeting(StaticTest test, Propeller propeller, PropellerMap modelled) {
         PropellerCoefficients measured = test.coefficients(propeller.diameterM());
         PropellerCoefficients expected = expected(test, propeller);
-        return new ScaledMap(
-                modelled,
-                measured.thrust() / expected.thrust(),
-                measured.power() / expected.power());
+        return new ScaledMap(modelled, measured.thrust() / expected.thrust(), measured.power() / expected.power());
     }
 
     /** What the model alone expects of a static test. */
@@ -28,9 +24,7 @@ record ScaledMap(PropellerMap modelled, double thrustRatio, double powerRatio)
                 .at(
                         0,
                         BladeElementModel.rotationReynolds(
-                                propeller.diameterM(),
-                                test.air(),
-                                test.rotationRadPerS() / (2 * Math.PI)));
+                                propeller.diameterM(), test.air(), test.rotationRadPerS() / (2 * Math.PI)));
     }
 
     @Override

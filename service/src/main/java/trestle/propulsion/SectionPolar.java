@@ -37,8 +37,7 @@ final class SectionPolar {
      */
     static double separation(double liftAngleRad) {
         double exponent = STALL_SHARPNESS * liftAngleRad;
-        double grown =
-                Math.exp(Math.max(-GREATEST_EXPONENT, Math.min(GREATEST_EXPONENT, exponent)));
+        double grown = Math.exp(Math.max(-GREATEST_EXPONENT, Math.min(GREATEST_EXPONENT, exponent)));
         double s1 = AT_STALL / grown;
         double s2 = AT_STALL * grown;
         return (1 + s1 + s2) / ((1 + s1) * (1 + s2));
@@ -54,8 +53,7 @@ final class SectionPolar {
      * @return lift coefficient
      */
     static double lift(double liftAngleRad, double sine, double cosine, double separation) {
-        return (1 - separation) * LIFT_SLOPE_PER_RAD * liftAngleRad
-                + separation * PLATE_LIFT * 2 * sine * cosine;
+        return (1 - separation) * LIFT_SLOPE_PER_RAD * liftAngleRad + separation * PLATE_LIFT * 2 * sine * cosine;
     }
 
     /**
@@ -68,12 +66,7 @@ final class SectionPolar {
      * @param liftDragFactor k
      * @return drag coefficient
      */
-    static double drag(
-            double liftAngleRad,
-            double sine,
-            double separation,
-            double profileDrag,
-            double liftDragFactor) {
+    static double drag(double liftAngleRad, double sine, double separation, double profileDrag, double liftDragFactor) {
         double fromBest = LIFT_SLOPE_PER_RAD * liftAngleRad - LEAST_DRAG_LIFT;
         return profileDrag
                 + (1 - separation) * liftDragFactor * fromBest * fromBest
@@ -91,7 +84,6 @@ final class SectionPolar {
         double held = Math.max(LEAST_REYNOLDS, Math.min(GREATEST_REYNOLDS, reynolds));
         return Math.max(
                 LEAST_PROFILE_DRAG,
-                type.profileDragCoefficient()
-                        * Math.pow(held / REFERENCE_REYNOLDS, type.reynoldsExponent()));
+                type.profileDragCoefficient() * Math.pow(held / REFERENCE_REYNOLDS, type.reynoldsExponent()));
     }
 }

@@ -34,7 +34,6 @@ public record StaticTest(double rotationRadPerS, double thrustN, double shaftPow
     public PropellerCoefficients coefficients(double diameterM) {
         double revPerS = rotationRadPerS / (2 * Math.PI);
         double pressure = air.densityKgPerM3() * revPerS * revPerS * Math.pow(diameterM, 4);
-        return new PropellerCoefficients(
-                thrustN / pressure, shaftPowerW / (pressure * revPerS * diameterM));
+        return new PropellerCoefficients(thrustN / pressure, shaftPowerW / (pressure * revPerS * diameterM));
     }
 }

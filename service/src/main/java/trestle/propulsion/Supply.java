@@ -13,10 +13,7 @@ import trestle.numeric.Guard;
  *     none is stated
  */
 public record Supply(
-        VoltageSource source,
-        double fullVoltageV,
-        OptionalDouble maxCurrentA,
-        OptionalDouble cutoffVoltageV) {
+        VoltageSource source, double fullVoltageV, OptionalDouble maxCurrentA, OptionalDouble cutoffVoltageV) {
     /** Checks the physics. */
     public Supply {
         Guard.present("source", source);
@@ -33,11 +30,7 @@ public record Supply(
      * @return the supply
      */
     public static Supply steady(double voltageV) {
-        return new Supply(
-                VoltageSource.steady(voltageV),
-                voltageV,
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return new Supply(VoltageSource.steady(voltageV), voltageV, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /**

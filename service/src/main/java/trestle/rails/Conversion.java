@@ -38,8 +38,7 @@ public sealed interface Conversion {
         }
 
         @Override
-        public double inputPowerW(
-                double inputVoltageV, double outputVoltageV, double outputCurrentA) {
+        public double inputPowerW(double inputVoltageV, double outputVoltageV, double outputCurrentA) {
             return outputVoltageV * outputCurrentA / efficiencyRatio;
         }
 
@@ -52,8 +51,7 @@ public sealed interface Conversion {
     /** A linear regulator: {@code Iin = Iout}, so {@code Pin = Vin I}, [1]. */
     record Linear() implements Conversion {
         @Override
-        public double inputPowerW(
-                double inputVoltageV, double outputVoltageV, double outputCurrentA) {
+        public double inputPowerW(double inputVoltageV, double outputVoltageV, double outputCurrentA) {
             return inputVoltageV * outputCurrentA;
         }
 

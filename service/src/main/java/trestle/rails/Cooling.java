@@ -10,8 +10,7 @@ import trestle.numeric.Guard;
  * @param ambientTemperatureK air about it, K, above 0
  * @param highestTemperatureK what its hottest part bears, K, above 0
  */
-public record Cooling(
-        double thermalResistanceKPerW, double ambientTemperatureK, double highestTemperatureK) {
+public record Cooling(double thermalResistanceKPerW, double ambientTemperatureK, double highestTemperatureK) {
     /** Checks the physics. */
     public Cooling {
         Guard.positive("thermalResistanceKPerW", thermalResistanceKPerW);
@@ -38,8 +37,7 @@ public record Cooling(
      * @param highestTemperatureK what the hottest part bears, K
      * @return thermal resistance, K/W; 0 or below where the air is too hot already
      */
-    public static double greatestResistanceKPerW(
-            double heatW, double ambientTemperatureK, double highestTemperatureK) {
+    public static double greatestResistanceKPerW(double heatW, double ambientTemperatureK, double highestTemperatureK) {
         return (highestTemperatureK - ambientTemperatureK) / heatW;
     }
 }

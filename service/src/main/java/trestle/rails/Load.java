@@ -36,8 +36,7 @@ public record Load(
         if (peakA.isPresent()) {
             Guard.finite("peakA", peakA.getAsDouble());
             if (peakA.getAsDouble() < typicalA) {
-                throw new ImpossibleValue(
-                        "peakA", "a load's peak current is not below its typical one");
+                throw new ImpossibleValue("peakA", "a load's peak current is not below its typical one");
             }
         }
     }

@@ -35,16 +35,14 @@ final class RailFindings {
         heat(rail, load, index).ifPresent(findings::add);
         findings.addAll(stallCurrents(rail, index));
         if (rail.carries(LoadRole.SERVO) && rail.carries(LoadRole.FLIGHT_CONTROL)) {
-            findings.add(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "servos-share-flight-control-rail",
-                            Subject.of(RailPart.LOADS, index),
-                            text(
-                                    "Rail %s feeds servos and flight control: a stalled servo can"
-                                            + " reset the flight computer; give the servos a rail"
-                                            + " of their own.",
-                                    rail.name())));
+            findings.add(Finding.of(
+                    Severity.ATTENTION,
+                    "servos-share-flight-control-rail",
+                    Subject.of(RailPart.LOADS, index),
+                    text(
+                            "Rail %s feeds servos and flight control: a stalled servo can reset the flight computer;"
+                                    + " give the servos a rail of their own.",
+                            rail.name())));
         }
         return findings;
     }
@@ -55,16 +53,14 @@ final class RailFindings {
         for (int i = 0; i < rail.loads().size(); i++) {
             Load load = rail.loads().get(i);
             if (load.role() == LoadRole.SERVO && load.peakA().isEmpty()) {
-                findings.add(
-                        Finding.of(
-                                Severity.ATTENTION,
-                                "stall-current-missing",
-                                Subject.of(RailPart.PEAK_OF_LOAD, index, i),
-                                text(
-                                        "The stall current of %s on rail %s is not given, and is"
-                                                + " several times the %.2f A counted as its peak:"
-                                                + " measure it or take it from the data sheet.",
-                                        load.name(), rail.name(), load.typicalA())));
+                findings.add(Finding.of(
+                        Severity.ATTENTION,
+                        "stall-current-missing",
+                        Subject.of(RailPart.PEAK_OF_LOAD, index, i),
+                        text(
+                                "The stall current of %s on rail %s is not given, and is several times the %.2f A"
+                                        + " counted as its peak: measure it or take it from the data sheet.",
+                                load.name(), rail.name(), load.typicalA())));
             }
         }
         return findings;
@@ -75,32 +71,28 @@ final class RailFindings {
         double limitV = rail.regulator().inputMaxV();
         Subject subject = Subject.of(RailPart.INPUT_MAX, index);
         if (fullV > limitV) {
-            return Optional.of(
-                    Finding.of(
-                            Severity.STOP,
-                            "input-over-range",
-                            subject,
-                            fullV,
-                            limitV,
-                            text(
-                                    "The full pack's %.1f V is above the %.1f V that the regulator"
-                                            + " of rail %s bears: it will fail and may pass the"
-                                            + " pack's voltage on.",
-                                    fullV, limitV, rail.name())));
+            return Optional.of(Finding.of(
+                    Severity.STOP,
+                    "input-over-range",
+                    subject,
+                    fullV,
+                    limitV,
+                    text(
+                            "The full pack's %.1f V is above the %.1f V that the regulator of rail %s bears: it will"
+                                    + " fail and may pass the pack's voltage on.",
+                            fullV, limitV, rail.name())));
         }
         if (fullV > NEAR_INPUT_MAX_FRACTION * limitV) {
-            return Optional.of(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "input-near-maximum",
-                            subject,
-                            fullV,
-                            NEAR_INPUT_MAX_FRACTION * limitV,
-                            text(
-                                    "The full pack's %.1f V is within 5 %% of the %.1f V that the"
-                                            + " regulator of rail %s bears: spikes from the motor"
-                                            + " controller can pass it.",
-                                    fullV, limitV, rail.name())));
+            return Optional.of(Finding.of(
+                    Severity.ATTENTION,
+                    "input-near-maximum",
+                    subject,
+                    fullV,
+                    NEAR_INPUT_MAX_FRACTION * limitV,
+                    text(
+                            "The full pack's %.1f V is within 5 %% of the %.1f V that the regulator of rail %s bears:"
+                                    + " spikes from the motor controller can pass it.",
+                            fullV, limitV, rail.name())));
         }
         return Optional.empty();
     }
@@ -111,17 +103,15 @@ final class RailFindings {
         if (lowestV >= limitV) {
             return Optional.empty();
         }
-        return Optional.of(
-                Finding.of(
-                        rail.carriesTheFlight() ? Severity.STOP : Severity.ATTENTION,
-                        "rail-browns-out",
-                        Subject.of(RailPart.INPUT_MIN, index),
-                        lowestV,
-                        limitV,
-                        text(
-                                "At the pack's lowest %.1f V rail %s browns out: its regulator"
-                                        + " needs %.1f V.",
-                                lowestV, rail.name(), limitV)));
+        return Optional.of(Finding.of(
+                rail.carriesTheFlight() ? Severity.STOP : Severity.ATTENTION,
+                "rail-browns-out",
+                Subject.of(RailPart.INPUT_MIN, index),
+                lowestV,
+                limitV,
+                text(
+                        "At the pack's lowest %.1f V rail %s browns out: its regulator" + " needs %.1f V.",
+                        lowestV, rail.name(), limitV)));
     }
 
     private static Optional<Finding> continuous(Rail rail, RailLoad load, int index) {
@@ -131,21 +121,19 @@ final class RailFindings {
         }
         double ratingA = rail.regulator().maxCurrentA();
         double limitA = over ? ratingA : BUSY_FRACTION * ratingA;
-        return Optional.of(
-                Finding.of(
-                        over ? Severity.STOP : Severity.ATTENTION,
-                        over ? "load-over-rating" : "load-near-rating",
-                        Subject.of(RailPart.MAX_CURRENT, index),
+        return Optional.of(Finding.of(
+                over ? Severity.STOP : Severity.ATTENTION,
+                over ? "load-over-rating" : "load-near-rating",
+                Subject.of(RailPart.MAX_CURRENT, index),
+                load.typicalA(),
+                limitA,
+                text(
+                        "Rail %s carries %.2f A, %.0f %% of its regulator's continuous" + " %.2f A%s.",
+                        rail.name(),
                         load.typicalA(),
-                        limitA,
-                        text(
-                                "Rail %s carries %.2f A, %.0f %% of its regulator's continuous"
-                                        + " %.2f A%s.",
-                                rail.name(),
-                                load.typicalA(),
-                                Share.percentFromFraction(load.loadFraction()),
-                                ratingA,
-                                over ? "" : "; keep it under 80 %")));
+                        Share.percentFromFraction(load.loadFraction()),
+                        ratingA,
+                        over ? "" : "; keep it under 80 %")));
     }
 
     private static Optional<Finding> peak(Rail rail, RailLoad load, int index) {
@@ -154,19 +142,15 @@ final class RailFindings {
         }
         boolean rated = rail.regulator().peakCurrentA().isPresent();
         double limitA = rail.regulator().peakRatingA();
-        return Optional.of(
-                Finding.of(
-                        Severity.STOP,
-                        "peak-over-rating",
-                        Subject.of(rated ? RailPart.PEAK_CURRENT : RailPart.MAX_CURRENT, index),
-                        load.peakA(),
-                        limitA,
-                        text(
-                                "Rail %s can be asked for %.2f A, over its regulator's %s %.2f A.",
-                                rail.name(),
-                                load.peakA(),
-                                rated ? "peak rating of" : "continuous",
-                                limitA)));
+        return Optional.of(Finding.of(
+                Severity.STOP,
+                "peak-over-rating",
+                Subject.of(rated ? RailPart.PEAK_CURRENT : RailPart.MAX_CURRENT, index),
+                load.peakA(),
+                limitA,
+                text(
+                        "Rail %s can be asked for %.2f A, over its regulator's %s %.2f A.",
+                        rail.name(), load.peakA(), rated ? "peak rating of" : "continuous", limitA)));
     }
 
     private static Optional<Finding> heat(Rail rail, RailLoad load, int index) {
@@ -174,18 +158,16 @@ final class RailFindings {
         if (rail.regulator().cooling().isEmpty()) {
             return load.heatW() <= BARE_PACKAGE_HEAT_W
                     ? Optional.empty()
-                    : Optional.of(
-                            Finding.of(
-                                    Severity.ATTENTION,
-                                    "regulator-heat",
-                                    subject,
-                                    load.heatW(),
-                                    BARE_PACKAGE_HEAT_W,
-                                    text(
-                                            "The regulator of rail %s makes %.1f W of heat, over"
-                                                    + " the %.1f W that a bare package sheds: see"
-                                                    + " to its cooling.",
-                                            rail.name(), load.heatW(), BARE_PACKAGE_HEAT_W)));
+                    : Optional.of(Finding.of(
+                            Severity.ATTENTION,
+                            "regulator-heat",
+                            subject,
+                            load.heatW(),
+                            BARE_PACKAGE_HEAT_W,
+                            text(
+                                    "The regulator of rail %s makes %.1f W of heat, over the %.1f W that a bare"
+                                            + " package sheds: see to its cooling.",
+                                    rail.name(), load.heatW(), BARE_PACKAGE_HEAT_W)));
         }
         Cooling cooling = rail.regulator().cooling().get();
         double hottestK = cooling.temperatureK(load.heatW());
@@ -194,26 +176,23 @@ final class RailFindings {
         }
         double hottestC = Temperature.cFromK(hottestK);
         double limitC = Temperature.cFromK(cooling.highestTemperatureK());
-        return Optional.of(
-                Finding.of(
-                        Severity.STOP,
-                        "regulator-too-hot",
-                        subject,
+        return Optional.of(Finding.of(
+                Severity.STOP,
+                "regulator-too-hot",
+                subject,
+                hottestC,
+                limitC,
+                text(
+                        "With %.1f W of heat the regulator of rail %s reaches %.0f °C, over"
+                                + " %.0f °C: bring its thermal resistance under %.1f K/W.",
+                        load.heatW(),
+                        rail.name(),
                         hottestC,
                         limitC,
-                        text(
-                                "With %.1f W of heat the regulator of rail %s reaches %.0f °C, over"
-                                        + " %.0f °C: bring its thermal resistance under %.1f K/W.",
-                                load.heatW(),
-                                rail.name(),
-                                hottestC,
-                                limitC,
-                                Math.max(
-                                        0,
-                                        Cooling.greatestResistanceKPerW(
-                                                load.heatW(),
-                                                cooling.ambientTemperatureK(),
-                                                cooling.highestTemperatureK())))));
+                        Math.max(
+                                0,
+                                Cooling.greatestResistanceKPerW(
+                                        load.heatW(), cooling.ambientTemperatureK(), cooling.highestTemperatureK())))));
     }
 
     private static String text(String format, Object... values) {

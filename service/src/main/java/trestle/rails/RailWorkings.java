@@ -14,8 +14,7 @@ import trestle.units.Temperature;
 
 /** How a budget of rails was reached, rail by rail. */
 public final class RailWorkings {
-    private static final String REGULATOR =
-            "P. Horowitz, W. Hill, The Art of Electronics, 3rd edition, chapter 9";
+    private static final String REGULATOR = "P. Horowitz, W. Hill, The Art of Electronics, 3rd edition, chapter 9";
     private static final String PEAK = "simultaneous peaks, or one more alone; common practice";
 
     private final RailTask task;
@@ -123,26 +122,20 @@ public final class RailWorkings {
                 rail,
                 RailWorkings::together,
                 l -> l.simultaneous() ? rise(l) : "0");
-        String alone =
-                rail.loads().stream()
-                        .filter(l -> !l.simultaneous())
-                        .max(Comparator.comparingDouble(RailWorkings::riseA))
-                        .map(RailWorkings::rise)
-                        .orElse("0");
+        String alone = rail.loads().stream()
+                .filter(l -> !l.simultaneous())
+                .max(Comparator.comparingDouble(RailWorkings::riseA))
+                .map(RailWorkings::rise)
+                .orElse("0");
         String peak = "W_%1$d+max(R_%1$d,%2$s)".formatted(n, alone);
         chain.step("K_" + n, "peak current" + of, load.peakA(), "A", peak, PEAK);
     }
 
     private void sum(
-            String symbol,
-            String meaning,
-            Rail rail,
-            ToDoubleFunction<Load> value,
-            Function<Load, String> formula) {
-        List<Term> terms =
-                rail.loads().stream()
-                        .map(l -> new Term(formula.apply(l), value.applyAsDouble(l)))
-                        .toList();
+            String symbol, String meaning, Rail rail, ToDoubleFunction<Load> value, Function<Load, String> formula) {
+        List<Term> terms = rail.loads().stream()
+                .map(l -> new Term(formula.apply(l), value.applyAsDouble(l)))
+                .toList();
         chain.sum(symbol, meaning, "A", terms, Chain.ARITHMETIC);
     }
 
@@ -178,12 +171,11 @@ public final class RailWorkings {
     }
 
     private void temperature(Cooling cooling, RailLoad load, int n, String of) {
-        String formula =
-                Chain.number(Temperature.cFromK(cooling.ambientTemperatureK()))
-                        + "+H_"
-                        + n
-                        + "*"
-                        + Chain.number(cooling.thermalResistanceKPerW());
+        String formula = Chain.number(Temperature.cFromK(cooling.ambientTemperatureK()))
+                + "+H_"
+                + n
+                + "*"
+                + Chain.number(cooling.thermalResistanceKPerW());
         double hottestC = Temperature.cFromK(load.temperatureK().orElseThrow());
         chain.step("T_" + n, "hottest part" + of, hottestC, "°C", formula, REGULATOR);
     }

@@ -50,36 +50,29 @@ public final class Rails {
                 regulator.inputCurrentA(supply.lowestVoltageV(), peakA),
                 powerW(regulator, supply, meanA),
                 powerW(regulator, supply, peakA),
-                supply.fullVoltageV() <= regulator.inputMaxV()
-                        && supply.lowestVoltageV() >= regulator.leastInputV(),
+                supply.fullVoltageV() <= regulator.inputMaxV() && supply.lowestVoltageV() >= regulator.leastInputV(),
                 regulator.cooling().isPresent()
                         ? OptionalDouble.of(regulator.cooling().get().temperatureK(heatW))
                         : OptionalDouble.empty());
     }
 
     private static double powerW(Regulator regulator, Supply supply, double currentA) {
-        return regulator
-                .conversion()
-                .inputPowerW(supply.fullVoltageV(), regulator.outputVoltageV(), currentA);
+        return regulator.conversion().inputPowerW(supply.fullVoltageV(), regulator.outputVoltageV(), currentA);
     }
 
     private static List<Assumption> assumptions(RailTask task) {
         List<Assumption> assumptions = new ArrayList<>();
-        assumptions.add(
-                new Assumption(
-                        Subject.of(RailPart.RAILS),
-                        "input currents at the pack's lowest voltage, heat and power at its full"
-                                + " voltage",
-                        "each is greatest there"));
+        assumptions.add(new Assumption(
+                Subject.of(RailPart.RAILS),
+                "input currents at the pack's lowest voltage, heat and power at its full" + " voltage",
+                "each is greatest there"));
         boolean switching =
-                task.rails().stream()
-                        .anyMatch(r -> r.regulator().conversion() instanceof Conversion.Switching);
+                task.rails().stream().anyMatch(r -> r.regulator().conversion() instanceof Conversion.Switching);
         if (switching) {
-            assumptions.add(
-                    new Assumption(
-                            Subject.of(RailPart.RAILS),
-                            "a switching regulator has one efficiency at all loads",
-                            "no efficiency curve is given"));
+            assumptions.add(new Assumption(
+                    Subject.of(RailPart.RAILS),
+                    "a switching regulator has one efficiency at all loads",
+                    "no efficiency curve is given"));
         }
         return assumptions;
     }

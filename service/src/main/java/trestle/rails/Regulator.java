@@ -33,12 +33,10 @@ public record Regulator(
         Guard.positive("inputMaxV", inputMaxV);
         Guard.present("cooling", cooling);
         if (inputMinV >= inputMaxV) {
-            throw new ImpossibleValue(
-                    "inputMaxV", "a regulator's highest input is above its lowest");
+            throw new ImpossibleValue("inputMaxV", "a regulator's highest input is above its lowest");
         }
         if (peakCurrentA.isPresent() && !(peakCurrentA.getAsDouble() >= maxCurrentA)) {
-            throw new ImpossibleValue(
-                    "peakCurrentA", "a regulator's peak rating is not below its continuous one");
+            throw new ImpossibleValue("peakCurrentA", "a regulator's peak rating is not below its continuous one");
         }
     }
 
@@ -80,7 +78,6 @@ public record Regulator(
      * @return current, A
      */
     public double inputCurrentA(double inputVoltageV, double outputCurrentA) {
-        return conversion.inputPowerW(inputVoltageV, outputVoltageV, outputCurrentA)
-                / inputVoltageV;
+        return conversion.inputPowerW(inputVoltageV, outputVoltageV, outputCurrentA) / inputVoltageV;
     }
 }

@@ -15,8 +15,7 @@ public record Supply(double fullVoltageV, double lowestVoltageV) {
         Guard.positive("fullVoltageV", fullVoltageV);
         Guard.positive("lowestVoltageV", lowestVoltageV);
         if (lowestVoltageV > fullVoltageV) {
-            throw new ImpossibleValue(
-                    "lowestVoltageV", "a pack's lowest voltage is not above its full voltage");
+            throw new ImpossibleValue("lowestVoltageV", "a pack's lowest voltage is not above its full voltage");
         }
     }
 }

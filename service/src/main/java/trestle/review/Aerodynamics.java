@@ -9,8 +9,7 @@ import trestle.numeric.Guard;
  * @param oswaldEfficiency how near drag due to lift comes to that of an elliptic wing, above 0
  * @param maxLiftCoefficient greatest lift coefficient, above 0
  */
-public record Aerodynamics(
-        double zeroLiftCoefficient, double oswaldEfficiency, double maxLiftCoefficient) {
+public record Aerodynamics(double zeroLiftCoefficient, double oswaldEfficiency, double maxLiftCoefficient) {
     /** Checks the physics. */
     public Aerodynamics {
         Guard.positive("zeroLiftCoefficient", zeroLiftCoefficient);

@@ -100,7 +100,9 @@ public final class BuildReview {
     }
 
     private static List<Optional<String>> gauges(List<RunReview> runs) {
-        return runs.stream().map(run -> run.fitted().map(a -> a.gauge().designation())).toList();
+        return runs.stream()
+                .map(run -> run.fitted().map(a -> a.gauge().designation()))
+                .toList();
     }
 
     /** One pass with wires of known gauge. */
@@ -119,41 +121,31 @@ public final class BuildReview {
         Round(List<RunReview> wires) {
             balanceTask = balanceTask(wires);
             balance = MassBalance.of(balanceTask);
-            store =
-                    new PackStore(
-                            new Pack(aircraft.segments(), leadResistanceOhm(wires)),
-                            aircraft.cutoff(),
-                            surroundings());
+            store = new PackStore(
+                    new Pack(aircraft.segments(), leadResistanceOhm(wires)), aircraft.cutoff(), surroundings());
             thrust = ThrustSource.of(aircraft.propulsion(), store, air);
             Aerodynamics aerodynamics = aircraft.aerodynamics();
-            airframe =
-                    new Airframe(
-                            balance.centre().massKg(),
-                            planform.areaM2(),
-                            planform.spanM(),
-                            aerodynamics.maxLiftCoefficient());
-            polar =
-                    DragPolar.of(
-                            aerodynamics.zeroLiftCoefficient(),
-                            aerodynamics.oswaldEfficiency(),
-                            airframe.aspectRatio());
+            airframe = new Airframe(
+                    balance.centre().massKg(), planform.areaM2(), planform.spanM(), aerodynamics.maxLiftCoefficient());
+            polar = DragPolar.of(
+                    aerodynamics.zeroLiftCoefficient(), aerodynamics.oswaldEfficiency(), airframe.aspectRatio());
             enduranceTask = enduranceTask();
             endurance = Endurance.of(enduranceTask);
             cruise = endurance.atAirspeed().or(endurance::bestRange).or(endurance::bestEndurance);
-            fullThrottle =
-                    thrust.fullThrottlePowerW().stream().mapToObj(this::atFullThrottle).findFirst();
+            fullThrottle = thrust.fullThrottlePowerW().stream()
+                    .mapToObj(this::atFullThrottle)
+                    .findFirst();
         }
 
         List<RunReview> runs() {
-            RunCurrents currents =
-                    new RunCurrents(
-                            cruise,
-                            fullThrottle,
-                            aircraft.propulsion().fullThrottleDurationS(),
-                            balance.centre().massKg(),
-                            store.pack().nominalVoltageV(),
-                            air,
-                            aircraft.mission().conditions().altitudeM());
+            RunCurrents currents = new RunCurrents(
+                    cruise,
+                    fullThrottle,
+                    aircraft.propulsion().fullThrottleDurationS(),
+                    balance.centre().massKg(),
+                    store.pack().nominalVoltageV(),
+                    air,
+                    aircraft.mission().conditions().altitudeM());
             return aircraft.runs().stream().map(currents::review).toList();
         }
 
@@ -161,8 +153,7 @@ public final class BuildReview {
             PackTask packTask = packTask();
             PackEnergy pack = PackEnergy.of(packTask);
             Optional<LaunchStallTask> launchTask = launchTask();
-            List<Finding> findings =
-                    ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
+            List<Finding> findings = ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
             List<Assumption> assumptions = ReviewAssumptions.of(aircraft, cruise, fullThrottle);
             return new Review(
                     balance,
@@ -187,17 +178,16 @@ public final class BuildReview {
             }
             LaunchPlan plan = mission.launch().get();
             double stallMPerS = airframe.stallSpeedMPerS(air.densityKgPerM3());
-            return Optional.of(
-                    new LaunchStallTask(
-                            airframe,
-                            polar,
-                            thrust.thrust().get(),
-                            air,
-                            mission.headwindMPerS(),
-                            plan.launch().apply(stallMPerS),
-                            plan.motorDelayS(),
-                            plan.turn(),
-                            OptionalDouble.empty()));
+            return Optional.of(new LaunchStallTask(
+                    airframe,
+                    polar,
+                    thrust.thrust().get(),
+                    air,
+                    mission.headwindMPerS(),
+                    plan.launch().apply(stallMPerS),
+                    plan.motorDelayS(),
+                    plan.turn(),
+                    OptionalDouble.empty()));
         }
 
         private BalanceTask balanceTask(List<RunReview> wires) {
@@ -230,12 +220,11 @@ public final class BuildReview {
         }
 
         private Optional<Battery> battery() {
-            double packsKg =
-                    aircraft.packs().stream().mapToDouble(p -> p.item().totalMassKg()).sum();
+            double packsKg = aircraft.packs().stream()
+                    .mapToDouble(p -> p.item().totalMassKg())
+                    .sum();
             OptionalDouble limit =
-                    aircraft.limits()
-                            .map(Limits::maximumTakeoffMassKg)
-                            .orElse(OptionalDouble.empty());
+                    aircraft.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
             return Optional.of(new Battery(packsKg, limit));
         }
 
@@ -256,17 +245,15 @@ public final class BuildReview {
 
     private Surroundings surroundings() {
         double airK = air.temperatureK();
-        return new Surroundings(
-                airK, aircraft.mission().packTemperatureK().orElse(airK), aircraft.insulation());
+        return new Surroundings(airK, aircraft.mission().packTemperatureK().orElse(airK), aircraft.insulation());
     }
 
     private static double leadResistanceOhm(List<RunReview> wires) {
         double sum = 0;
         for (RunReview run : wires) {
             if (run.carriesPackCurrent()) {
-                sum +=
-                        run.fitted().map(GaugeAnswer::resistanceOhm).orElse(0.0)
-                                + run.task().run().connectorResistanceOhm();
+                sum += run.fitted().map(GaugeAnswer::resistanceOhm).orElse(0.0)
+                        + run.task().run().connectorResistanceOhm();
             }
         }
         return sum;

@@ -21,10 +21,10 @@ public record Compass(CompassTask task, Clearance clearance) {
     private static final double NOMINAL_SEPARATION_M = 5e-3;
 
     static Compass of(CompassPlan plan, List<RunReview> runs) {
-        List<LeadRun> leads =
-                plan.leads().stream().map(lead -> lead(lead, runs.get(lead.runIndex()))).toList();
-        CompassTask task =
-                new CompassTask(leads, plan.earthHorizontalT(), plan.allowedHeadingErrorRad());
+        List<LeadRun> leads = plan.leads().stream()
+                .map(lead -> lead(lead, runs.get(lead.runIndex())))
+                .toList();
+        CompassTask task = new CompassTask(leads, plan.earthHorizontalT(), plan.allowedHeadingErrorRad());
         return new Compass(task, CompassClearance.of(task));
     }
 
@@ -35,13 +35,7 @@ public record Compass(CompassTask task, Clearance clearance) {
         double separationM = lead.separationM().orElseGet(() -> touchingM(reviewed));
         // A compass cannot stand between two leads that are one bundle: the nearest is beside it.
         double distanceM = Math.max(lead.distanceM(), Math.nextUp(separationM / 2));
-        return new LeadRun(
-                run.name(),
-                currentA,
-                separationM,
-                lead.twisted(),
-                distanceM,
-                OptionalDouble.empty());
+        return new LeadRun(run.name(), currentA, separationM, lead.twisted(), distanceM, OptionalDouble.empty());
     }
 
     private static double touchingM(RunReview run) {

@@ -12,8 +12,7 @@ import trestle.numeric.Guard;
  * @param twisted whether the two are twisted about each other
  * @param distanceM distance from the compass to the middle between them, m, above 0
  */
-public record CompassLead(
-        int runIndex, OptionalDouble separationM, boolean twisted, double distanceM) {
+public record CompassLead(int runIndex, OptionalDouble separationM, boolean twisted, double distanceM) {
     /** Checks the physics. */
     public CompassLead {
         separationM.ifPresent(value -> Guard.positive("separationM", value));

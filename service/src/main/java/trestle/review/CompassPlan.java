@@ -10,8 +10,7 @@ import trestle.numeric.Guard;
  * @param earthHorizontalT horizontal part of the earth's field, T, above 0
  * @param allowedHeadingErrorRad greatest heading error, rad, above 0
  */
-public record CompassPlan(
-        List<CompassLead> leads, double earthHorizontalT, double allowedHeadingErrorRad) {
+public record CompassPlan(List<CompassLead> leads, double earthHorizontalT, double allowedHeadingErrorRad) {
     /** Copies the list and checks the physics. */
     public CompassPlan {
         leads = List.copyOf(leads);

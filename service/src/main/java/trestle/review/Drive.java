@@ -18,8 +18,7 @@ import trestle.propulsion.PropulsionTask;
  * @param train the same, ready to be asked
  * @param efficiency its efficiency over airspeed and thrust
  */
-public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficiency)
-        implements PropulsiveEfficiency {
+public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficiency) implements PropulsiveEfficiency {
 
     /**
      * A drive in the air of a flight.
@@ -30,9 +29,7 @@ public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficie
      */
     public static Drive of(PropulsionSystem system, AirState air) {
         PowerTrain train = PowerTrain.of(system, air);
-        PropulsionTask byItself =
-                new PropulsionTask(
-                        system, air, Optional.empty(), OptionalDouble.empty(), List.of());
+        PropulsionTask byItself = new PropulsionTask(system, air, Optional.empty(), OptionalDouble.empty(), List.of());
         return new Drive(byItself, train, EfficiencyMap.of(train));
     }
 

@@ -26,11 +26,10 @@ public record FullThrottle(double powerW, double currentA, double lowestVoltageV
      * @return how the packs take it
      */
     static FullThrottle from(PackStore store, double powerW, double durationS) {
-        Discharge run =
-                Discharge.of(
-                        PackState.of(store.pack(), store.surroundings()),
-                        new Load.Profile(List.of(new PowerStep(powerW, durationS))),
-                        store.cutoff());
+        Discharge run = Discharge.of(
+                PackState.of(store.pack(), store.surroundings()),
+                new Load.Profile(List.of(new PowerStep(powerW, durationS))),
+                store.cutoff());
         boolean any = run.durationS() > 0;
         return new FullThrottle(
                 powerW,

@@ -12,8 +12,7 @@ import trestle.wiring.WireTask;
  * @param voltageGiven whether the supply voltage of the task was given
  * @param armM station of its middle, m aft of the datum; empty for a run that is not weighed
  */
-public record InstalledRun(
-        RunCurrent current, WireTask task, boolean voltageGiven, OptionalDouble armM) {
+public record InstalledRun(RunCurrent current, WireTask task, boolean voltageGiven, OptionalDouble armM) {
     /** Which current a run carries. */
     public enum RunCurrent {
         /** What the pack gives. */

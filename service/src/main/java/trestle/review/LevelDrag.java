@@ -13,8 +13,7 @@ import trestle.propulsion.DragCurve;
  * @param wingAreaM2 wing area, m², above 0
  * @param densityKgPerM3 density of the air, kg/m³, above 0
  */
-public record LevelDrag(DragPolar polar, double massKg, double wingAreaM2, double densityKgPerM3)
-        implements DragCurve {
+public record LevelDrag(DragPolar polar, double massKg, double wingAreaM2, double densityKgPerM3) implements DragCurve {
     /** Checks the physics. */
     public LevelDrag {
         Guard.present("polar", polar);

@@ -27,8 +27,7 @@ import trestle.flight.StoreEnd;
  * @param cutoff where it counts as empty
  * @param surroundings air and temperature at take-off
  */
-public record PackStore(Pack pack, Cutoff cutoff, Surroundings surroundings)
-        implements EnergyStore {
+public record PackStore(Pack pack, Cutoff cutoff, Surroundings surroundings) implements EnergyStore {
 
     @Override
     public Draw constantPower(double powerW) {
@@ -44,19 +43,16 @@ public record PackStore(Pack pack, Cutoff cutoff, Surroundings surroundings)
 
     @Override
     public Plan fly(List<Step> steps) {
-        List<PowerStep> profile =
-                steps.stream().map(s -> new PowerStep(s.powerW(), s.durationS())).toList();
-        Discharge run =
-                Discharge.of(PackState.of(pack, surroundings), new Load.Profile(profile), cutoff);
+        List<PowerStep> profile = steps.stream()
+                .map(s -> new PowerStep(s.powerW(), s.durationS()))
+                .toList();
+        Discharge run = Discharge.of(PackState.of(pack, surroundings), new Load.Profile(profile), cutoff);
         List<FlownStep> flown = new ArrayList<>();
         for (StepOutcome step : run.steps()) {
             flown.add(flown(step));
         }
         return new Plan(
-                flown,
-                run.ending() == DischargeEnd.PROFILE_END
-                        ? Optional.empty()
-                        : Optional.of(end(run.ending())));
+                flown, run.ending() == DischargeEnd.PROFILE_END ? Optional.empty() : Optional.of(end(run.ending())));
     }
 
     private static FlownStep flown(StepOutcome step) {
@@ -66,9 +62,7 @@ public record PackStore(Pack pack, Cutoff cutoff, Surroundings surroundings)
                 step.endS(),
                 step.energyJ(),
                 OptionalDouble.of(step.lowestVoltageV()),
-                durationS > 0
-                        ? OptionalDouble.of(step.chargeC() / durationS)
-                        : OptionalDouble.empty());
+                durationS > 0 ? OptionalDouble.of(step.chargeC() / durationS) : OptionalDouble.empty());
     }
 
     private static StoreEnd end(DischargeEnd ending) {

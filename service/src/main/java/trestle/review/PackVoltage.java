@@ -74,8 +74,7 @@ public final class PackVoltage implements VoltageSource {
         for (int i = 0; i < MOST_DOUBLINGS && atTakeOff.terminalVoltageV(highA) > 0; i++) {
             highA *= 2;
         }
-        OptionalDouble collapse =
-                Root.between(atTakeOff::terminalVoltageV, 0, highA, highA * ACCURACY_RATIO);
+        OptionalDouble collapse = Root.between(atTakeOff::terminalVoltageV, 0, highA, highA * ACCURACY_RATIO);
         return collapse.orElse(highA);
     }
 }

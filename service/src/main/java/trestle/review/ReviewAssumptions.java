@@ -12,41 +12,36 @@ import trestle.flight.SpeedPoint;
 final class ReviewAssumptions {
     private ReviewAssumptions() {}
 
-    static List<Assumption> of(
-            Aircraft aircraft, Optional<SpeedPoint> cruise, Optional<FullThrottle> fullThrottle) {
+    static List<Assumption> of(Aircraft aircraft, Optional<SpeedPoint> cruise, Optional<FullThrottle> fullThrottle) {
         List<Assumption> all = new ArrayList<>();
         if (cruise.isPresent() && aircraft.mission().cruiseAirspeedMPerS().isEmpty()) {
-            all.add(
-                    assumption(
-                            ReviewPart.CRUISE_AIRSPEED,
-                            String.format(
-                                    Locale.ROOT,
-                                    "%.1f m/s, the airspeed of best range",
-                                    cruise.get().airspeedMPerS()),
-                            "the mission gives no cruising airspeed"));
+            all.add(assumption(
+                    ReviewPart.CRUISE_AIRSPEED,
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f m/s, the airspeed of best range",
+                            cruise.get().airspeedMPerS()),
+                    "the mission gives no cruising airspeed"));
         }
         if (fullThrottle.isEmpty()) {
-            all.add(
-                    assumption(
-                            ReviewPart.FULL_THROTTLE,
-                            "no peak on packs and main wires",
-                            "the power at full throttle is not given"));
+            all.add(assumption(
+                    ReviewPart.FULL_THROTTLE,
+                    "no peak on packs and main wires",
+                    "the power at full throttle is not given"));
         } else {
-            all.add(
-                    assumption(
-                            ReviewPart.FULL_THROTTLE,
-                            String.format(
-                                    Locale.ROOT,
-                                    "full throttle from packs as at take-off, %.0f s in one go",
-                                    aircraft.propulsion().fullThrottleDurationS()),
-                            "that is when it is used longest"));
+            all.add(assumption(
+                    ReviewPart.FULL_THROTTLE,
+                    String.format(
+                            Locale.ROOT,
+                            "full throttle from packs as at take-off, %.0f s in one go",
+                            aircraft.propulsion().fullThrottleDurationS()),
+                    "that is when it is used longest"));
         }
         if (aircraft.mission().packTemperatureK().isEmpty()) {
-            all.add(
-                    assumption(
-                            ReviewPart.PACK_TEMPERATURE,
-                            "cells at take-off as warm as the air",
-                            "the mission gives no temperature for them"));
+            all.add(assumption(
+                    ReviewPart.PACK_TEMPERATURE,
+                    "cells at take-off as warm as the air",
+                    "the mission gives no temperature for them"));
         }
         return all;
     }

@@ -27,26 +27,22 @@ final class ReviewFindings {
             List<RunReview> runs) {
         List<Finding> findings = new ArrayList<>();
         if (cruise.isEmpty()) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "no-cruise",
-                            Subject.of(ReviewPart.CRUISE_AIRSPEED),
-                            "No airspeed can be flown, so packs and wires are judged without a"
-                                    + " cruise current."));
+            findings.add(Finding.of(
+                    STOP,
+                    "no-cruise",
+                    Subject.of(ReviewPart.CRUISE_AIRSPEED),
+                    "No airspeed can be flown, so packs and wires are judged without a" + " cruise current."));
         }
         fullThrottle.ifPresent(full -> throttle(findings, full, pack));
         for (int i = 0; i < runs.size(); i++) {
             if (aircraft.runs().get(i).armM().isEmpty()) {
-                findings.add(
-                        Finding.of(
-                                NOTE,
-                                "wire-not-weighed",
-                                Subject.of(ReviewPart.RUN_ARM, i),
-                                text(
-                                        "The wire of %s has no arm, so its mass is left out of the"
-                                                + " balance.",
-                                        runs.get(i).task().run().name())));
+                findings.add(Finding.of(
+                        NOTE,
+                        "wire-not-weighed",
+                        Subject.of(ReviewPart.RUN_ARM, i),
+                        text(
+                                "The wire of %s has no arm, so its mass is left out of the" + " balance.",
+                                runs.get(i).task().run().name())));
             }
         }
         return findings;
@@ -55,30 +51,26 @@ final class ReviewFindings {
     private static void throttle(List<Finding> findings, FullThrottle full, Pack pack) {
         Subject subject = Subject.of(ReviewPart.FULL_THROTTLE);
         if (!full.held()) {
-            findings.add(
-                    Finding.of(
-                            STOP,
-                            "full-throttle-not-held",
-                            subject,
-                            text(
-                                    "The packs, full, do not hold %.0f W at full throttle for as"
-                                            + " long as asked.",
-                                    full.powerW())));
+            findings.add(Finding.of(
+                    STOP,
+                    "full-throttle-not-held",
+                    subject,
+                    text(
+                            "The packs, full, do not hold %.0f W at full throttle for as" + " long as asked.",
+                            full.powerW())));
         }
         OptionalDouble rated = PackRatings.of(pack).maxContinuousCurrentA();
         if (rated.isPresent() && full.currentA() > rated.getAsDouble()) {
-            findings.add(
-                    Finding.of(
-                            ATTENTION,
-                            "full-throttle-above-cell-rating",
-                            Subject.of(ReviewPart.FULL_THROTTLE),
-                            full.currentA(),
-                            rated.getAsDouble(),
-                            text(
-                                    "Full throttle draws %.1f A; the cells are rated for %.1f A"
-                                            + " continuously, so keep it short and watch their"
-                                            + " temperature.",
-                                    full.currentA(), rated.getAsDouble())));
+            findings.add(Finding.of(
+                    ATTENTION,
+                    "full-throttle-above-cell-rating",
+                    Subject.of(ReviewPart.FULL_THROTTLE),
+                    full.currentA(),
+                    rated.getAsDouble(),
+                    text(
+                            "Full throttle draws %.1f A; the cells are rated for %.1f A continuously, so keep it short"
+                                    + " and watch their temperature.",
+                            full.currentA(), rated.getAsDouble())));
         }
     }
 

@@ -28,14 +28,10 @@ public final class ReviewWorkings {
         ReviewWorkings all = new ReviewWorkings();
         ReviewTasks tasks = review.tasks();
         tasks.rails()
-                .ifPresent(t -> all.add("rail-budget", RailWorkings.of(t, review.rails().get())));
+                .ifPresent(t ->
+                        all.add("rail-budget", RailWorkings.of(t, review.rails().get())));
         all.add("mass-balance", MassBalanceWorkings.of(tasks.balance(), review.balance()));
-        review.propulsion()
-                .ifPresent(
-                        d ->
-                                all.add(
-                                        "propulsion-match",
-                                        PropulsionWorkings.of(d.task(), d.match())));
+        review.propulsion().ifPresent(d -> all.add("propulsion-match", PropulsionWorkings.of(d.task(), d.match())));
         all.add("endurance", EnduranceWorkings.of(tasks.endurance(), review.endurance()));
         for (RunReview run : review.runs()) {
             String part = "wire-sizing, " + run.task().run().name();
@@ -43,14 +39,9 @@ public final class ReviewWorkings {
         }
         all.add("pack-energy", PackWorkings.of(tasks.pack(), review.pack()));
         tasks.launch()
-                .ifPresent(
-                        t -> all.add("launch-stall", LaunchWorkings.of(t, review.launch().get())));
-        review.compass()
-                .ifPresent(
-                        c ->
-                                all.add(
-                                        "compass-clearance",
-                                        CompassWorkings.of(c.task(), c.clearance())));
+                .ifPresent(t -> all.add(
+                        "launch-stall", LaunchWorkings.of(t, review.launch().get())));
+        review.compass().ifPresent(c -> all.add("compass-clearance", CompassWorkings.of(c.task(), c.clearance())));
         return List.copyOf(all.lines);
     }
 

@@ -38,19 +38,16 @@ record ThrustSource(
                     Optional.empty());
         }
         Propulsion.ByParts parts = (Propulsion.ByParts) propulsion;
-        PropulsionSystem system =
-                new PropulsionSystem(
-                        parts.motor(),
-                        parts.controller(),
-                        parts.propeller(),
-                        parts.motorCount(),
-                        PackVoltage.supply(
-                                store.pack(), Optional.of(store.cutoff()), store.surroundings()));
+        PropulsionSystem system = new PropulsionSystem(
+                parts.motor(),
+                parts.controller(),
+                parts.propeller(),
+                parts.motorCount(),
+                PackVoltage.supply(store.pack(), Optional.of(store.cutoff()), store.surroundings()));
         Drive drive = Drive.of(system, air);
-        OptionalDouble fullW =
-                drive.train().atFullThrottle(0).stream()
-                        .mapToDouble(OperatingPoint::electricalPowerW)
-                        .findFirst();
+        OptionalDouble fullW = drive.train().atFullThrottle(0).stream()
+                .mapToDouble(OperatingPoint::electricalPowerW)
+                .findFirst();
         return new ThrustSource(
                 drive,
                 fullW,
@@ -59,25 +56,16 @@ record ThrustSource(
     }
 
     /** The match at cruise; empty where only efficiencies are known. */
-    Optional<DriveMatch> match(
-            Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
-        return drive.map(
-                known -> {
-                    LevelDrag drag =
-                            new LevelDrag(
-                                    polar,
-                                    airframe.massKg(),
-                                    airframe.wingAreaM2(),
-                                    air.densityKgPerM3());
-                    PropulsionTask task =
-                            new PropulsionTask(
-                                    known.task().system(),
-                                    air,
-                                    cruise.map(
-                                            point -> new CruiseDemand(point.airspeedMPerS(), drag)),
-                                    OptionalDouble.of(airframe.massKg()),
-                                    List.of());
-                    return new DriveMatch(task, PropulsionMatch.of(task, known.train()));
-                });
+    Optional<DriveMatch> match(Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
+        return drive.map(known -> {
+            LevelDrag drag = new LevelDrag(polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3());
+            PropulsionTask task = new PropulsionTask(
+                    known.task().system(),
+                    air,
+                    cruise.map(point -> new CruiseDemand(point.airspeedMPerS(), drag)),
+                    OptionalDouble.of(airframe.massKg()),
+                    List.of());
+            return new DriveMatch(task, PropulsionMatch.of(task, known.train()));
+        });
     }
 }

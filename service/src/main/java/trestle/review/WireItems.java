@@ -24,10 +24,7 @@ final class WireItems {
             RunReview run = reviewed.get(i);
             if (armM.isPresent() && run.fitted().isPresent()) {
                 double massKg = run.fitted().get().massKg();
-                items.add(
-                        Item.of(
-                                "wire: " + run.task().run().name(),
-                                new PointMass(massKg, armM.getAsDouble(), 0, 0)));
+                items.add(Item.of("wire: " + run.task().run().name(), new PointMass(massKg, armM.getAsDouble(), 0, 0)));
             }
         }
         return items;

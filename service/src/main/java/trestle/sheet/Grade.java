@@ -7,9 +7,7 @@ public enum Grade {
     /** Worth knowing. */
     NOTE("Note", "Worth knowing."),
     /** Look before flying. */
-    ATTENTION(
-            "Attention",
-            "A margin is thin or an input doubtful: settle the findings before flying."),
+    ATTENTION("Attention", "A margin is thin or an input doubtful: settle the findings before flying."),
     /** A limit is passed. */
     STOP("Stop", "A limit is passed: do not fly before the findings marked stop are settled.");
 

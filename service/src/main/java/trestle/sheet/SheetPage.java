@@ -49,17 +49,11 @@ final class SheetPage {
     private Markup body() {
         List<Table> tables = sheet.tables();
         List<String> figures = sheet.figures();
-        Markup overview =
-                element(
-                        "div",
-                        "overview",
-                        element(
-                                "div",
-                                "",
-                                keyNumbers(),
-                                each(first(tables), SheetPage::table),
-                                signature()),
-                        each(first(figures), SheetPage::figure));
+        Markup overview = element(
+                "div",
+                "overview",
+                element("div", "", keyNumbers(), each(first(tables), SheetPage::table), signature()),
+                each(first(figures), SheetPage::figure));
         return element(
                 "body",
                 "",
@@ -98,8 +92,7 @@ final class SheetPage {
 
     private String counted() {
         Map<Grade, Long> counts =
-                sheet.findings().stream()
-                        .collect(Collectors.groupingBy(Judged::grade, Collectors.counting()));
+                sheet.findings().stream().collect(Collectors.groupingBy(Judged::grade, Collectors.counting()));
         return List.of(Grade.STOP, Grade.ATTENTION, Grade.NOTE).stream()
                 .filter(counts::containsKey)
                 .map(grade -> grade.counted(counts.get(grade)))
@@ -127,17 +120,16 @@ final class SheetPage {
                         "",
                         each(
                                 sheet.keyNumbers(),
-                                number ->
+                                number -> element(
+                                        "div",
+                                        "",
+                                        element("dt", "", number.label()),
                                         element(
-                                                "div",
+                                                "dd",
                                                 "",
-                                                element("dt", "", number.label()),
-                                                element(
-                                                        "dd",
-                                                        "",
-                                                        text(number.value()),
-                                                        Markup.SPACE,
-                                                        element("span", "", number.unit()))))));
+                                                text(number.value()),
+                                                Markup.SPACE,
+                                                element("span", "", number.unit()))))));
     }
 
     private static Markup table(Table table) {
@@ -154,10 +146,7 @@ final class SheetPage {
                                 element(
                                         "thead",
                                         "",
-                                        element(
-                                                "tr",
-                                                "",
-                                                each(table.columns(), c -> element("th", "", c)))),
+                                        element("tr", "", each(table.columns(), c -> element("th", "", c)))),
                                 element("tbody", "", each(table.rows(), SheetPage::row)))));
     }
 
@@ -170,8 +159,7 @@ final class SheetPage {
     }
 
     private Markup figures(List<String> figures) {
-        return section(
-                "figures", "Figures", name, element("div", "", each(figures, SheetPage::figure)));
+        return section("figures", "Figures", name, element("div", "", each(figures, SheetPage::figure)));
     }
 
     private static Markup figure(String svg) {
@@ -184,22 +172,14 @@ final class SheetPage {
                 "small",
                 section("cautions", "Cautions", "", sentences(sheet.cautions())),
                 assumptions(),
-                section(
-                        "models",
-                        "Computed by",
-                        "Trestle " + sheet.version(),
-                        sentences(sheet.models())));
+                section("models", "Computed by", "Trestle " + sheet.version(), sentences(sheet.models())));
     }
 
     /** What was assumed for the same reason at several places is written once. */
     private Markup assumptions() {
-        Map<String, List<Assumed>> alike =
-                sheet.assumptions().stream()
-                        .collect(
-                                Collectors.groupingBy(
-                                        a -> a.assumed() + '\n' + a.because(),
-                                        LinkedHashMap::new,
-                                        Collectors.toList()));
+        Map<String, List<Assumed>> alike = sheet.assumptions().stream()
+                .collect(Collectors.groupingBy(
+                        a -> a.assumed() + '\n' + a.because(), LinkedHashMap::new, Collectors.toList()));
         return section(
                 "assumptions",
                 "Assumptions",
@@ -221,9 +201,8 @@ final class SheetPage {
                                 .filter(w -> !w.isEmpty())
                                 .distinct()
                                 .toList(),
-                        where ->
-                                new Markup(
-                                        Markup.SPACE.html() + element("code", "", where).html())));
+                        where -> new Markup(
+                                Markup.SPACE.html() + element("code", "", where).html())));
     }
 
     private static Markup sentences(List<String> sentences) {
@@ -249,11 +228,7 @@ final class SheetPage {
 
     private static Markup section(String cssClass, String title, String aside, Markup content) {
         Markup heading =
-                element(
-                        "h2",
-                        "",
-                        text(title),
-                        when(!aside.isEmpty(), Markup.SPACE, element("span", "", aside)));
+                element("h2", "", text(title), when(!aside.isEmpty(), Markup.SPACE, element("span", "", aside)));
         return element("section", cssClass, heading, content);
     }
 

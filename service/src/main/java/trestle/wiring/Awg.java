@@ -53,7 +53,6 @@ public final class Awg {
                 return number;
             }
         }
-        throw new ImpossibleValue(
-                "gauge", "gauge " + name + " is not an American wire gauge from 0000 to 40");
+        throw new ImpossibleValue("gauge", "gauge " + name + " is not an American wire gauge from 0000 to 40");
     }
 }

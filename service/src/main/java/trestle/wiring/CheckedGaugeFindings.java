@@ -76,8 +76,7 @@ final class CheckedGaugeFindings {
                     settledC,
                     limitC,
                     text(
-                            "%s settles at %.1f °C, and %.0f °C would leave 10 °C to the rating of"
-                                    + " its insulation.",
+                            "%s settles at %.1f °C, and %.0f °C would leave 10 °C to the rating of its insulation.",
                             label, settledC, limitC));
         }
     }
@@ -96,10 +95,8 @@ final class CheckedGaugeFindings {
                 ratingC,
                 text(
                         answer.meltsInPeak()
-                                ? "%s melts in the peak, at %.0f °C; its insulation is rated for"
-                                        + " %.0f °C."
-                                : "%s reaches %.0f °C in the peak; its insulation is rated for"
-                                        + " %.0f °C.",
+                                ? "%s melts in the peak, at %.0f °C; its insulation is rated for" + " %.0f °C."
+                                : "%s reaches %.0f °C in the peak; its insulation is rated for" + " %.0f °C.",
                         label,
                         reachedC,
                         ratingC));
@@ -126,8 +123,7 @@ final class CheckedGaugeFindings {
                     percent,
                     limitPercent,
                     text(
-                            "%s drops %.3g %% of the supply, connectors included; the limit is"
-                                    + " %.3g %%.",
+                            "%s drops %.3g %% of the supply, connectors included; the limit is" + " %.3g %%.",
                             label, percent, limitPercent));
         }
     }
@@ -148,13 +144,7 @@ final class CheckedGaugeFindings {
         }
     }
 
-    private void add(
-            Severity severity,
-            String code,
-            WiringPart part,
-            double value,
-            double limit,
-            String message) {
+    private void add(Severity severity, String code, WiringPart part, double value, double limit, String message) {
         findings.add(Finding.of(severity, code, Subject.of(part), value, limit, message));
     }
 }

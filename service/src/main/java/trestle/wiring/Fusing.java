@@ -36,8 +36,7 @@ public final class Fusing {
      * @param durationS duration, s, above 0
      * @return current, A
      */
-    public static double onderdonkCurrentA(
-            double areaM2, double startC, double endC, double durationS) {
+    public static double onderdonkCurrentA(double areaM2, double startC, double endC, double durationS) {
         double circularMils = areaM2 * CIRCULAR_MILS_PER_M2;
         double exponent = Math.log10((endC - startC) / (234 + startC) + 1);
         return circularMils * Math.sqrt(exponent / (33 * durationS));

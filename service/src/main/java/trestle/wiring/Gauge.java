@@ -12,8 +12,7 @@ import trestle.units.Area;
  * @param areaM2 copper area, m², above 0
  * @param resistancePerMOhm resistance of the stranded conductor at 20 °C, Ω/m, above 0
  */
-public record Gauge(
-        GaugeSystem system, String designation, double areaM2, double resistancePerMOhm) {
+public record Gauge(GaugeSystem system, String designation, double areaM2, double resistancePerMOhm) {
     /**
      * Stranded over solid resistance of the same copper area: the strands run a few percent longer
      * than the wire. Common practice, no source.
@@ -45,10 +44,7 @@ public record Gauge(
         double diameterM = Awg.diameterM(number);
         double areaM2 = Math.PI / 4 * diameterM * diameterM;
         return new Gauge(
-                GaugeSystem.AWG,
-                Awg.designation(number),
-                areaM2,
-                LAY_RATIO * Copper.resistancePerMOhm(areaM2));
+                GaugeSystem.AWG, Awg.designation(number), areaM2, LAY_RATIO * Copper.resistancePerMOhm(areaM2));
     }
 
     /**

@@ -94,10 +94,7 @@ public record GaugeAnswer(
     }
 
     private static List<Shortfall> fails(
-            WireTask task,
-            Optional<SteadyState> steady,
-            OptionalDouble peakK,
-            double totalDropFraction) {
+            WireTask task, Optional<SteadyState> steady, OptionalDouble peakK, double totalDropFraction) {
         List<Shortfall> fails = new ArrayList<>();
         if (steady.isEmpty()) {
             fails.add(Shortfall.RUNAWAY);
@@ -114,8 +111,7 @@ public record GaugeAnswer(
         if (totalDropFraction > task.maxDropFraction()) {
             fails.add(Shortfall.DROP);
         }
-        if (task.run().connectors().stream()
-                .anyMatch(c -> task.run().currentA() > c.ratedCurrentA())) {
+        if (task.run().connectors().stream().anyMatch(c -> task.run().currentA() > c.ratedCurrentA())) {
             fails.add(Shortfall.CONNECTOR);
         }
         return fails;

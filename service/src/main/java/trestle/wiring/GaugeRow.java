@@ -32,7 +32,6 @@ public record GaugeRow(
                 Copper.resistancePerMOhm(gauge.areaM2()),
                 gauge.areaM2() * Copper.DENSITY_KG_PER_M3,
                 Fusing.preeceCurrentA(gauge.solidDiameterM()),
-                Fusing.onderdonkCurrentA(
-                        gauge.areaM2(), ROOM_C, Temperature.cFromK(Copper.MELTING_POINT_K), 1));
+                Fusing.onderdonkCurrentA(gauge.areaM2(), ROOM_C, Temperature.cFromK(Copper.MELTING_POINT_K), 1));
     }
 }

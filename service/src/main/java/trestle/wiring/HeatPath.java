@@ -45,17 +45,13 @@ final class HeatPath {
         this.sinkK = surroundings.sinkTemperatureK();
         this.pressurePa = StandardAtmosphere.pressurePa(surroundings.altitudeM());
         this.heatedCount = heatedCount;
-        this.surfaceDiameterM =
-                heatedCount <= 1
-                        ? wire.outerDiameterM()
-                        : BUNDLE_ENVELOPE_RATIO * Math.sqrt(heatedCount) * wire.outerDiameterM();
+        this.surfaceDiameterM = heatedCount <= 1
+                ? wire.outerDiameterM()
+                : BUNDLE_ENVELOPE_RATIO * Math.sqrt(heatedCount) * wire.outerDiameterM();
         this.foam = surroundings.enclosure() == Enclosure.FOAM_CHANNEL;
-        this.foamConductanceWPerMK =
-                foamConductanceWPerMK(surfaceDiameterM, surroundings.foamWallM());
-        this.innerResistanceKMPerW =
-                wire.insulationResistanceKMPerW()
-                        + Math.max(0, heatedCount - 1)
-                                / (4 * Math.PI * BUNDLE_CONDUCTIVITY_W_PER_M_K);
+        this.foamConductanceWPerMK = foamConductanceWPerMK(surfaceDiameterM, surroundings.foamWallM());
+        this.innerResistanceKMPerW = wire.insulationResistanceKMPerW()
+                + Math.max(0, heatedCount - 1) / (4 * Math.PI * BUNDLE_CONDUCTIVITY_W_PER_M_K);
     }
 
     /** Conductance of a foam cylinder round a wire, {@code 2 π k / ln(1 + 2 t / D)}, [4]. */
@@ -78,14 +74,9 @@ final class HeatPath {
         if (foam) {
             return foamConductanceWPerMK * (surfaceK - sinkK) / heatedCount;
         }
-        double convected =
-                NaturalConvection.heatWPerM(surfaceK, sinkK, surfaceDiameterM, pressurePa);
+        double convected = NaturalConvection.heatWPerM(surfaceK, sinkK, surfaceDiameterM, pressurePa);
         double radiated =
-                EMISSIVITY
-                        * RADIATION_W_PER_M2_K4
-                        * Math.PI
-                        * surfaceDiameterM
-                        * (fourth(surfaceK) - fourth(sinkK));
+                EMISSIVITY * RADIATION_W_PER_M2_K4 * Math.PI * surfaceDiameterM * (fourth(surfaceK) - fourth(sinkK));
         return (convected + radiated) / heatedCount;
     }
 

@@ -17,10 +17,8 @@ import trestle.units.Temperature;
  */
 record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, SteadyState steady) {
     static final String BALANCE =
-            "F. Incropera, D. DeWitt, Fundamentals of Heat and Mass Transfer: cylinder, conduction,"
-                    + " radiation";
-    private static final String CONVECTION =
-            "S. Churchill, H. Chu, Int. J. Heat Mass Transfer 18 (1975), 1049";
+            "F. Incropera, D. DeWitt, Fundamentals of Heat and Mass Transfer: cylinder, conduction," + " radiation";
+    private static final String CONVECTION = "S. Churchill, H. Chu, Int. J. Heat Mass Transfer 18 (1975), 1049";
     private static final String AIR = "U.S. Standard Atmosphere, 1976, equations 42, 51, 53";
 
     void write() {
@@ -56,17 +54,13 @@ record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, Steady
         String table = "IEC 60287-2-1 (secondary table), or typical of the material";
         chain.given("k_i", "conductivity of the insulation", conductivity, "W/(m K)", table);
         chain.given("N", "loaded conductors in the bundle", count, "1");
-        String cylinder =
-                "centre of an evenly heated cylinder; the 0.2 W/(m K) meets FAA"
-                        + " AC 43.13-1B page 11-27";
+        String cylinder = "centre of an evenly heated cylinder; the 0.2 W/(m K) meets FAA" + " AC 43.13-1B page 11-27";
         chain.step(
                 "R_i",
                 "thermal resistance from copper to surface",
                 path.innerResistanceKMPerW(),
                 "K m/W",
-                "ln(D/d)/(2*pi*k_i)+(N-1)/(4*pi*"
-                        + Chain.number(HeatPath.BUNDLE_CONDUCTIVITY_W_PER_M_K)
-                        + ")",
+                "ln(D/d)/(2*pi*k_i)+(N-1)/(4*pi*" + Chain.number(HeatPath.BUNDLE_CONDUCTIVITY_W_PER_M_K) + ")",
                 BALANCE + "; " + cylinder);
         String envelope = Chain.number(HeatPath.BUNDLE_ENVELOPE_RATIO) + "*sqrt(N)*D";
         chain.step(
@@ -91,9 +85,7 @@ record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, Steady
                 "heat through the foam, one conductor's share",
                 path.heatWPerM(steady.surfaceK()),
                 "W/m",
-                "2*pi*"
-                        + Chain.number(HeatPath.FOAM_CONDUCTIVITY_W_PER_M_K)
-                        + "/ln(1+2*h/D_s)*dT/N",
+                "2*pi*" + Chain.number(HeatPath.FOAM_CONDUCTIVITY_W_PER_M_K) + "/ln(1+2*h/D_s)*dT/N",
                 BALANCE);
     }
 
@@ -106,15 +98,13 @@ record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, Steady
         double prandtl = viscosity * NaturalConvection.AIR_SPECIFIC_HEAT_J_PER_KG_K / conductivity;
         double kinematic = viscosity / film.densityKgPerM3();
         double diameterM = Length.mFromMm(surfaceMm());
-        double rayleigh =
-                StandardAtmosphere.GRAVITY_M_PER_S2
-                        * Math.max(0, riseK)
-                        / filmK
-                        * Math.pow(diameterM, 3)
-                        * prandtl
-                        / (kinematic * kinematic);
-        double convected =
-                NaturalConvection.heatWPerM(steady.surfaceK(), path.sinkK(), diameterM, pressurePa);
+        double rayleigh = StandardAtmosphere.GRAVITY_M_PER_S2
+                * Math.max(0, riseK)
+                / filmK
+                * Math.pow(diameterM, 3)
+                * prandtl
+                / (kinematic * kinematic);
+        double convected = NaturalConvection.heatWPerM(steady.surfaceK(), path.sinkK(), diameterM, pressurePa);
         chain.given("p", "air pressure", pressurePa, "Pa", AIR + ", at the request's altitude");
         chain.step("T_f", "film temperature", filmK, "K", "(T_s+T_a)/2", CONVECTION);
         chain.step(
@@ -129,12 +119,7 @@ record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, Steady
         chain.step("rho", "density", density, "kg/m³", "p*28.9644/(8314.32*T_f)", AIR);
         chain.step("Pr", "Prandtl number", prandtl, "1", "mu*1004.7/k_a", CONVECTION);
         chain.step(
-                "Ra",
-                "Rayleigh number",
-                rayleigh,
-                "1",
-                "9.80665*max(0,dT)/T_f*(D_s/1000)^3*Pr/(mu/rho)^2",
-                CONVECTION);
+                "Ra", "Rayleigh number", rayleigh, "1", "9.80665*max(0,dT)/T_f*(D_s/1000)^3*Pr/(mu/rho)^2", CONVECTION);
         chain.step(
                 "q_c",
                 "heat by convection, Nu = (...)^2 in pi k Nu dT",
@@ -148,21 +133,19 @@ record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, Steady
         double riseK = steady.surfaceK() - path.sinkK();
         double sumK = steady.surfaceK() + path.sinkK();
         double squaresK2 = steady.surfaceK() * steady.surfaceK() + path.sinkK() * path.sinkK();
-        double radiated =
-                HeatPath.EMISSIVITY
-                        * HeatPath.RADIATION_W_PER_M2_K4
-                        * Math.PI
-                        * Length.mFromMm(surfaceMm())
-                        * riseK
-                        * sumK
-                        * squaresK2;
+        double radiated = HeatPath.EMISSIVITY
+                * HeatPath.RADIATION_W_PER_M2_K4
+                * Math.PI
+                * Length.mFromMm(surfaceMm())
+                * riseK
+                * sumK
+                * squaresK2;
         chain.step(
                 "q_r",
                 "heat by radiation, T_s^4-T_a^4 in factors",
                 radiated,
                 "W/m",
-                Chain.number(HeatPath.EMISSIVITY)
-                        + "*5.670374419e-8*pi*D_s/1000*dT*(T_s+T_a)*(T_s^2+T_a^2)",
+                Chain.number(HeatPath.EMISSIVITY) + "*5.670374419e-8*pi*D_s/1000*dT*(T_s+T_a)*(T_s^2+T_a^2)",
                 BALANCE);
         chain.step(
                 "q",

@@ -41,10 +41,7 @@ public enum InsulationMaterial {
     private final double thickestWallMm;
 
     InsulationMaterial(
-            double conductivityWPerMK,
-            double densityKgPerM3,
-            double[][] typicalWallsMm,
-            double thickestWallMm) {
+            double conductivityWPerMK, double densityKgPerM3, double[][] typicalWallsMm, double thickestWallMm) {
         this.conductivityWPerMK = conductivityWPerMK;
         this.densityKgPerM3 = densityKgPerM3;
         this.typicalWallsMm = typicalWallsMm;

@@ -44,9 +44,7 @@ public final class MetricConductors {
      */
     public static double resistancePerMOhm(double areaMm2) {
         double perKm = CLASS_5[row(areaMm2)][1];
-        return perKm > 0
-                ? perKm / 1000
-                : UNTABLED_RESISTANCE_RATIO * Copper.resistancePerMOhm(Area.m2FromMm2(areaMm2));
+        return perKm > 0 ? perKm / 1000 : UNTABLED_RESISTANCE_RATIO * Copper.resistancePerMOhm(Area.m2FromMm2(areaMm2));
     }
 
     /**
@@ -67,10 +65,8 @@ public final class MetricConductors {
                 return row;
             }
         }
-        String areas =
-                areasMm2().stream().map(MetricConductors::text).collect(Collectors.joining(", "));
-        throw new ImpossibleValue(
-                "gauge", text(areaMm2) + " mm² is not a standard area; those are " + areas);
+        String areas = areasMm2().stream().map(MetricConductors::text).collect(Collectors.joining(", "));
+        throw new ImpossibleValue("gauge", text(areaMm2) + " mm² is not a standard area; those are " + areas);
     }
 
     /**

@@ -22,8 +22,7 @@ public final class NaturalConvection {
      * @param pressurePa air pressure, Pa
      * @return heat, W/m
      */
-    public static double heatWPerM(
-            double surfaceK, double airK, double diameterM, double pressurePa) {
+    public static double heatWPerM(double surfaceK, double airK, double diameterM, double pressurePa) {
         double riseK = surfaceK - airK;
         double filmK = (surfaceK + airK) / 2;
         AirState film = new AirState(filmK, pressurePa);
@@ -31,13 +30,12 @@ public final class NaturalConvection {
         double conductivity = airConductivityWPerMK(filmK);
         double prandtl = viscosityPaS * AIR_SPECIFIC_HEAT_J_PER_KG_K / conductivity;
         double diffusivityM2PerS = viscosityPaS / film.densityKgPerM3();
-        double rayleigh =
-                StandardAtmosphere.GRAVITY_M_PER_S2
-                        * Math.max(0, riseK)
-                        / filmK
-                        * (diameterM * diameterM * diameterM)
-                        * prandtl
-                        / (diffusivityM2PerS * diffusivityM2PerS);
+        double rayleigh = StandardAtmosphere.GRAVITY_M_PER_S2
+                * Math.max(0, riseK)
+                / filmK
+                * (diameterM * diameterM * diameterM)
+                * prandtl
+                / (diffusivityM2PerS * diffusivityM2PerS);
         double fluid = Math.pow(1 + Math.pow(0.559 / prandtl, 9.0 / 16), 8.0 / 27);
         double rootNusselt = 0.60 + 0.387 * Math.sqrt(Math.cbrt(rayleigh)) / fluid;
         return Math.PI * conductivity * rootNusselt * rootNusselt * riseK;

@@ -45,9 +45,8 @@ final class NoGaugeFindings {
                 currentA,
                 thickest.ampacityA(),
                 text(
-                        "%s settles below the melting point of copper at %.4g A (it carries %.3g A"
-                                + " at its rating): use more strands in parallel, or lead the wire"
-                                + " through open air.",
+                        "%s settles below the melting point of copper at %.4g A (it carries %.3g A at its rating): use"
+                                + " more strands in parallel, or lead the wire through open air.",
                         sizes, currentA, thickest.ampacityA()));
     }
 
@@ -60,9 +59,8 @@ final class NoGaugeFindings {
                 settledC,
                 limitC,
                 text(
-                        "%s stays below %.0f °C at %.4g A: it settles at %.0f °C; use more strands"
-                                + " in parallel, insulation for a higher temperature, or a cooler"
-                                + " place.",
+                        "%s stays below %.0f °C at %.4g A: it settles at %.0f °C; use more strands in parallel,"
+                                + " insulation for a higher temperature, or a cooler place.",
                         sizes, limitC, task.run().currentA(), settledC));
     }
 
@@ -75,9 +73,8 @@ final class NoGaugeFindings {
                 reachedC,
                 ratingC,
                 text(
-                        "%s stands the peak: it reaches %.0f °C, and its insulation is rated for"
-                                + " %.0f °C; shorten or lower the peak, or use more strands in"
-                                + " parallel.",
+                        "%s stands the peak: it reaches %.0f °C, and its insulation is rated for %.0f °C; shorten or"
+                                + " lower the peak, or use more strands in parallel.",
                         sizes, reachedC, ratingC));
     }
 
@@ -90,32 +87,28 @@ final class NoGaugeFindings {
                 percent,
                 limitPercent,
                 text(
-                        "%s keeps the drop below %.3g %%: it loses %.3g %%, connectors included;"
-                            + " shorten the run, use more strands in parallel, better connectors or"
-                            + " a higher supply voltage.",
+                        "%s keeps the drop below %.3g %%: it loses %.3g %%, connectors included; shorten the run, use"
+                                + " more strands in parallel, better connectors or a higher supply voltage.",
                         sizes, limitPercent, percent));
     }
 
     private Finding connector() {
         double currentA = task.run().currentA();
-        double leastRatedA =
-                task.run().connectors().stream()
-                        .mapToDouble(Connector::ratedCurrentA)
-                        .min()
-                        .orElse(currentA);
+        double leastRatedA = task.run().connectors().stream()
+                .mapToDouble(Connector::ratedCurrentA)
+                .min()
+                .orElse(currentA);
         return stop(
                 "no-gauge-helps-the-connectors",
                 WiringPart.CURRENT,
                 currentA,
                 leastRatedA,
                 text(
-                        "%s helps while a connector rated for %.4g A carries %.4g A: use larger"
-                                + " connectors.",
+                        "%s helps while a connector rated for %.4g A carries %.4g A: use larger" + " connectors.",
                         sizes, leastRatedA, currentA));
     }
 
-    private static Finding stop(
-            String code, WiringPart part, double value, double limit, String message) {
+    private static Finding stop(String code, WiringPart part, double value, double limit, String message) {
         return Finding.of(Severity.STOP, code, Subject.of(part), value, limit, message);
     }
 }

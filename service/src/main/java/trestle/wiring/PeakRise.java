@@ -61,8 +61,7 @@ final class PeakRise {
      * @param durationS duration, s, above 0
      * @return temperature, K; empty where the copper melts
      */
-    static OptionalDouble conductorK(
-            Wire wire, HeatPath path, SteadyState from, double currentA, double durationS) {
+    static OptionalDouble conductorK(Wire wire, HeatPath path, SteadyState from, double currentA, double durationS) {
         return new PeakRise(wire, path, currentA).integrate(from, durationS);
     }
 
@@ -123,8 +122,7 @@ final class PeakRise {
         double g2 = surfaceRate(copperK, surfaceK, path.heatWPerM(surfaceK)) - 2 * k1Surface;
         double k2Copper = (d * g1 - b * g2) / determinant;
         double k2Surface = (a * g2 - c * g1) / determinant;
-        double errorK =
-                h / 2 * Math.max(Math.abs(k1Copper + k2Copper), Math.abs(k1Surface + k2Surface));
+        double errorK = h / 2 * Math.max(Math.abs(k1Copper + k2Copper), Math.abs(k1Surface + k2Surface));
         return new Step(
                 new State(
                         u.copperK() + h * (1.5 * k1Copper + 0.5 * k2Copper),
@@ -140,9 +138,7 @@ final class PeakRise {
     private static double change(double errorK) {
         return Math.max(
                 LEAST_CHANGE,
-                Math.min(
-                        MOST_CHANGE,
-                        STEP_CAUTION * Math.sqrt(STEP_TOLERANCE_K / (errorK + Double.MIN_NORMAL))));
+                Math.min(MOST_CHANGE, STEP_CAUTION * Math.sqrt(STEP_TOLERANCE_K / (errorK + Double.MIN_NORMAL))));
     }
 
     /** Where the steps run out: what the peak would settle at, which no shorter peak exceeds. */

@@ -35,50 +35,44 @@ final class RunFindings {
         return findings;
     }
 
-    private static Optional<Finding> connector(
-            Connector connector, int index, double currentA, double peakA) {
+    private static Optional<Finding> connector(Connector connector, int index, double currentA, double peakA) {
         double ratedA = connector.ratedCurrentA();
         double attentionA = CONNECTOR_ATTENTION_FRACTION * ratedA;
         Subject subject = Subject.of(WiringPart.CONNECTOR, index);
         if (currentA > ratedA) {
-            return Optional.of(
-                    Finding.of(
-                            Severity.STOP,
-                            "connector-overloaded",
-                            subject,
-                            currentA,
-                            ratedA,
-                            text(
-                                    "Connector %s carries %.4g A, above its rating of %.4g A: use a"
-                                            + " larger one.",
-                                    connector.name(), currentA, ratedA)));
+            return Optional.of(Finding.of(
+                    Severity.STOP,
+                    "connector-overloaded",
+                    subject,
+                    currentA,
+                    ratedA,
+                    text(
+                            "Connector %s carries %.4g A, above its rating of %.4g A: use a" + " larger one.",
+                            connector.name(), currentA, ratedA)));
         }
         if (currentA > attentionA) {
-            return Optional.of(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "connector-near-rating",
-                            subject,
-                            currentA,
-                            attentionA,
-                            text(
-                                    "Connector %s carries %.4g A, above %.4g A, 80 %% of its"
-                                            + " rating: a worn contact will run hot.",
-                                    connector.name(), currentA, attentionA)));
+            return Optional.of(Finding.of(
+                    Severity.ATTENTION,
+                    "connector-near-rating",
+                    subject,
+                    currentA,
+                    attentionA,
+                    text(
+                            "Connector %s carries %.4g A, above %.4g A, 80 %% of its"
+                                    + " rating: a worn contact will run hot.",
+                            connector.name(), currentA, attentionA)));
         }
         if (peakA > ratedA) {
-            return Optional.of(
-                    Finding.of(
-                            Severity.ATTENTION,
-                            "connector-peak-above-rating",
-                            subject,
-                            peakA,
-                            ratedA,
-                            text(
-                                    "Connector %s carries %.4g A in the peak, above its continuous"
-                                            + " rating of %.4g A: see that it is meant for that"
-                                            + " long a peak.",
-                                    connector.name(), peakA, ratedA)));
+            return Optional.of(Finding.of(
+                    Severity.ATTENTION,
+                    "connector-peak-above-rating",
+                    subject,
+                    peakA,
+                    ratedA,
+                    text(
+                            "Connector %s carries %.4g A in the peak, above its continuous rating of %.4g A: see that"
+                                    + " it is meant for that long a peak.",
+                            connector.name(), peakA, ratedA)));
         }
         return Optional.empty();
     }
@@ -95,8 +89,8 @@ final class RunFindings {
                 limitMm,
                 text(
                         "The lead from battery to controller is %.0f mm long, more than %.0f mm,"
-                            + " about %.2f µH: fit low-ESR capacitors at the controller's input,"
-                            + " and lay the two leads close together or twist them.",
+                                + " about %.2f µH: fit low-ESR capacitors at the controller's input,"
+                                + " and lay the two leads close together or twist them.",
                         lengthMm, limitMm, inductanceUh));
     }
 }

@@ -27,23 +27,20 @@ record SteadyState(double surfaceK, double conductorK) {
     static Optional<SteadyState> of(Wire wire, HeatPath path, double currentA) {
         double squareA2 = currentA * currentA;
         double inner = path.innerResistanceKMPerW();
-        var surfaceK =
-                Root.between(
-                        ts -> {
-                            double heat = path.heatWPerM(ts);
-                            return squareA2 * wire.resistancePerMOhm(ts + heat * inner) - heat;
-                        },
-                        path.sinkK(),
-                        Copper.MELTING_POINT_K,
-                        ACCURACY_K);
+        var surfaceK = Root.between(
+                ts -> {
+                    double heat = path.heatWPerM(ts);
+                    return squareA2 * wire.resistancePerMOhm(ts + heat * inner) - heat;
+                },
+                path.sinkK(),
+                Copper.MELTING_POINT_K,
+                ACCURACY_K);
         if (surfaceK.isEmpty()) {
             return Optional.empty();
         }
         double ts = surfaceK.getAsDouble();
         double tc = ts + path.heatWPerM(ts) * inner;
-        return tc < Copper.MELTING_POINT_K
-                ? Optional.of(new SteadyState(ts, tc))
-                : Optional.empty();
+        return tc < Copper.MELTING_POINT_K ? Optional.of(new SteadyState(ts, tc)) : Optional.empty();
     }
 
     /**
@@ -59,13 +56,9 @@ record SteadyState(double surfaceK, double conductorK) {
             return 0;
         }
         double inner = path.innerResistanceKMPerW();
-        double surfaceK =
-                Root.between(
-                                ts -> ts + path.heatWPerM(ts) * inner - conductorK,
-                                path.sinkK(),
-                                conductorK,
-                                ACCURACY_K)
-                        .orElse(conductorK);
+        double surfaceK = Root.between(
+                        ts -> ts + path.heatWPerM(ts) * inner - conductorK, path.sinkK(), conductorK, ACCURACY_K)
+                .orElse(conductorK);
         return Math.sqrt(path.heatWPerM(surfaceK) / wire.resistancePerMOhm(conductorK));
     }
 }

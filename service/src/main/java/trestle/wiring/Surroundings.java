@@ -39,14 +39,10 @@ public record Surroundings(
         Guard.present("bayTemperatureK", bayTemperatureK)
                 .ifPresent(t -> Guard.within("bayTemperatureK", t, COLDEST_K, HOTTEST_K));
         Guard.within(
-                "altitudeM",
-                altitudeM,
-                StandardAtmosphere.LOWEST_ALTITUDE_M,
-                StandardAtmosphere.HIGHEST_ALTITUDE_M);
+                "altitudeM", altitudeM, StandardAtmosphere.LOWEST_ALTITUDE_M, StandardAtmosphere.HIGHEST_ALTITUDE_M);
         if (bundledConductors < 1) {
             throw new ImpossibleValue(
-                    "bundledConductors",
-                    "bundledConductors is " + bundledConductors + ", and must be at least 1");
+                    "bundledConductors", "bundledConductors is " + bundledConductors + ", and must be at least 1");
         }
         Guard.positive("foamWallM", foamWallM);
     }
@@ -60,12 +56,7 @@ public record Surroundings(
      */
     public static Surroundings freeAir(double ambientTemperatureK, double altitudeM) {
         return new Surroundings(
-                Enclosure.FREE_AIR,
-                ambientTemperatureK,
-                OptionalDouble.empty(),
-                altitudeM,
-                1,
-                USUAL_FOAM_WALL_M);
+                Enclosure.FREE_AIR, ambientTemperatureK, OptionalDouble.empty(), altitudeM, 1, USUAL_FOAM_WALL_M);
     }
 
     /**
@@ -89,12 +80,6 @@ public record Surroundings(
     Surroundings bundledAtLeast(int least) {
         return least <= bundledConductors
                 ? this
-                : new Surroundings(
-                        enclosure,
-                        ambientTemperatureK,
-                        bayTemperatureK,
-                        altitudeM,
-                        least,
-                        foamWallM);
+                : new Surroundings(enclosure, ambientTemperatureK, bayTemperatureK, altitudeM, least, foamWallM);
     }
 }

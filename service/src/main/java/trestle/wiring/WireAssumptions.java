@@ -26,10 +26,7 @@ final class WireAssumptions {
         all.enclosure();
         all.bundle();
         if (!task.run().connectors().isEmpty()) {
-            all.add(
-                    WiringPart.CONNECTOR,
-                    "two contacts in each connector",
-                    "the current passes it out and back");
+            all.add(WiringPart.CONNECTOR, "two contacts in each connector", "the current passes it out and back");
         }
         if (task.flight().isPresent()) {
             all.add(
@@ -55,12 +52,9 @@ final class WireAssumptions {
         if (task.wallM().isEmpty()) {
             add(
                     WiringPart.INSULATION_THICKNESS,
-                    chosen.map(
-                                    a ->
-                                            text(
-                                                    "%.2f mm on %s",
-                                                    Length.mmFromM(a.wire().wallM()),
-                                                    a.gauge().label()))
+                    chosen.map(a -> text(
+                                    "%.2f mm on %s",
+                                    Length.mmFromM(a.wire().wallM()), a.gauge().label()))
                             .orElse("the usual wall of each size"),
                     "usual for size and material");
         }
@@ -70,19 +64,18 @@ final class WireAssumptions {
         Surroundings surroundings = task.surroundings();
         switch (surroundings.enclosure()) {
             case FREE_AIR ->
-                    add(
-                            WiringPart.ENCLOSURE,
-                            "a level wire in still air, surface emissivity 0.9",
-                            "moving air cools better");
+                add(
+                        WiringPart.ENCLOSURE,
+                        "a level wire in still air, surface emissivity 0.9",
+                        "moving air cools better");
             case STILL_BAY -> bay(surroundings);
             case FOAM_CHANNEL ->
-                    add(
-                            WiringPart.FOAM_WALL,
-                            text(
-                                    "%.0f mm of foam of 0.035 W/(m K) all round, its outer face at"
-                                            + " ambient temperature",
-                                    Length.mmFromM(surroundings.foamWallM())),
-                            "heat leaves a foam channel by conduction only");
+                add(
+                        WiringPart.FOAM_WALL,
+                        text(
+                                "%.0f mm of foam of 0.035 W/(m K) all round, its outer face at ambient temperature",
+                                Length.mmFromM(surroundings.foamWallM())),
+                        "heat leaves a foam channel by conduction only");
         }
     }
 

@@ -22,8 +22,7 @@ final class WireFindings {
         if (recommended.isEmpty()) {
             findings.addAll(NoGaugeFindings.of(task, candidates.get(candidates.size() - 1)));
         }
-        checked.ifPresent(
-                answer -> findings.addAll(CheckedGaugeFindings.of(task, answer, recommended)));
+        checked.ifPresent(answer -> findings.addAll(CheckedGaugeFindings.of(task, answer, recommended)));
         findings.addAll(RunFindings.of(task.run()));
         return findings;
     }

@@ -10,17 +10,16 @@ public final class WireGauges {
     private static final double THICKEST_OFFERED_MM2 = 35;
 
     /** Even gauges 30 to 2. */
-    private static final List<Gauge> OFFERED_AWG =
-            IntStream.iterate(THINNEST_OFFERED, n -> n >= THICKEST_OFFERED, n -> n - 2)
-                    .mapToObj(Gauge::awg)
-                    .toList();
+    private static final List<Gauge> OFFERED_AWG = IntStream.iterate(
+                    THINNEST_OFFERED, n -> n >= THICKEST_OFFERED, n -> n - 2)
+            .mapToObj(Gauge::awg)
+            .toList();
 
     /** 0.14 to 35 mm². */
-    private static final List<Gauge> OFFERED_METRIC =
-            MetricConductors.areasMm2().stream()
-                    .filter(area -> area <= THICKEST_OFFERED_MM2)
-                    .map(Gauge::metric)
-                    .toList();
+    private static final List<Gauge> OFFERED_METRIC = MetricConductors.areasMm2().stream()
+            .filter(area -> area <= THICKEST_OFFERED_MM2)
+            .map(Gauge::metric)
+            .toList();
 
     private WireGauges() {}
 

@@ -58,8 +58,7 @@ public record WireRun(
         }
         if (strandsInParallel < 1) {
             throw new ImpossibleValue(
-                    "strandsInParallel",
-                    "strandsInParallel is " + strandsInParallel + ", and must be at least 1");
+                    "strandsInParallel", "strandsInParallel is " + strandsInParallel + ", and must be at least 1");
         }
         connectors = List.copyOf(connectors);
     }
@@ -73,10 +72,8 @@ public record WireRun(
      * @param supplyVoltageV voltage at the supply, V
      * @return the run
      */
-    public static WireRun plain(
-            String name, double currentA, double lengthM, double supplyVoltageV) {
-        return new WireRun(
-                name, currentA, lengthM, supplyVoltageV, Optional.empty(), 1, List.of(), false);
+    public static WireRun plain(String name, double currentA, double lengthM, double supplyVoltageV) {
+        return new WireRun(name, currentA, lengthM, supplyVoltageV, Optional.empty(), 1, List.of(), false);
     }
 
     /**

@@ -55,9 +55,9 @@ public record WireSizing(
         for (Gauge gauge : WireGauges.offered(task.system())) {
             candidates.add(GaugeAnswer.of(task, gauge));
         }
-        Optional<GaugeAnswer> lightest = candidates.stream().filter(GaugeAnswer::meets).findFirst();
-        Optional<GaugeAnswer> enduranceOptimal =
-                task.flight().isEmpty() ? Optional.empty() : leastEnergy(candidates);
+        Optional<GaugeAnswer> lightest =
+                candidates.stream().filter(GaugeAnswer::meets).findFirst();
+        Optional<GaugeAnswer> enduranceOptimal = task.flight().isEmpty() ? Optional.empty() : leastEnergy(candidates);
         Optional<GaugeAnswer> recommended = enduranceOptimal.or(() -> lightest);
         Optional<GaugeAnswer> checked = task.checked().map(gauge -> GaugeAnswer.of(task, gauge));
         double connectorDropV = task.run().currentA() * task.run().connectorResistanceOhm();

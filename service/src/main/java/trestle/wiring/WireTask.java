@@ -48,9 +48,7 @@ public record WireTask(
      * @return with the wall given, or the usual one
      */
     public Wire wire(Gauge gauge) {
-        return wallM.isPresent()
-                ? new Wire(gauge, insulation, wallM.getAsDouble())
-                : Wire.usual(gauge, insulation);
+        return wallM.isPresent() ? new Wire(gauge, insulation, wallM.getAsDouble()) : Wire.usual(gauge, insulation);
     }
 
     /**

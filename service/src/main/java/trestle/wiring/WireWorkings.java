@@ -18,8 +18,7 @@ import trestle.units.Temperature;
  * is another; the thickest where none is either.
  */
 public final class WireWorkings {
-    private static final String COPPER =
-            "IEC 60028, annealed copper: 58 MS/m, 0.00393 /K, 8890 kg/m³ at 20 °C";
+    private static final String COPPER = "IEC 60028, annealed copper: 58 MS/m, 0.00393 /K, 8890 kg/m³ at 20 °C";
     private static final String PRACTICE = "common practice, no source";
 
     private final WireTask task;
@@ -124,17 +123,13 @@ public final class WireWorkings {
                     "Joule's law");
         }
         answer.peakTemperatureK()
-                .ifPresent(
-                        peakK ->
-                                chain.found(
-                                        "T_p",
-                                        "copper temperature at the end of the peak",
-                                        Temperature.cFromK(peakK),
-                                        "°C",
-                                        "copper and insulation, two lumps, integrated over the peak"
-                                                + " from T_c on",
-                                        "Hairer, Wanner, Solving Ordinary Differential Equations"
-                                                + " II; method ROS2"));
+                .ifPresent(peakK -> chain.found(
+                        "T_p",
+                        "copper temperature at the end of the peak",
+                        Temperature.cFromK(peakK),
+                        "°C",
+                        "copper and insulation, two lumps, integrated over the peak" + " from T_c on",
+                        "Hairer, Wanner, Solving Ordinary Differential Equations" + " II; method ROS2"));
         chain.found(
                 "I_max",
                 "current of the run that holds the copper at the insulation's rating",
@@ -150,23 +145,16 @@ public final class WireWorkings {
         double loopMilliohm = milli(answer.resistanceOhm());
         chain.step("R", "out and back", loopMilliohm, "mΩ", "r*2*L/n", Chain.ARITHMETIC);
         chain.step("V_w", "drop in the wires", answer.dropV(), "V", "I*R/1000", "Ohm's law");
-        List<Term> connectors =
-                run.connectors().stream()
-                        .map(c -> milli(c.loopResistanceOhm()))
-                        .map(ohm -> new Term(Chain.number(ohm), ohm))
-                        .toList();
+        List<Term> connectors = run.connectors().stream()
+                .map(c -> milli(c.loopResistanceOhm()))
+                .map(ohm -> new Term(Chain.number(ohm), ohm))
+                .toList();
         if (connectors.isEmpty()) {
             chain.given("R_c", "connectors, there are none", 0, "mΩ");
         } else {
             chain.sum("R_c", "connectors, two contacts each", "mΩ", connectors, Chain.ARITHMETIC);
         }
-        chain.step(
-                "V_d",
-                "drop with connectors",
-                answer.totalDropV(),
-                "V",
-                "V_w+I*R_c/1000",
-                "Ohm's law");
+        chain.step("V_d", "drop with connectors", answer.totalDropV(), "V", "V_w+I*R_c/1000", "Ohm's law");
         chain.step(
                 "p_d",
                 "drop with connectors over supply",

@@ -14,11 +14,7 @@ class StandardAtmosphereReferenceTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/ussa76/published.csv", numLinesToSkip = 1)
     void printedTablesAreReproduced(
-            double geopotentialM,
-            double temperatureK,
-            double pressureBar,
-            double densityKgPerM3,
-            double soundMPerS) {
+            double geopotentialM, double temperatureK, double pressureBar, double densityKgPerM3, double soundMPerS) {
         AirState air = StandardAtmosphere.at(geopotentialM);
         assertThat(air.temperatureK()).isCloseTo(temperatureK, within(0.0051));
         assertThat(air.pressurePa() / 1e5).isCloseTo(pressureBar, within(0.000051));
@@ -57,16 +53,14 @@ class StandardAtmosphereReferenceTest {
         double pascalPerInchOfMercury = 3386.389;
         double pressurePa = 29.70 * pascalPerInchOfMercury;
         double altitudeFt = 205;
-        assertThat(StandardAtmosphere.pressurePa(altitudeFt * 0.3048))
-                .isCloseTo(pressurePa, withPercentage(0.004));
+        assertThat(StandardAtmosphere.pressurePa(altitudeFt * 0.3048)).isCloseTo(pressurePa, withPercentage(0.004));
     }
 
     @Test
     void densityAltitudeOfStandardAirIsItsAltitude() {
         for (double altitudeM : new double[] {-500, 0, 1234, 10_999, 11_001, 19_000}) {
             double density = StandardAtmosphere.at(altitudeM).densityKgPerM3();
-            assertThat(StandardAtmosphere.densityAltitudeM(density))
-                    .isCloseTo(altitudeM, within(1e-3));
+            assertThat(StandardAtmosphere.densityAltitudeM(density)).isCloseTo(altitudeM, within(1e-3));
         }
     }
 }

@@ -15,8 +15,7 @@ class CellModelReferenceTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/battery-curves/isothermal.csv", numLinesToSkip = 1)
-    void isothermalDischargesAreFollowed(
-            String source, String file, double powerW, double ratePerH, double ambientC) {
+    void isothermalDischargesAreFollowed(String source, String file, double powerW, double ratePerH, double ambientC) {
         SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
         PackState full = Cells.one(Cells.setOf(source), Bath.keepingAt(ambientC + 273.15), 1);
         SampledCurve ours = SampledCurve.of(full, new Load.Power(powerW), reference.lastV() - 0.1);
@@ -25,11 +24,9 @@ class CellModelReferenceTest {
         IntStream.rangeClosed(20, limit.highestCutoffTenths)
                 .mapToDouble(tenths -> tenths / 10.0)
                 .filter(cutoffV -> cutoffV >= reference.lastV())
-                .forEach(
-                        cutoffV ->
-                                assertThat(reference.energyErrorPercent(ours, cutoffV))
-                                        .as("energy to %s V", cutoffV)
-                                        .isBetween(-limit.energyPercent, limit.energyPercent));
+                .forEach(cutoffV -> assertThat(reference.energyErrorPercent(ours, cutoffV))
+                        .as("energy to %s V", cutoffV)
+                        .isBetween(-limit.energyPercent, limit.energyPercent));
     }
 
     /**

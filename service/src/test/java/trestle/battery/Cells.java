@@ -14,8 +14,7 @@ final class Cells {
         CellModel model = CellModel.plain(set, set.fittedCapacityC(), 1);
         Cell label = Cell.typical(Chemistry.LI_ION, set.fittedCapacityC());
         return PackState.of(
-                new Pack(List.of(Segment.full(1, 1, label)), 0),
-                List.of(new CellState(model, bath, chargeFraction)));
+                new Pack(List.of(Segment.full(1, 1, label)), 0), List.of(new CellState(model, bath, chargeFraction)));
     }
 
     /** The set behind a folder of reference curves. */

@@ -37,7 +37,8 @@ class DischargePropertyTest {
         PackState start = PackState.of(pack(kind, 6, 2, 1), air(20));
         Load load = new Load.Power(start.pack().nominalEnergyJ() / 3600 * ratePerH);
         double lowJ = Discharge.of(start, load, new Cutoff.CellVoltage(cutoffV)).energyJ();
-        double highJ = Discharge.of(start, load, new Cutoff.CellVoltage(cutoffV + riseV)).energyJ();
+        double highJ = Discharge.of(start, load, new Cutoff.CellVoltage(cutoffV + riseV))
+                .energyJ();
         assertThat(highJ).isLessThanOrEqualTo(lowJ * (1 + NOISE));
     }
 
@@ -49,12 +50,9 @@ class DischargePropertyTest {
             @ForAll @DoubleRange(min = 0.1, max = 2) double ratePerH) {
         Discharge one = discharge(Cells.isothermal(pack(kind, 1, 1, 1)), 12 * ratePerH);
         Discharge many =
-                discharge(
-                        Cells.isothermal(pack(kind, series, parallel, 1)),
-                        12 * ratePerH * series * parallel);
+                discharge(Cells.isothermal(pack(kind, series, parallel, 1)), 12 * ratePerH * series * parallel);
         assertThat(many.durationS()).isCloseTo(one.durationS(), withPercentage(1e-6));
-        assertThat(many.energyJ())
-                .isCloseTo(series * parallel * one.energyJ(), withPercentage(1e-6));
+        assertThat(many.energyJ()).isCloseTo(series * parallel * one.energyJ(), withPercentage(1e-6));
     }
 
     @Property(tries = 100)
@@ -111,42 +109,30 @@ class DischargePropertyTest {
             @ForAll @DoubleRange(min = 0.01, max = 100) double ratePerH,
             @ForAll @DoubleRange(min = -50, max = 70) double ambientC,
             @ForAll @DoubleRange(min = 1, max = 60) double packCutoffV) {
-        Pack pack =
-                new Pack(
-                        List.of(
-                                new Segment(6, 2, cell(kind), health, charge),
-                                Segment.full(4, 1, cell(otherKind))),
-                        0.02);
+        Pack pack = new Pack(
+                List.of(new Segment(6, 2, cell(kind), health, charge), Segment.full(4, 1, cell(otherKind))), 0.02);
         Load load = new Load.Power(pack.nominalEnergyJ() / 3600 * ratePerH);
         PackEnergy energy =
-                PackEnergy.of(
-                        new PackTask(
-                                pack,
-                                load,
-                                new Cutoff.PackVoltage(packCutoffV),
-                                air(ambientC),
-                                0.2));
+                PackEnergy.of(new PackTask(pack, load, new Cutoff.PackVoltage(packCutoffV), air(ambientC), 0.2));
         Discharge discharge = energy.discharge();
-        List<Double> numbers =
-                new ArrayList<>(
-                        List.of(
-                                discharge.durationS(),
-                                discharge.energyJ(),
-                                discharge.heatJ(),
-                                discharge.startVoltageV(),
-                                discharge.endVoltageV(),
-                                discharge.lowestVoltageV(),
-                                discharge.highestCurrentA(),
-                                discharge.highestTemperatureK(),
-                                energy.budget().strandedEnergyJ(),
-                                energy.budget().durationToReserveS(),
-                                energy.allowed().startW(),
-                                energy.allowed().midW(),
-                                energy.allowed().endW(),
-                                energy.times().packS(),
-                                energy.times().weakestCellS(),
-                                energy.cRatePerH(),
-                                energy.chargeTimeS()));
+        List<Double> numbers = new ArrayList<>(List.of(
+                discharge.durationS(),
+                discharge.energyJ(),
+                discharge.heatJ(),
+                discharge.startVoltageV(),
+                discharge.endVoltageV(),
+                discharge.lowestVoltageV(),
+                discharge.highestCurrentA(),
+                discharge.highestTemperatureK(),
+                energy.budget().strandedEnergyJ(),
+                energy.budget().durationToReserveS(),
+                energy.allowed().startW(),
+                energy.allowed().midW(),
+                energy.allowed().endW(),
+                energy.times().packS(),
+                energy.times().weakestCellS(),
+                energy.cRatePerH(),
+                energy.chargeTimeS()));
         energy.curve().forEach(it -> numbers.addAll(List.of(it.voltageV(), it.temperatureK())));
         assertThat(numbers).allMatch(Double::isFinite);
         assertThat(energy.budget().strandedEnergyJ()).isNotNegative();
@@ -161,13 +147,11 @@ class DischargePropertyTest {
         PackState start = PackState.of(pack(kind, 12, 2, 1), air(15));
         double powerW = start.pack().nominalEnergyJ() / 3600 * ratePerH;
         Discharge whole = discharge(start, powerW);
-        Load.Profile first =
-                new Load.Profile(List.of(new PowerStep(powerW, share * whole.durationS())));
+        Load.Profile first = new Load.Profile(List.of(new PowerStep(powerW, share * whole.durationS())));
         Discharge begun = Discharge.of(start, first, new Cutoff.CellVoltage(2.8));
         Discharge rest = discharge(begun.end(), powerW);
         assertThat(begun.ending()).isEqualTo(DischargeEnd.PROFILE_END);
-        assertThat(begun.durationS() + rest.durationS())
-                .isCloseTo(whole.durationS(), withPercentage(0.05));
+        assertThat(begun.durationS() + rest.durationS()).isCloseTo(whole.durationS(), withPercentage(0.05));
     }
 
     private static Discharge discharge(PackState start, double powerW) {
@@ -195,10 +179,7 @@ class DischargePropertyTest {
 
     private static PackState kept(Pack pack, double temperatureC) {
         return PackState.of(
-                pack,
-                List.of(
-                        PackState.cell(
-                                pack.segments().get(0), Bath.keepingAt(temperatureC + 273.15))));
+                pack, List.of(PackState.cell(pack.segments().get(0), Bath.keepingAt(temperatureC + 273.15))));
     }
 
     private static Surroundings air(double ambientC) {

@@ -32,11 +32,9 @@ class MeasuredPouchReferenceTest {
         assertThat(measured.rmsAgainstV(ours)).isLessThan(rmsV);
         IntStream.rangeClosed(30, 33)
                 .mapToDouble(tenths -> tenths / 10.0)
-                .forEach(
-                        cutoffV ->
-                                assertThat(measured.energyErrorPercent(ours, cutoffV))
-                                        .as("energy to %s V", cutoffV)
-                                        .isBetween(-1.0, 1.0));
+                .forEach(cutoffV -> assertThat(measured.energyErrorPercent(ours, cutoffV))
+                        .as("energy to %s V", cutoffV)
+                        .isBetween(-1.0, 1.0));
     }
 
     @Test
@@ -49,16 +47,14 @@ class MeasuredPouchReferenceTest {
         CellSet set = Chemistry.LIPO.set();
         Bath bath = new Bath(298.15, 298.15, COOLING_W_PER_K, HEAT_CAPACITY_J_PER_K);
         double charge = set.electrodes().fractionAtOpenCircuitV(REST_V);
-        return SampledCurve.of(
-                Cells.one(set, bath, charge), new Load.Current(rate * NOMINAL_A), 2.95);
+        return SampledCurve.of(Cells.one(set, bath, charge), new Load.Current(rate * NOMINAL_A), 2.95);
     }
 
     private static SampledCurve measured(double rate) {
         String name = rate < 1 ? Double.toString(rate) : Integer.toString((int) rate);
         List<double[]> rows = new ArrayList<>();
         double energyJ = 0;
-        for (double[] row :
-                SampledCurve.rowsOf("/reference/rieger2016/discharge_" + name + "C.csv")) {
+        for (double[] row : SampledCurve.rowsOf("/reference/rieger2016/discharge_" + name + "C.csv")) {
             if (!rows.isEmpty()) {
                 double[] last = rows.get(rows.size() - 1);
                 energyJ += rate * NOMINAL_A * (row[0] - last[0]) * (row[1] + last[1]) / 2;

@@ -20,13 +20,7 @@ class MissionReferenceTest {
         "ai2020, mission_10C.csv, 10, 17.32, 2.165, 8.66, 0.005"
     })
     void voltageAndEnergyOfAStepwiseLoad(
-            String source,
-            String file,
-            double ambientC,
-            double climbW,
-            double cruiseW,
-            double burstW,
-            double rmsV) {
+            String source, String file, double ambientC, double climbW, double cruiseW, double burstW, double rmsV) {
         SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
         PackState full = Cells.one(Cells.setOf(source), Bath.keepingAt(ambientC + 273.15), 1);
         SampledCurve ours = SampledCurve.of(full, mission(climbW, cruiseW, burstW, 60), 2.4);

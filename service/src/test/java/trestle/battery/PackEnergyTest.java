@@ -41,8 +41,7 @@ class PackEnergyTest {
     void aCutoffMeantForAnotherChemistryStrandsEnergy() {
         PackEnergy energy = of(pack(Cells.nmc(5)), 200, new Cutoff.CellVoltage(3.5), 0.2);
         assertThat(energy.budget().strandedFraction()).isCloseTo(0.244, within(0.03));
-        assertThat(finding(energy, "cutoff-strands-energy").severity())
-                .isEqualTo(Severity.ATTENTION);
+        assertThat(finding(energy, "cutoff-strands-energy").severity()).isEqualTo(Severity.ATTENTION);
     }
 
     @Test
@@ -86,31 +85,21 @@ class PackEnergyTest {
 
     @Test
     void aWeakSegmentIsOverDischargedUnderAPackCutoff() {
-        Pack pack =
-                Cells.pack(
-                        Segment.full(8, 4, Cells.nmc(5)), new Segment(4, 4, Cells.nmc(5), 1, 0.7));
+        Pack pack = Cells.pack(Segment.full(8, 4, Cells.nmc(5)), new Segment(4, 4, Cells.nmc(5), 1, 0.7));
         PackEnergy energy = of(pack, 200, new Cutoff.PackVoltage(33), 0.2);
         assertThat(energy.discharge().ending()).isEqualTo(DischargeEnd.OVER_DISCHARGE);
         assertThat(energy.discharge().limitingSegment()).isEqualTo(1);
-        assertThat(energy.discharge().segments().get(1).cellVoltageV())
-                .isCloseTo(2.5, within(0.01));
+        assertThat(energy.discharge().segments().get(1).cellVoltageV()).isCloseTo(2.5, within(0.01));
         assertThat(energy.times().packS()).isGreaterThan(energy.times().weakestCellS());
         assertThat(codes(energy)).contains("over-discharge", "segment-reversal", "weak-segment");
     }
 
     @Test
     void theFlightLegsOfAProfileAreReported() {
-        Load load =
-                new Load.Profile(
-                        List.of(
-                                new PowerStep(800, 90),
-                                new PowerStep(200, 3000),
-                                new PowerStep(0, 60),
-                                new PowerStep(150, 600)));
+        Load load = new Load.Profile(List.of(
+                new PowerStep(800, 90), new PowerStep(200, 3000), new PowerStep(0, 60), new PowerStep(150, 600)));
         PackEnergy energy =
-                PackEnergy.of(
-                        new PackTask(
-                                pack(Cells.nmc(5)), load, new Cutoff.CellVoltage(3.0), ROOM, 0.2));
+                PackEnergy.of(new PackTask(pack(Cells.nmc(5)), load, new Cutoff.CellVoltage(3.0), ROOM, 0.2));
         List<StepOutcome> steps = energy.discharge().steps();
         assertThat(energy.discharge().ending()).isEqualTo(DischargeEnd.PROFILE_END);
         assertThat(steps).hasSize(4).allMatch(StepOutcome::completed);
@@ -126,9 +115,7 @@ class PackEnergyTest {
     void aProfileThatThePackDoesNotSurviveStopsInItsStep() {
         Load load = new Load.Profile(List.of(new PowerStep(200, 3000), new PowerStep(300, 50_000)));
         PackEnergy energy =
-                PackEnergy.of(
-                        new PackTask(
-                                pack(Cells.nmc(5)), load, new Cutoff.CellVoltage(3.0), ROOM, 0.2));
+                PackEnergy.of(new PackTask(pack(Cells.nmc(5)), load, new Cutoff.CellVoltage(3.0), ROOM, 0.2));
         assertThat(energy.discharge().ending()).isEqualTo(DischargeEnd.CUTOFF);
         assertThat(energy.discharge().steps().get(1).completed()).isFalse();
         assertThat(finding(energy, "profile-not-completed").severity()).isEqualTo(Severity.STOP);
@@ -138,11 +125,7 @@ class PackEnergyTest {
     void aShortDipInABurstIsToldAndNotObeyed() {
         PackState low = drained(0.25);
         Load.Profile burst =
-                new Load.Profile(
-                        List.of(
-                                new PowerStep(100, 60),
-                                new PowerStep(2500, 3),
-                                new PowerStep(100, 60)));
+                new Load.Profile(List.of(new PowerStep(100, 60), new PowerStep(2500, 3), new PowerStep(100, 60)));
         Discharge discharge = Discharge.of(low, burst, new Cutoff.CellVoltage(3.1));
         assertThat(discharge.ending()).isEqualTo(DischargeEnd.PROFILE_END);
         assertThat(discharge.firstDipS().orElseThrow()).isBetween(59.9, 63.0);
@@ -152,14 +135,11 @@ class PackEnergyTest {
     @Test
     void aLongDipEndsTheProfileAfterTheHold() {
         PackState low = drained(0.25);
-        Load.Profile burst =
-                new Load.Profile(List.of(new PowerStep(100, 60), new PowerStep(2500, 30)));
+        Load.Profile burst = new Load.Profile(List.of(new PowerStep(100, 60), new PowerStep(2500, 30)));
         Discharge discharge = Discharge.of(low, burst, new Cutoff.CellVoltage(3.1));
         assertThat(discharge.ending()).isEqualTo(DischargeEnd.CUTOFF);
         assertThat(discharge.durationS())
-                .isCloseTo(
-                        discharge.firstDipS().orElseThrow() + DischargeRun.PROFILE_HOLD_S,
-                        within(1e-6));
+                .isCloseTo(discharge.firstDipS().orElseThrow() + DischargeRun.PROFILE_HOLD_S, within(1e-6));
     }
 
     @Test
@@ -173,39 +153,32 @@ class PackEnergyTest {
 
     @Test
     void aCurrentAboveTheCellsRatingIsTold() {
-        Cell rated =
-                new Cell(
-                        Chemistry.LI_ION,
-                        18_000,
-                        new InternalResistance.Dc(0.030),
-                        OptionalDouble.of(0.070),
-                        new CellLimits(
-                                OptionalDouble.of(2),
-                                OptionalDouble.of(2.5),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()),
-                        List.of());
+        Cell rated = new Cell(
+                Chemistry.LI_ION,
+                18_000,
+                new InternalResistance.Dc(0.030),
+                OptionalDouble.of(0.070),
+                new CellLimits(
+                        OptionalDouble.of(2), OptionalDouble.of(2.5), OptionalDouble.empty(), OptionalDouble.empty()),
+                List.of());
         PackEnergy energy = of(pack(rated), 400, new Cutoff.CellMinimum(), 0.2);
         assertThat(energy.ratings().maxContinuousCurrentA()).hasValue(8);
-        assertThat(finding(energy, "current-above-cell-rating").severity())
-                .isEqualTo(Severity.STOP);
+        assertThat(finding(energy, "current-above-cell-rating").severity()).isEqualTo(Severity.STOP);
         assertThat(energy.allowed().startW()).isLessThan(8 * 50.4);
     }
 
     @Test
     void aResistanceFromAnAlternatingCurrentIsMarkedAsAGuess() {
-        Cell guessed =
-                new Cell(
-                        Chemistry.LI_ION,
-                        18_000,
-                        new InternalResistance.Ac(0.018),
-                        OptionalDouble.empty(),
-                        CellLimits.UNKNOWN,
-                        List.of());
+        Cell guessed = new Cell(
+                Chemistry.LI_ION,
+                18_000,
+                new InternalResistance.Ac(0.018),
+                OptionalDouble.empty(),
+                CellLimits.UNKNOWN,
+                List.of());
         PackEnergy energy = of(pack(guessed), 200, new Cutoff.CellMinimum(), 0.2);
         assertThat(codes(energy)).contains("resistance-from-ac");
-        assertThat(energy.assumptions())
-                .anyMatch(it -> it.subject().part() == PackPart.AC_RESISTANCE);
+        assertThat(energy.assumptions()).anyMatch(it -> it.subject().part() == PackPart.AC_RESISTANCE);
     }
 
     @Test
@@ -226,20 +199,18 @@ class PackEnergyTest {
 
     @Test
     void anOwnCurveIsFollowedAndTheRestIsAssumed() {
-        List<OpenCircuitPoint> curve =
-                List.of(
-                        new OpenCircuitPoint(0, 2.8),
-                        new OpenCircuitPoint(0.1, 3.3),
-                        new OpenCircuitPoint(0.5, 3.7),
-                        new OpenCircuitPoint(1, 4.3));
-        Cell own =
-                new Cell(
-                        Chemistry.CUSTOM,
-                        18_000,
-                        new InternalResistance.Dc(0.020),
-                        OptionalDouble.empty(),
-                        CellLimits.UNKNOWN,
-                        curve);
+        List<OpenCircuitPoint> curve = List.of(
+                new OpenCircuitPoint(0, 2.8),
+                new OpenCircuitPoint(0.1, 3.3),
+                new OpenCircuitPoint(0.5, 3.7),
+                new OpenCircuitPoint(1, 4.3));
+        Cell own = new Cell(
+                Chemistry.CUSTOM,
+                18_000,
+                new InternalResistance.Dc(0.020),
+                OptionalDouble.empty(),
+                CellLimits.UNKNOWN,
+                curve);
         assertThat(own.minimumVoltageV()).isCloseTo(2.8, within(1e-9));
         assertThat(own.fullVoltageV()).isCloseTo(4.3, within(1e-9));
         PackState state = PackState.of(pack(own), ROOM);
@@ -263,18 +234,14 @@ class PackEnergyTest {
 
     @Test
     void aCellChargedToLessStartsLower() {
-        Cell spared =
-                new Cell(
-                        Chemistry.LI_ION,
-                        18_000,
-                        new InternalResistance.Typical(),
-                        OptionalDouble.empty(),
-                        new CellLimits(
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.of(4.0)),
-                        List.of());
+        Cell spared = new Cell(
+                Chemistry.LI_ION,
+                18_000,
+                new InternalResistance.Typical(),
+                OptionalDouble.empty(),
+                new CellLimits(
+                        OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(4.0)),
+                List.of());
         assertThat(PackState.of(pack(spared), ROOM).restVoltageV(0)).isCloseTo(4.0, within(1e-6));
     }
 
@@ -322,12 +289,7 @@ class PackEnergyTest {
 
     private static PackEnergy inAir(Surroundings air, double powerW) {
         return PackEnergy.of(
-                new PackTask(
-                        pack(Cells.nmc(5)),
-                        new Load.Power(powerW),
-                        new Cutoff.CellVoltage(2.8),
-                        air,
-                        0.2));
+                new PackTask(pack(Cells.nmc(5)), new Load.Power(powerW), new Cutoff.CellVoltage(2.8), air, 0.2));
     }
 
     private static PackEnergy of(Pack pack, double powerW, Cutoff cutoff, double reserve) {

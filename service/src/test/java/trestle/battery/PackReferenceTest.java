@@ -80,8 +80,7 @@ class PackReferenceTest {
     }
 
     private static Discharge toCell(Pack pack, double powerW) {
-        return Discharge.of(
-                Cells.isothermal(pack), new Load.Power(powerW), new Cutoff.CellVoltage(3.0));
+        return Discharge.of(Cells.isothermal(pack), new Load.Power(powerW), new Cutoff.CellVoltage(3.0));
     }
 
     /** Without the guard against over-discharge, to see how far the weak cells go. */

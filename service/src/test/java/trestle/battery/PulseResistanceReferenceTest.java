@@ -16,12 +16,11 @@ class PulseResistanceReferenceTest {
     @ParameterizedTest
     @CsvSource({"nmc, 0.183", "lipo, 0.120", "lco, 0.109", "lfp, 0.075", "nco, 0.057"})
     void resistanceTimesCapacity(String name, double ohmAh) {
-        CellSet set =
-                switch (name) {
-                    case "lco" -> Cells.LCO;
-                    case "nco" -> Cells.NCO;
-                    default -> CellSet.read("/trestle/battery/" + name + ".properties");
-                };
+        CellSet set = switch (name) {
+            case "lco" -> Cells.LCO;
+            case "nco" -> Cells.NCO;
+            default -> CellSet.read("/trestle/battery/" + name + ".properties");
+        };
         double capacityC = 3600 * 2.5;
         assertThat(PulseResistance.ohm(set, capacityC, 1) * 2.5).isCloseTo(ohmAh, within(0.0005));
     }
@@ -38,6 +37,7 @@ class PulseResistanceReferenceTest {
 
     @Test
     void aResistanceBelowThatOfDiffusionHasNoFactor() {
-        assertThat(PulseResistance.factor(Chemistry.LI_ION.set(), 3600 * 3.2, 0.0001)).isEmpty();
+        assertThat(PulseResistance.factor(Chemistry.LI_ION.set(), 3600 * 3.2, 0.0001))
+                .isEmpty();
     }
 }

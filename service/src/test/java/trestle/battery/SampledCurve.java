@@ -30,7 +30,8 @@ final class SampledCurve {
                     .lines()
                     .skip(1)
                     .map(line -> line.split(","))
-                    .map(row -> Arrays.stream(row).mapToDouble(Double::parseDouble).toArray())
+                    .map(row ->
+                            Arrays.stream(row).mapToDouble(Double::parseDouble).toArray())
                     .toList();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
@@ -45,20 +46,15 @@ final class SampledCurve {
     static SampledCurve of(PackState start, Load load, double lastCellV, Trace first) {
         List<double[]> rows = new ArrayList<>();
         Limits limits = Limits.unguarded(start.pack(), Double.NEGATIVE_INFINITY, lastCellV);
-        Discharge.of(
-                start,
-                load,
-                limits,
-                now -> {
-                    first.point(now);
-                    rows.add(
-                            new double[] {
-                                now.tally().timeS,
-                                now.circuit().voltageV(),
-                                now.tally().energyJ,
-                                now.circuit().highestK()
-                            });
-                });
+        Discharge.of(start, load, limits, now -> {
+            first.point(now);
+            rows.add(new double[] {
+                now.tally().timeS,
+                now.circuit().voltageV(),
+                now.tally().energyJ,
+                now.circuit().highestK()
+            });
+        });
         return new SampledCurve(rows);
     }
 

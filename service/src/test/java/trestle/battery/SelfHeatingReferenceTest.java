@@ -23,12 +23,11 @@ class SelfHeatingReferenceTest {
             String source, String file, double powerW, double ratePerH, double ambientC) {
         SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
         double ambientK = ambientC + 273.15;
-        SampledCurve ours =
-                SampledCurve.of(
-                        Cells.one(Cells.setOf(source), Bath.keepingAt(ambientK), 1),
-                        new Load.Power(powerW),
-                        reference.lastV() - 0.1,
-                        new SurfaceHeat(bath(source, ambientK)));
+        SampledCurve ours = SampledCurve.of(
+                Cells.one(Cells.setOf(source), Bath.keepingAt(ambientK), 1),
+                new Load.Power(powerW),
+                reference.lastV() - 0.1,
+                new SurfaceHeat(bath(source, ambientK)));
         boolean within1C = ratePerH <= 1;
         // 2E lies outside the range and is held at its residual: 39 mV, and 1.0001 % (LCO, 0 °C).
         double mostPercent = within1C ? 1.0 : 1.05;
@@ -36,11 +35,9 @@ class SelfHeatingReferenceTest {
         IntStream.rangeClosed(20, 32)
                 .mapToDouble(tenths -> tenths / 10.0)
                 .filter(cutoffV -> cutoffV >= reference.lastV())
-                .forEach(
-                        cutoffV ->
-                                assertThat(reference.energyErrorPercent(ours, cutoffV))
-                                        .as("energy to %s V", cutoffV)
-                                        .isBetween(-mostPercent, mostPercent));
+                .forEach(cutoffV -> assertThat(reference.energyErrorPercent(ours, cutoffV))
+                        .as("energy to %s V", cutoffV)
+                        .isBetween(-mostPercent, mostPercent));
     }
 
     /**
@@ -53,23 +50,19 @@ class SelfHeatingReferenceTest {
             String source, String file, double powerW, double ratePerH, double ambientC) {
         SampledCurve reference = SampledCurve.read("/reference/" + source + "/" + file);
         double ambientK = ambientC + 273.15;
-        SampledCurve ours =
-                SampledCurve.of(
-                        Cells.one(Cells.setOf(source), bath(source, ambientK), 1),
-                        new Load.Power(powerW),
-                        reference.lastV() - 0.1);
-        double warmerK =
-                ours.at(reference.durationS(), 3) - 273.15 - reference.at(reference.durationS(), 3);
+        SampledCurve ours = SampledCurve.of(
+                Cells.one(Cells.setOf(source), bath(source, ambientK), 1),
+                new Load.Power(powerW),
+                reference.lastV() - 0.1);
+        double warmerK = ours.at(reference.durationS(), 3) - 273.15 - reference.at(reference.durationS(), 3);
         assertThat(warmerK).isBetween(-1.2, 7.9);
         double mostPercent = ratePerH < 1 ? 1.6 : ratePerH > 1 ? 6.2 : ambientC > 0 ? 1.3 : 3.9;
         IntStream.rangeClosed(25, 32)
                 .mapToDouble(tenths -> tenths / 10.0)
                 .filter(cutoffV -> cutoffV >= reference.lastV())
-                .forEach(
-                        cutoffV ->
-                                assertThat(reference.energyErrorPercent(ours, cutoffV))
-                                        .as("energy to %s V", cutoffV)
-                                        .isBetween(-0.95, mostPercent));
+                .forEach(cutoffV -> assertThat(reference.energyErrorPercent(ours, cutoffV))
+                        .as("energy to %s V", cutoffV)
+                        .isBetween(-0.95, mostPercent));
     }
 
     private static Bath bath(String source, double ambientK) {

@@ -32,8 +32,7 @@ class DrawnTest {
         }
     }
 
-    private static <Q> String figure(Calculation<Q, ?> calculation, Theme theme)
-            throws IOException {
+    private static <Q> String figure(Calculation<Q, ?> calculation, Theme theme) throws IOException {
         Q request = MAPPER.treeToValue(example(calculation.name()), calculation.requestType());
         @SuppressWarnings("unchecked") // A calculation draws its own requests.
         Drawn<Q> drawn = (Drawn<Q>) calculation;

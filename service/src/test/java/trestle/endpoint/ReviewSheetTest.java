@@ -38,13 +38,7 @@ class ReviewSheetTest {
     private static final String HARMLESS = "</td><script>alert('&1')</script>\"";
 
     private static ObjectNode example() throws IOException {
-        Path file =
-                Path.of(
-                        "..",
-                        "api-spec",
-                        "examples",
-                        "build-review",
-                        "salt-marsh-aircraft.request.json");
+        Path file = Path.of("..", "api-spec", "examples", "build-review", "salt-marsh-aircraft.request.json");
         return (ObjectNode) MAPPER.readTree(Files.readString(file)).get("value");
     }
 
@@ -82,8 +76,7 @@ class ReviewSheetTest {
         assertThat(html).startsWith("<!DOCTYPE html>\n").doesNotContain("NaN", "Infinity", "null");
         assertThat(count(page, "svg")).isEqualTo(6);
         assertThat(count(page, "table")).isEqualTo(2);
-        assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
-                .isEqualTo("salt-marsh survey aircraft");
+        assertThat(page.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo("salt-marsh survey aircraft");
     }
 
     @Test
@@ -113,8 +106,7 @@ class ReviewSheetTest {
         List<KeyNumber> numbers = ReviewKeyNumbers.of(answer.keyFigures());
         assertThat(numbers).hasSize(answer.keyFigures().getClass().getRecordComponents().length);
         String text = text(REVIEW.sheet(request));
-        assertThat(numbers)
-                .allSatisfy(n -> assertThat(text).contains(n.label() + n.value() + " " + n.unit()));
+        assertThat(numbers).allSatisfy(n -> assertThat(text).contains(n.label() + n.value() + " " + n.unit()));
     }
 
     @Test
@@ -145,9 +137,7 @@ class ReviewSheetTest {
         ((ObjectNode) document.get("mission")).remove(List.of("legs", "launch"));
         document.set(
                 "propulsion",
-                MAPPER.readTree(
-                        "{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84,"
-                                + "\"controller\":0.95}}"));
+                MAPPER.readTree("{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84," + "\"controller\":0.95}}"));
         String html = REVIEW.sheet(request(document));
         Document page = read(html);
         assertThat(html).doesNotContain("NaN", "null");
@@ -164,24 +154,22 @@ class ReviewSheetTest {
     @Test
     void theExamplePrintsOnTwoPages(@TempDir Path folder) throws Exception {
         assumeTrue(Files.isExecutable(CHROMIUM), "needs Chromium");
-        Path html =
-                Files.writeString(folder.resolve("sheet.html"), REVIEW.sheet(request(example())));
+        Path html = Files.writeString(folder.resolve("sheet.html"), REVIEW.sheet(request(example())));
         Path pdf = folder.resolve("sheet.pdf");
-        Process printing =
-                new ProcessBuilder(
-                                CHROMIUM.toString(),
-                                "--headless=new",
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--no-first-run",
-                                "--disable-background-networking",
-                                "--user-data-dir=" + folder.resolve("profile"),
-                                "--no-pdf-header-footer",
-                                "--print-to-pdf=" + pdf,
-                                html.toUri().toString())
-                        .redirectErrorStream(true)
-                        .redirectOutput(folder.resolve("log").toFile())
-                        .start();
+        Process printing = new ProcessBuilder(
+                        CHROMIUM.toString(),
+                        "--headless=new",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--no-first-run",
+                        "--disable-background-networking",
+                        "--user-data-dir=" + folder.resolve("profile"),
+                        "--no-pdf-header-footer",
+                        "--print-to-pdf=" + pdf,
+                        html.toUri().toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("log").toFile())
+                .start();
         assertThat(printing.waitFor(60, TimeUnit.SECONDS)).isTrue();
         String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
         assertThat(PAGE.matcher(printed).results().count()).isEqualTo(2);

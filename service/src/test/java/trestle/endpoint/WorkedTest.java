@@ -31,17 +31,14 @@ class WorkedTest {
     @ParameterizedTest
     @MethodSource("calculations")
     void everyLineOfTheExampleIsWhole(Calculation<?, ?> calculation) throws IOException {
-        assertThat(workings(calculation))
-                .hasSizeGreaterThan(3)
-                .allSatisfy(
-                        line -> {
-                            assertThat(line.symbol()).isNotBlank();
-                            assertThat(line.meaning()).isNotBlank();
-                            assertThat(line.expression()).startsWith(line.symbol()).hasLineCount(1);
-                            assertThat(line.value()).isFinite();
-                            assertThat(line.unit()).isNotBlank();
-                            assertThat(line.source()).isNotBlank();
-                        });
+        assertThat(workings(calculation)).hasSizeGreaterThan(3).allSatisfy(line -> {
+            assertThat(line.symbol()).isNotBlank();
+            assertThat(line.meaning()).isNotBlank();
+            assertThat(line.expression()).startsWith(line.symbol()).hasLineCount(1);
+            assertThat(line.value()).isFinite();
+            assertThat(line.unit()).isNotBlank();
+            assertThat(line.source()).isNotBlank();
+        });
     }
 
     @ParameterizedTest
@@ -50,12 +47,9 @@ class WorkedTest {
         int redone = 0;
         for (Working line : workings(calculation)) {
             if (!line.expression().startsWith(line.symbol() + ":")) {
-                String numbers =
-                        line.expression().substring(line.expression().lastIndexOf(" = ") + 3);
+                String numbers = line.expression().substring(line.expression().lastIndexOf(" = ") + 3);
                 double off = THREE_DIGITS * Math.max(Math.abs(line.value()), 1e-9);
-                assertThat(Arithmetic.of(numbers))
-                        .as(line.expression())
-                        .isCloseTo(line.value(), Offset.offset(off));
+                assertThat(Arithmetic.of(numbers)).as(line.expression()).isCloseTo(line.value(), Offset.offset(off));
                 redone++;
             }
         }
@@ -64,10 +58,7 @@ class WorkedTest {
 
     /** Each answer's main numbers stand in its chain, in the same unit. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     mass-balance | m | /total_mass_g
                     mass-balance | x_cg | /cg_arm_mm
                     mass-balance | dm | /total_mass_tolerance_g
@@ -141,12 +132,11 @@ class WorkedTest {
         Calculation<?, ?> calculation = Catalogue.named(name).orElseThrow();
         JsonNode told = MAPPER.valueToTree(answer(calculation)).at(pointer);
         assertThat(told.isNumber()).as(pointer).isTrue();
-        double worked =
-                workings(calculation).stream()
-                        .filter(line -> line.symbol().equals(symbol))
-                        .findFirst()
-                        .orElseThrow()
-                        .value();
+        double worked = workings(calculation).stream()
+                .filter(line -> line.symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow()
+                .value();
         assertThat(worked).isCloseTo(told.asDouble(), Offset.offset(1e-9 * Math.abs(worked)));
     }
 
@@ -155,8 +145,8 @@ class WorkedTest {
         Calculation<?, ?> calculation = Catalogue.named("wire-sizing").orElseThrow();
         JsonNode checked = MAPPER.valueToTree(answer(calculation)).get("checked");
         assertThat(workings(calculation))
-                .filteredOn(
-                        line -> line.meaning().startsWith("AWG " + checked.get("gauge").asText()))
+                .filteredOn(line ->
+                        line.meaning().startsWith("AWG " + checked.get("gauge").asText()))
                 .filteredOn(line -> line.symbol().equals("P"))
                 .singleElement()
                 .extracting(Working::value)
@@ -167,8 +157,7 @@ class WorkedTest {
     void reviewNamesThePartOfEachLine() throws IOException {
         assertThat(workings(Catalogue.named("build-review").orElseThrow()))
                 .extracting(line -> line.meaning().split("[:,]")[0])
-                .containsSubsequence(
-                        "mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-stall");
+                .containsSubsequence("mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-stall");
     }
 
     private static <Q> List<Working> workings(Calculation<Q, ?> calculation) throws IOException {

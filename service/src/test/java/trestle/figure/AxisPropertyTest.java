@@ -31,7 +31,8 @@ class AxisPropertyTest {
         for (int i = 0; i < axis.ticks().size(); i++) {
             assertThat(axis.share(axis.ticks().get(i).at())).isBetween(-1e-6, 1 + 1e-6);
             if (i > 0) {
-                assertThat(axis.ticks().get(i).at()).isGreaterThan(axis.ticks().get(i - 1).at());
+                assertThat(axis.ticks().get(i).at())
+                        .isGreaterThan(axis.ticks().get(i - 1).at());
             }
         }
     }
@@ -42,14 +43,11 @@ class AxisPropertyTest {
             @ForAll @IntRange(min = 2, max = 5) int about) {
         List<String> labels =
                 Axis.fromZero(greatest, about).ticks().stream().map(Tick::label).toList();
-        assertThat(labels)
-                .doesNotHaveDuplicates()
-                .allMatch(label -> Font.TEXT.width(label) <= Panels.NUMBER_WIDTH);
+        assertThat(labels).doesNotHaveDuplicates().allMatch(label -> Font.TEXT.width(label) <= Panels.NUMBER_WIDTH);
     }
 
     @Property(tries = 200)
-    void fractionsStayBetweenTheEndsWhateverIsAsked(
-            @ForAll double from, @ForAll double to, @ForAll double value) {
+    void fractionsStayBetweenTheEndsWhateverIsAsked(@ForAll double from, @ForAll double to, @ForAll double value) {
         Axis axis = Axis.between(Math.min(from, to) / 4, Math.max(from, to) / 4, 5);
         assertThat(axis.fraction(value)).isBetween(0.0, 1.0);
     }

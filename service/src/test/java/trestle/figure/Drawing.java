@@ -34,8 +34,7 @@ record Drawing(String svg, Element root) {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             DocumentBuilder builder = factory.newDocumentBuilder();
             builder.setErrorHandler(null);
-            Document document =
-                    builder.parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+            Document document = builder.parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
             return new Drawing(svg, document.getDocumentElement());
         } catch (ParserConfigurationException | SAXException | IOException malformed) {
             throw new AssertionError(malformed + "\n" + svg, malformed);
@@ -60,16 +59,14 @@ record Drawing(String svg, Element root) {
     private static Text text(Element element) {
         double size = Double.parseDouble(element.getAttribute("font-size"));
         boolean bold = element.hasAttribute("font-weight");
-        Font font =
-                Arrays.stream(Font.values())
-                        .filter(f -> f.size() == size && f.bold() == bold)
-                        .findFirst()
-                        .orElseThrow();
-        Anchor anchor =
-                Arrays.stream(Anchor.values())
-                        .filter(a -> a.svgName().equals(element.getAttribute("text-anchor")))
-                        .findFirst()
-                        .orElse(Anchor.START);
+        Font font = Arrays.stream(Font.values())
+                .filter(f -> f.size() == size && f.bold() == bold)
+                .findFirst()
+                .orElseThrow();
+        Anchor anchor = Arrays.stream(Anchor.values())
+                .filter(a -> a.svgName().equals(element.getAttribute("text-anchor")))
+                .findFirst()
+                .orElse(Anchor.START);
         String content = element.getTextContent();
         return new Text(
                 content,
@@ -124,19 +121,16 @@ record Drawing(String svg, Element root) {
         for (String shape : List.of("polyline", "polygon")) {
             elements(shape).forEach(element -> places.addAll(places(element)));
         }
-        elements("line")
-                .forEach(
-                        line -> {
-                            places.add(place(line, "x1", "y1"));
-                            places.add(place(line, "x2", "y2"));
-                        });
+        elements("line").forEach(line -> {
+            places.add(place(line, "x1", "y1"));
+            places.add(place(line, "x2", "y2"));
+        });
         elements("circle").forEach(circle -> places.add(place(circle, "cx", "cy")));
         for (Point place : places) {
-            assertThat(
-                            place.x() >= page.left()
-                                    && place.x() <= page.right()
-                                    && place.y() >= page.top()
-                                    && place.y() <= page.bottom())
+            assertThat(place.x() >= page.left()
+                            && place.x() <= page.right()
+                            && place.y() >= page.top()
+                            && place.y() <= page.bottom())
                     .as("%s lies on the page", place)
                     .isTrue();
         }
@@ -144,28 +138,22 @@ record Drawing(String svg, Element root) {
 
     private static Box shrunk(Box box) {
         return new Box(
-                box.left() + ROUNDING,
-                box.top() + ROUNDING,
-                box.width() - 2 * ROUNDING,
-                box.height() - 2 * ROUNDING);
+                box.left() + ROUNDING, box.top() + ROUNDING, box.width() - 2 * ROUNDING, box.height() - 2 * ROUNDING);
     }
 
     private static boolean crosses(Point from, Point to, Box box) {
         int steps = 1 + (int) Math.ceil(Math.hypot(to.x() - from.x(), to.y() - from.y()));
         return IntStream.rangeClosed(0, steps)
                 .mapToDouble(i -> (double) i / steps)
-                .anyMatch(
-                        way -> {
-                            double x = from.x() + way * (to.x() - from.x());
-                            double y = from.y() + way * (to.y() - from.y());
-                            return box.contains(new Box(x, y, 0, 0));
-                        });
+                .anyMatch(way -> {
+                    double x = from.x() + way * (to.x() - from.x());
+                    double y = from.y() + way * (to.y() - from.y());
+                    return box.contains(new Box(x, y, 0, 0));
+                });
     }
 
     private static Point place(Element element, String x, String y) {
-        return new Point(
-                Double.parseDouble(element.getAttribute(x)),
-                Double.parseDouble(element.getAttribute(y)));
+        return new Point(Double.parseDouble(element.getAttribute(x)), Double.parseDouble(element.getAttribute(y)));
     }
 
     private static List<Point> places(Element curve) {

@@ -78,34 +78,23 @@ import trestle.wiring.WireTask;
 /** Any input that a discipline takes makes a sound figure, and the same one again. */
 class FigurePropertyTest {
     @Property(tries = 150)
-    void anyAircraftBalances(
-            @ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
+    void anyAircraftBalances(@ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
         Chance chance = new Chance(seed);
-        List<Item> items =
-                IntStream.rangeClosed(0, chance.upTo(40))
-                        .mapToObj(i -> item(chance, name + i))
-                        .toList();
-        BalanceTask task =
-                new BalanceTask(
-                        items,
-                        Optional.empty(),
-                        chance.maybe(Samples::wing),
-                        chance.maybe(
-                                () ->
-                                        new Tail(
-                                                chance.spread(0.01, 1),
-                                                chance.spread(0.1, 3),
-                                                chance.even(-2, 4),
-                                                0.9,
-                                                -0.02)),
-                        chance.maybe(
-                                () ->
-                                        new Limits(
-                                                OptionalDouble.empty(),
-                                                chance.maybe(() -> station(chance)),
-                                                chance.maybe(() -> station(chance)),
-                                                OptionalDouble.empty())),
-                        chance.maybe(() -> station(chance)));
+        List<Item> items = IntStream.rangeClosed(0, chance.upTo(40))
+                .mapToObj(i -> item(chance, name + i))
+                .toList();
+        BalanceTask task = new BalanceTask(
+                items,
+                Optional.empty(),
+                chance.maybe(Samples::wing),
+                chance.maybe(
+                        () -> new Tail(chance.spread(0.01, 1), chance.spread(0.1, 3), chance.even(-2, 4), 0.9, -0.02)),
+                chance.maybe(() -> new Limits(
+                        OptionalDouble.empty(),
+                        chance.maybe(() -> station(chance)),
+                        chance.maybe(() -> station(chance)),
+                        OptionalDouble.empty())),
+                chance.maybe(() -> station(chance)));
         Balance result = MassBalance.of(task);
         sound(theme -> BalanceFigure.of(task, result, theme));
     }
@@ -118,18 +107,14 @@ class FigurePropertyTest {
                 chance.spread(1e-4, 100),
                 armM,
                 OptionalDouble.empty(),
-                chance.chance()
-                        ? OptionalDouble.of(chance.even(-0.5, 0.5))
-                        : OptionalDouble.empty(),
+                chance.chance() ? OptionalDouble.of(chance.even(-0.5, 0.5)) : OptionalDouble.empty(),
                 chance.spread(1e-4, 0.1),
                 chance.spread(1e-4, 0.1),
                 chance.maybe(() -> new Travel(armM - chance.even(0, 1), armM + chance.even(0, 1))));
     }
 
     private static Station station(Chance chance) {
-        return chance.chance()
-                ? new Station.AtArm(chance.even(-1, 3))
-                : new Station.AtMacFraction(chance.even(-1, 2));
+        return chance.chance() ? new Station.AtArm(chance.even(-1, 3)) : new Station.AtMacFraction(chance.even(-1, 2));
     }
 
     @Property(tries = 100)
@@ -138,26 +123,17 @@ class FigurePropertyTest {
         Chemistry[] kinds = {Chemistry.LI_ION, Chemistry.LIPO, Chemistry.LFP};
         Cell cell = Cell.typical(kinds[chance.upTo(2)], 3600 * chance.spread(0.5, 30));
         int series = 1 + chance.upTo(13);
-        Pack pack =
-                new Pack(
-                        List.of(
-                                new Segment(
-                                        series,
-                                        1 + chance.upTo(6),
-                                        cell,
-                                        chance.even(0.5, 1),
-                                        chance.even(0, 1))),
-                        chance.even(0, 0.05));
-        PackTask task =
-                new PackTask(
-                        pack,
-                        new trestle.battery.Load.Power(chance.spread(1, 5000)),
-                        chance.chance()
-                                ? new Cutoff.CellVoltage(chance.even(2.2, 4))
-                                : new Cutoff.PackVoltage(chance.even(1, 4.3) * series),
-                        trestle.battery.Surroundings.of(
-                                chance.even(250, 315), trestle.battery.Insulation.BARE),
-                        chance.even(0, 0.9));
+        Pack pack = new Pack(
+                List.of(new Segment(series, 1 + chance.upTo(6), cell, chance.even(0.5, 1), chance.even(0, 1))),
+                chance.even(0, 0.05));
+        PackTask task = new PackTask(
+                pack,
+                new trestle.battery.Load.Power(chance.spread(1, 5000)),
+                chance.chance()
+                        ? new Cutoff.CellVoltage(chance.even(2.2, 4))
+                        : new Cutoff.PackVoltage(chance.even(1, 4.3) * series),
+                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Insulation.BARE),
+                chance.even(0, 0.9));
         PackEnergy result = PackEnergy.of(task);
         sound(theme -> PackFigure.of(task, result, theme));
     }
@@ -166,30 +142,29 @@ class FigurePropertyTest {
     void anyWireIsSized(@ForAll @LongRange(min = 0) long seed) {
         Chance chance = new Chance(seed);
         double currentA = chance.spread(0.01, 1000);
-        WireTask task =
-                new WireTask(
-                        new WireRun(
-                                "run",
-                                currentA,
-                                chance.spread(0.01, 100),
-                                chance.spread(1, 400),
-                                chance.maybe(() -> new CurrentPeak(2 * currentA, 10)),
-                                1 + chance.upTo(3),
-                                List.of(),
-                                true),
-                        Insulation.values()[chance.upTo(6)],
+        WireTask task = new WireTask(
+                new WireRun(
+                        "run",
+                        currentA,
+                        chance.spread(0.01, 100),
+                        chance.spread(1, 400),
+                        chance.maybe(() -> new CurrentPeak(2 * currentA, 10)),
+                        1 + chance.upTo(3),
+                        List.of(),
+                        true),
+                Insulation.values()[chance.upTo(6)],
+                OptionalDouble.empty(),
+                new Surroundings(
+                        Enclosure.values()[chance.upTo(2)],
+                        chance.even(230, 400),
                         OptionalDouble.empty(),
-                        new Surroundings(
-                                Enclosure.values()[chance.upTo(2)],
-                                chance.even(230, 400),
-                                OptionalDouble.empty(),
-                                chance.even(0, 5000),
-                                1 + chance.upTo(4),
-                                0.02),
-                        chance.spread(0.001, 1),
-                        GaugeSystem.values()[chance.upTo(1)],
-                        chance.maybe(() -> Gauge.awg(chance.upTo(40))),
-                        chance.maybe(() -> new Flight(chance.spread(10, 1e5), 25)));
+                        chance.even(0, 5000),
+                        1 + chance.upTo(4),
+                        0.02),
+                chance.spread(0.001, 1),
+                GaugeSystem.values()[chance.upTo(1)],
+                chance.maybe(() -> Gauge.awg(chance.upTo(40))),
+                chance.maybe(() -> new Flight(chance.spread(10, 1e5), 25)));
         WireSizing result = WireSizing.of(task);
         sound(theme -> WireFigure.of(task, result, theme));
     }
@@ -197,31 +172,21 @@ class FigurePropertyTest {
     @Property(tries = 100)
     void anyAircraftFlies(@ForAll @LongRange(min = 0) long seed) {
         Chance chance = new Chance(seed);
-        Airframe airframe =
-                new Airframe(
-                        chance.spread(0.1, 100),
-                        chance.spread(0.05, 5),
-                        chance.spread(0.3, 8),
-                        chance.even(0.5, 3));
-        EnduranceTask task =
-                new EnduranceTask(
-                        airframe,
-                        new PolarPower(
-                                DragPolar.of(
-                                        chance.spread(0.01, 0.2),
-                                        chance.even(0.4, 1),
-                                        airframe.aspectRatio()),
-                                PropulsiveEfficiency.constant(0.6, 0.8, 0.9),
-                                chance.spread(0.1, 200)),
-                        new FixedEnergy(chance.spread(1e3, 1e8)),
-                        StandardAtmosphere.at(chance.even(0, 6000)),
-                        chance.even(-30, 30),
-                        chance.even(0, 0.9),
-                        chance.chance()
-                                ? OptionalDouble.of(chance.spread(1, 80))
-                                : OptionalDouble.empty(),
-                        List.of(),
-                        Optional.empty());
+        Airframe airframe = new Airframe(
+                chance.spread(0.1, 100), chance.spread(0.05, 5), chance.spread(0.3, 8), chance.even(0.5, 3));
+        EnduranceTask task = new EnduranceTask(
+                airframe,
+                new PolarPower(
+                        DragPolar.of(chance.spread(0.01, 0.2), chance.even(0.4, 1), airframe.aspectRatio()),
+                        PropulsiveEfficiency.constant(0.6, 0.8, 0.9),
+                        chance.spread(0.1, 200)),
+                new FixedEnergy(chance.spread(1e3, 1e8)),
+                StandardAtmosphere.at(chance.even(0, 6000)),
+                chance.even(-30, 30),
+                chance.even(0, 0.9),
+                chance.chance() ? OptionalDouble.of(chance.spread(1, 80)) : OptionalDouble.empty(),
+                List.of(),
+                Optional.empty());
         EnduranceResult result = Endurance.of(task);
         sound(theme -> EnduranceFigure.of(task, result, theme));
     }
@@ -230,39 +195,31 @@ class FigurePropertyTest {
     void anyDriveTurns(@ForAll @LongRange(min = 0) long seed) {
         Chance chance = new Chance(seed);
         double voltageV = chance.spread(3, 60);
-        PropulsionTask task =
-                new PropulsionTask(
-                        new PropulsionSystem(
-                                new Motor(
-                                        chance.spread(10, 400),
-                                        chance.spread(0.005, 1),
-                                        chance.spread(0.1, 5),
-                                        OptionalDouble.empty(),
-                                        chance.chance()
-                                                ? OptionalDouble.of(chance.spread(1, 200))
-                                                : OptionalDouble.empty(),
-                                        OptionalDouble.empty()),
-                                new Controller(chance.spread(1, 200), 70, 0.003),
-                                Propeller.ofSize(
-                                        chance.spread(0.1, 0.7),
-                                        chance.spread(0.05, 0.5),
-                                        2 + chance.upTo(2),
-                                        BladeType.GENERAL),
-                                1 + chance.upTo(3),
-                                new trestle.propulsion.Supply(
-                                        VoltageSource.behindResistance(
-                                                voltageV, chance.spread(0.001, 1)),
-                                        voltageV,
-                                        OptionalDouble.empty(),
-                                        OptionalDouble.empty())),
-                        StandardAtmosphere.at(0),
-                        chance.maybe(
-                                () ->
-                                        new CruiseDemand(
-                                                15,
-                                                DragCurve.through(chance.spread(0.1, 100), 15))),
-                        OptionalDouble.empty(),
-                        List.of());
+        PropulsionTask task = new PropulsionTask(
+                new PropulsionSystem(
+                        new Motor(
+                                chance.spread(10, 400),
+                                chance.spread(0.005, 1),
+                                chance.spread(0.1, 5),
+                                OptionalDouble.empty(),
+                                chance.chance() ? OptionalDouble.of(chance.spread(1, 200)) : OptionalDouble.empty(),
+                                OptionalDouble.empty()),
+                        new Controller(chance.spread(1, 200), 70, 0.003),
+                        Propeller.ofSize(
+                                chance.spread(0.1, 0.7),
+                                chance.spread(0.05, 0.5),
+                                2 + chance.upTo(2),
+                                BladeType.GENERAL),
+                        1 + chance.upTo(3),
+                        new trestle.propulsion.Supply(
+                                VoltageSource.behindResistance(voltageV, chance.spread(0.001, 1)),
+                                voltageV,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty())),
+                StandardAtmosphere.at(0),
+                chance.maybe(() -> new CruiseDemand(15, DragCurve.through(chance.spread(0.1, 100), 15))),
+                OptionalDouble.empty(),
+                List.of());
         PropulsionMatch result = PropulsionMatch.of(task);
         sound(theme -> PropulsionFigure.of(task, result, theme));
     }
@@ -270,85 +227,69 @@ class FigurePropertyTest {
     @Property(tries = 60)
     void anyLaunchGoes(@ForAll @LongRange(min = 0) long seed) {
         Chance chance = new Chance(seed);
-        Airframe airframe =
-                new Airframe(
-                        chance.spread(0.5, 30), chance.spread(0.2, 2), 2.4, chance.even(0.8, 2));
-        LaunchStallTask task =
-                new LaunchStallTask(
-                        airframe,
-                        DragPolar.of(0.035, 0.8, airframe.aspectRatio()),
-                        new LinearThrust(chance.spread(1, 200), chance.even(10, 50)),
-                        StandardAtmosphere.at(0),
-                        chance.even(-5, 10),
-                        new Launch.Hand(chance.even(0, 15), chance.even(0, 1), chance.even(0.5, 3)),
-                        chance.even(0, 2),
-                        Turn.ofBankRad(0.5),
-                        OptionalDouble.empty());
-        List<LaunchMoment> path =
-                IntStream.range(0, chance.upTo(50))
-                        .mapToObj(
-                                i ->
-                                        new LaunchMoment(
-                                                i * 0.1, chance.even(0, 30), chance.even(0, 40)))
-                        .toList();
+        Airframe airframe = new Airframe(chance.spread(0.5, 30), chance.spread(0.2, 2), 2.4, chance.even(0.8, 2));
+        LaunchStallTask task = new LaunchStallTask(
+                airframe,
+                DragPolar.of(0.035, 0.8, airframe.aspectRatio()),
+                new LinearThrust(chance.spread(1, 200), chance.even(10, 50)),
+                StandardAtmosphere.at(0),
+                chance.even(-5, 10),
+                new Launch.Hand(chance.even(0, 15), chance.even(0, 1), chance.even(0.5, 3)),
+                chance.even(0, 2),
+                Turn.ofBankRad(0.5),
+                OptionalDouble.empty());
+        List<LaunchMoment> path = IntStream.range(0, chance.upTo(50))
+                .mapToObj(i -> new LaunchMoment(i * 0.1, chance.even(0, 30), chance.even(0, 40)))
+                .toList();
         LaunchStallResult result = LaunchStall.of(task);
         sound(theme -> LaunchFigure.of(task, result, path, theme));
     }
 
     @Property(tries = 100)
-    void anyRailIsLoaded(
-            @ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
+    void anyRailIsLoaded(@ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
         Chance chance = new Chance(seed);
-        List<Rail> rails =
-                IntStream.range(0, chance.upTo(30))
-                        .mapToObj(
-                                i ->
-                                        new Rail(
-                                                name + i,
-                                                new Regulator(
-                                                        new Conversion.Linear(),
-                                                        5,
-                                                        chance.spread(0.001, 1e4),
-                                                        OptionalDouble.empty(),
-                                                        6,
-                                                        30,
-                                                        Optional.empty()),
-                                                List.of(
-                                                        new trestle.rails.Load(
-                                                                name,
-                                                                1 + chance.upTo(5),
-                                                                chance.spread(1e-4, 1e3),
-                                                                OptionalDouble.empty(),
-                                                                chance.even(0, 1),
-                                                                true,
-                                                                LoadRole.OTHER)),
-                                                false))
-                        .toList();
+        List<Rail> rails = IntStream.range(0, chance.upTo(30))
+                .mapToObj(i -> new Rail(
+                        name + i,
+                        new Regulator(
+                                new Conversion.Linear(),
+                                5,
+                                chance.spread(0.001, 1e4),
+                                OptionalDouble.empty(),
+                                6,
+                                30,
+                                Optional.empty()),
+                        List.of(new trestle.rails.Load(
+                                name,
+                                1 + chance.upTo(5),
+                                chance.spread(1e-4, 1e3),
+                                OptionalDouble.empty(),
+                                chance.even(0, 1),
+                                true,
+                                LoadRole.OTHER)),
+                        false))
+                .toList();
         RailTask task = new RailTask(new trestle.rails.Supply(25, 18), rails);
         RailBudget result = Rails.of(task);
         sound(theme -> RailFigure.of(task, result, theme));
     }
 
     @Property(tries = 100)
-    void anyCompassIsDisturbed(
-            @ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
+    void anyCompassIsDisturbed(@ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
         Chance chance = new Chance(seed);
-        List<LeadRun> runs =
-                IntStream.range(0, chance.upTo(12))
-                        .mapToObj(
-                                i -> {
-                                    double apartM = chance.spread(1e-4, 0.3);
-                                    return new LeadRun(
-                                            name + i,
-                                            chance.chance() ? chance.spread(1e-3, 1e4) : 0,
-                                            apartM,
-                                            chance.chance(),
-                                            apartM * chance.spread(0.51, 500),
-                                            OptionalDouble.empty());
-                                })
-                        .toList();
-        CompassTask task =
-                new CompassTask(runs, chance.spread(1e-6, 7e-5), chance.even(0.001, 0.7));
+        List<LeadRun> runs = IntStream.range(0, chance.upTo(12))
+                .mapToObj(i -> {
+                    double apartM = chance.spread(1e-4, 0.3);
+                    return new LeadRun(
+                            name + i,
+                            chance.chance() ? chance.spread(1e-3, 1e4) : 0,
+                            apartM,
+                            chance.chance(),
+                            apartM * chance.spread(0.51, 500),
+                            OptionalDouble.empty());
+                })
+                .toList();
+        CompassTask task = new CompassTask(runs, chance.spread(1e-6, 7e-5), chance.even(0.001, 0.7));
         Clearance result = CompassClearance.of(task);
         sound(theme -> CompassFigure.of(task, result, theme));
     }

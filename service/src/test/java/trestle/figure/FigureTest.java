@@ -117,37 +117,32 @@ class FigureTest {
 
     @Test
     void namesOfUsersAreEscapedAndShortened() {
-        Drawing drawing =
-                balance(
-                        List.of(
-                                Samples.item(HOSTILE, 500, 100, 0, 5, 3),
-                                Samples.item("סוללה קדמית ארוכה מאוד", 300, 400, 0, 5, 3),
-                                Samples.item("a\u202eb\u0000c\ud800", 100, 900, 0, 0, 0)),
-                        true);
+        Drawing drawing = balance(
+                List.of(
+                        Samples.item(HOSTILE, 500, 100, 0, 5, 3),
+                        Samples.item("סוללה קדמית ארוכה מאוד", 300, 400, 0, 5, 3),
+                        Samples.item("a\u202eb\u0000c\ud800", 100, 900, 0, 0, 0)),
+                true);
         assertThat(drawing.svg()).doesNotContain("<script", "\u202e", "\u0000", "\ud800<");
         assertThat(drawing.words())
                 .contains("<script>alert('x')… 500 g", "abc\ufffd 100 g")
                 .anyMatch(word -> word.startsWith("\u2068סוללה") && word.endsWith("…\u2069 300 g"));
         String family = "👩‍👩‍👧‍👦";
-        assertThat(
-                        balance(List.of(Samples.item(family.repeat(9), 200, 50, 0, 0, 0)), false)
-                                .words())
+        assertThat(balance(List.of(Samples.item(family.repeat(9), 200, 50, 0, 0, 0)), false)
+                        .words())
                 .contains(family + "… 200 g");
     }
 
     @Test
     void crossedLimitsLeaveNoPlaceForTheCg() {
-        Drawing drawing =
-                Drawing.read(
-                                balanceSvg(
-                                        new BalanceTask(
-                                                List.of(Samples.item("all", 900, 500, 0, 5, 3)),
-                                                Optional.empty(),
-                                                Optional.of(Samples.wing()),
-                                                Optional.of(new Tailless(-0.02)),
-                                                Optional.of(limits(0.4, 0.2)),
-                                                Optional.empty())))
-                        .isSound();
+        Drawing drawing = Drawing.read(balanceSvg(new BalanceTask(
+                        List.of(Samples.item("all", 900, 500, 0, 5, 3)),
+                        Optional.empty(),
+                        Optional.of(Samples.wing()),
+                        Optional.of(new Tailless(-0.02)),
+                        Optional.of(limits(0.4, 0.2)),
+                        Optional.empty())))
+                .isSound();
         assertThat(drawing.elements("rect"))
                 .filteredOn(r -> r.getAttribute("class").equals(Style.LIMIT_BAND.cssClass()))
                 .as("the key's sign and the whole close-up")
@@ -157,11 +152,9 @@ class FigureTest {
 
     @Test
     void manyItemsAreAllDrawnThoughNotAllNamed() {
-        List<Item> items =
-                IntStream.range(0, 300)
-                        .mapToObj(
-                                i -> Samples.item("item " + i, 20 + i, i * 37 % 1300, i % 9, 1, 1))
-                        .toList();
+        List<Item> items = IntStream.range(0, 300)
+                .mapToObj(i -> Samples.item("item " + i, 20 + i, i * 37 % 1300, i % 9, 1, 1))
+                .toList();
         Drawing drawing = balance(items, true);
         assertThat(drawing.elements("circle"))
                 .filteredOn(c -> c.getAttribute("class").equals(Style.MASS_EDGE.cssClass()))
@@ -177,15 +170,10 @@ class FigureTest {
     @Test
     void packThatCannotFeedItsLoadSaysSo() {
         PackTask usual = Samples.pack();
-        PackTask task =
-                new PackTask(
-                        usual.pack(),
-                        new Load.Power(9000),
-                        usual.cutoff(),
-                        usual.surroundings(),
-                        usual.reserveFraction());
-        Drawing drawing =
-                Drawing.read(PackFigure.of(task, PackEnergy.of(task), Theme.LIGHT)).isSound();
+        PackTask task = new PackTask(
+                usual.pack(), new Load.Power(9000), usual.cutoff(), usual.surroundings(), usual.reserveFraction());
+        Drawing drawing = Drawing.read(PackFigure.of(task, PackEnergy.of(task), Theme.LIGHT))
+                .isSound();
         assertThat(drawing.words())
                 .as("no scales without a curve")
                 .hasSizeLessThan(5)
@@ -196,26 +184,24 @@ class FigureTest {
 
     @Test
     void airspeedAtStallPowerIsDrawnForAHeavyAircraft() {
-        EnduranceTask task =
-                Samples.endurance(new Airframe(25, 0.3, 2, 0.9), new FixedEnergy(400 * 3600), 15);
-        Drawing drawing =
-                Drawing.read(EnduranceFigure.of(task, Endurance.of(task), Theme.LIGHT)).isSound();
+        EnduranceTask task = Samples.endurance(new Airframe(25, 0.3, 2, 0.9), new FixedEnergy(400 * 3600), 15);
+        Drawing drawing = Drawing.read(EnduranceFigure.of(task, Endurance.of(task), Theme.LIGHT))
+                .isSound();
         assertThat(drawing.words()).anyMatch(word -> word.startsWith("Stop: 15.0 m/s"));
     }
 
     @Test
     void gaugesThatAllFailAreAllOffTheScale() {
         WireTask usual = Samples.wire();
-        WireTask task =
-                new WireTask(
-                        WireRun.plain("lead", 900, 5, 22),
-                        usual.insulation(),
-                        OptionalDouble.empty(),
-                        usual.surroundings(),
-                        0.02,
-                        GaugeSystem.METRIC,
-                        Optional.of(Gauge.parse(GaugeSystem.AWG, "13")),
-                        Optional.empty());
+        WireTask task = new WireTask(
+                WireRun.plain("lead", 900, 5, 22),
+                usual.insulation(),
+                OptionalDouble.empty(),
+                usual.surroundings(),
+                0.02,
+                GaugeSystem.METRIC,
+                Optional.of(Gauge.parse(GaugeSystem.AWG, "13")),
+                Optional.empty());
         WireSizing sizing = WireSizing.of(task);
         Drawing drawing = Drawing.read(WireFigure.of(task, sizing, Theme.LIGHT)).isSound();
         int gauges = sizing.candidates().size() + 1;
@@ -237,12 +223,12 @@ class FigureTest {
     @Test
     void gaugesAreNumberedEvenly() {
         Drawing drawing = Drawing.read(Samples.figure("wires", Theme.LIGHT));
-        double lowest = drawing.texts().stream().mapToDouble(t -> t.box().top()).max().orElse(0);
-        List<Integer> gauges =
-                drawing.texts().stream()
-                        .filter(t -> t.box().top() > lowest - 25 && t.content().matches("\\d+"))
-                        .map(t -> Integer.valueOf(t.content()))
-                        .toList();
+        double lowest =
+                drawing.texts().stream().mapToDouble(t -> t.box().top()).max().orElse(0);
+        List<Integer> gauges = drawing.texts().stream()
+                .filter(t -> t.box().top() > lowest - 25 && t.content().matches("\\d+"))
+                .map(t -> Integer.valueOf(t.content()))
+                .toList();
         assertThat(gauges).hasSizeGreaterThan(4);
         for (int i = 2; i < gauges.size(); i++) {
             assertThat(gauges.get(i) - gauges.get(i - 1)).isEqualTo(gauges.get(1) - gauges.get(0));
@@ -251,17 +237,13 @@ class FigureTest {
 
     @Test
     void launchWithoutAPathShowsItsSpeeds() {
-        for (Launch launch :
-                List.of(
-                        new Launch.Dolly(40, 0.05, 0.3, 1, 0.3),
-                        new Launch.Hand(3, 0, 1.2),
-                        new Launch.Bungee(60, 8, 0.5, 0.8, 0.1, 0.2, 1))) {
+        for (Launch launch : List.of(
+                new Launch.Dolly(40, 0.05, 0.3, 1, 0.3),
+                new Launch.Hand(3, 0, 1.2),
+                new Launch.Bungee(60, 8, 0.5, 0.8, 0.1, 0.2, 1))) {
             LaunchStallTask task = Samples.launch(launch);
-            Drawing drawing =
-                    Drawing.read(
-                                    LaunchFigure.of(
-                                            task, LaunchStall.of(task), List.of(), Theme.LIGHT))
-                            .isSound();
+            Drawing drawing = Drawing.read(LaunchFigure.of(task, LaunchStall.of(task), List.of(), Theme.LIGHT))
+                    .isSound();
             assertThat(drawing.words()).contains("stall 10.1", "safe climb 13.2");
         }
     }
@@ -271,70 +253,58 @@ class FigureTest {
         Drawing drawing = Drawing.read(Samples.figure("propulsion", Theme.LIGHT));
         assertThat(drawing.elements("polyline"))
                 .extracting(curve -> curve.getAttribute("class"))
-                .contains(
-                        Style.FIRST_LINE.cssClass(),
-                        Style.SECOND_DASHED.cssClass(),
-                        Style.THIRD_DOTTED.cssClass())
+                .contains(Style.FIRST_LINE.cssClass(), Style.SECOND_DASHED.cssClass(), Style.THIRD_DOTTED.cssClass())
                 .doesNotContain(Style.SECOND_LINE.cssClass(), Style.THIRD_LINE.cssClass());
     }
 
     @Test
     void severalMotorsHaveTheirCurrentsApart() {
-        Drawing drawing =
-                Drawing.read(
-                                PropulsionFigure.of(
-                                        Samples.drive(4),
-                                        PropulsionMatch.of(Samples.drive(4)),
-                                        Theme.LIGHT))
-                        .isSound();
+        Drawing drawing = Drawing.read(
+                        PropulsionFigure.of(Samples.drive(4), PropulsionMatch.of(Samples.drive(4)), Theme.LIGHT))
+                .isSound();
         assertThat(drawing.words()).contains("Each motor, A", "Pack current, A");
     }
 
     @Test
     void railsBeyondThePageAreCounted() {
-        List<Rail> rails =
-                IntStream.range(0, 30)
-                        .mapToObj(
-                                i ->
-                                        new Rail(
-                                                HOSTILE + i,
-                                                Samples.regulator(5, 3, OptionalDouble.empty()),
-                                                List.of(Samples.load("x", 1 + i, 0.5, 2)),
-                                                false))
-                        .toList();
+        List<Rail> rails = IntStream.range(0, 30)
+                .mapToObj(i -> new Rail(
+                        HOSTILE + i,
+                        Samples.regulator(5, 3, OptionalDouble.empty()),
+                        List.of(Samples.load("x", 1 + i, 0.5, 2)),
+                        false))
+                .toList();
         RailTask task = new RailTask(new Supply(25, 18), rails);
-        assertThat(Drawing.read(RailFigure.of(task, Rails.of(task), Theme.LIGHT)).isSound().words())
+        assertThat(Drawing.read(RailFigure.of(task, Rails.of(task), Theme.LIGHT))
+                        .isSound()
+                        .words())
                 .contains("and 6 more, not drawn.");
         RailTask none = new RailTask(new Supply(25, 18), List.of());
-        assertThat(Drawing.read(RailFigure.of(none, Rails.of(none), Theme.LIGHT)).isSound().words())
+        assertThat(Drawing.read(RailFigure.of(none, Rails.of(none), Theme.LIGHT))
+                        .isSound()
+                        .words())
                 .contains("There is no rail to draw.");
     }
 
     @Test
     void runsAreNamedWhereTheyLie() {
-        CompassTask task =
-                new CompassTask(
-                        List.of(
-                                Samples.run("main lead", 30, 6, false, 320),
-                                Samples.run("servo feed", 4, 3, true, 110)),
-                        20e-6,
-                        0.03);
+        CompassTask task = new CompassTask(
+                List.of(Samples.run("main lead", 30, 6, false, 320), Samples.run("servo feed", 4, 3, true, 110)),
+                20e-6,
+                0.03);
         assertThat(compass(task).words()).contains("main lead 320", "servo feed 110");
     }
 
     @Test
     void compassWithoutCurrentOrWithManyRunsIsDrawn() {
-        CompassTask quiet =
-                new CompassTask(List.of(Samples.run("off", 0, 5, false, 50)), 20e-6, 0.03);
+        CompassTask quiet = new CompassTask(List.of(Samples.run("off", 0, 5, false, 50)), 20e-6, 0.03);
         assertThat(compass(quiet).words()).contains("no run carries a current");
-        CompassTask many =
-                new CompassTask(
-                        IntStream.range(0, 9)
-                                .mapToObj(
-                                        i -> Samples.run(HOSTILE, 1 + i, 5, i % 2 == 0, 60 + 9 * i))
-                                .toList(),
-                        20e-6,
-                        0.03);
+        CompassTask many = new CompassTask(
+                IntStream.range(0, 9)
+                        .mapToObj(i -> Samples.run(HOSTILE, 1 + i, 5, i % 2 == 0, 60 + 9 * i))
+                        .toList(),
+                20e-6,
+                0.03);
         assertThat(compass(many).words()).contains("Not drawn: 3 weaker or without current.");
     }
 
@@ -345,15 +315,8 @@ class FigureTest {
 
     private static Drawing balance(List<Item> items, boolean winged) {
         Optional<Wing> wing = winged ? Optional.of(Samples.wing()) : Optional.empty();
-        return Drawing.read(
-                        balanceSvg(
-                                new BalanceTask(
-                                        items,
-                                        Optional.empty(),
-                                        wing,
-                                        Optional.empty(),
-                                        Optional.empty(),
-                                        Optional.empty())))
+        return Drawing.read(balanceSvg(new BalanceTask(
+                        items, Optional.empty(), wing, Optional.empty(), Optional.empty(), Optional.empty())))
                 .isSound();
     }
 

@@ -23,17 +23,15 @@ class FlagRowsPropertyTest {
 
     @Property(tries = 150)
     void noNameLiesOverAnotherOrOverItsStaff(
-            @ForAll @Size(min = 1, max = 20)
-                    List<@DoubleRange(min = Panels.LEFT, max = Panels.RIGHT) Double> places,
+            @ForAll @Size(min = 1, max = 20) List<@DoubleRange(min = Panels.LEFT, max = Panels.RIGHT) Double> places,
             @ForAll @IntRange(min = 1, max = 12) int rows) {
         List<Pole> poles = arranged(places, rows);
         assertThat(poles).isNotEmpty().allMatch(Pole::onPage).allMatch(p -> p.row() < rows);
         for (Pole pole : poles) {
             for (Pole other : poles) {
-                assertThat(
-                                pole != other
-                                        && (pole.text().overlaps(other.text())
-                                                || pole.text().overlaps(other.staff())))
+                assertThat(pole != other
+                                && (pole.text().overlaps(other.text())
+                                        || pole.text().overlaps(other.staff())))
                         .isFalse();
             }
         }
@@ -41,16 +39,14 @@ class FlagRowsPropertyTest {
 
     @Property(tries = 100)
     void fewFlagsInTheMiddleAllFindRoom(
-            @ForAll @Size(min = 1, max = 8)
-                    List<@DoubleRange(min = 150, max = 330) Double> places) {
+            @ForAll @Size(min = 1, max = 8) List<@DoubleRange(min = 150, max = 330) Double> places) {
         assertThat(arranged(places, 8)).hasSameSizeAs(places);
     }
 
     private static List<Pole> arranged(List<Double> places, int rows) {
-        List<Flag> flags =
-                IntStream.range(0, places.size())
-                        .mapToObj(i -> new Flag(places.get(i), Style.INK, "name " + 7 * i))
-                        .toList();
+        List<Flag> flags = IntStream.range(0, places.size())
+                .mapToObj(i -> new Flag(places.get(i), Style.INK, "name " + 7 * i))
+                .toList();
         return FlagRows.arranged(flags, x -> x, rows);
     }
 }

@@ -13,11 +13,8 @@ final class LaunchPath {
 
     /** The path of {@link Samples#launch()}, as the launch model integrates it. */
     static List<LaunchMoment> thrown() {
-        try (BufferedReader lines =
-                new BufferedReader(
-                        new InputStreamReader(
-                                LaunchPath.class.getResourceAsStream("launch-path.csv"),
-                                StandardCharsets.UTF_8))) {
+        try (BufferedReader lines = new BufferedReader(new InputStreamReader(
+                LaunchPath.class.getResourceAsStream("launch-path.csv"), StandardCharsets.UTF_8))) {
             return lines.lines().skip(1).map(LaunchPath::moment).toList();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
@@ -27,8 +24,6 @@ final class LaunchPath {
     private static LaunchMoment moment(String line) {
         String[] cells = line.split(",");
         return new LaunchMoment(
-                Double.parseDouble(cells[0]),
-                Double.parseDouble(cells[1]),
-                Double.parseDouble(cells[2]));
+                Double.parseDouble(cells[0]), Double.parseDouble(cells[1]), Double.parseDouble(cells[2]));
     }
 }

@@ -76,8 +76,7 @@ import trestle.wiring.WireTask;
 /** The invented salt-marsh survey aircraft of the example requests, and the drive for it. */
 final class Samples {
     private static final AirState COLD =
-            new Conditions(100, OptionalDouble.of(Temperature.kFromC(8)), OptionalDouble.empty())
-                    .air();
+            new Conditions(100, OptionalDouble.of(Temperature.kFromC(8)), OptionalDouble.empty()).air();
 
     private Samples() {}
 
@@ -97,37 +96,25 @@ final class Samples {
                         item("wing servo", 24, 590, 60, 0, 0),
                         pack("forward pack", 1220, 280, 10, 200, 420),
                         pack("aft pack", 620, 430, 8, 360, 560)),
-                Optional.of(
-                        new Weighing(
-                                List.of(
-                                        support("front", 2.775, 330),
-                                        support("rear", 3.244, 720)))),
+                Optional.of(new Weighing(List.of(support("front", 2.775, 330), support("rear", 3.244, 720)))),
                 Optional.of(wing()),
                 Optional.of(new Tail(0.096, 0.76, 1.48, 0.9, -0.02)),
-                Optional.of(
-                        new Limits(
-                                OptionalDouble.of(7),
-                                Optional.of(new Station.AtMacFraction(0.24)),
-                                Optional.of(new Station.AtMacFraction(0.38)),
-                                OptionalDouble.of(0.008))),
+                Optional.of(new Limits(
+                        OptionalDouble.of(7),
+                        Optional.of(new Station.AtMacFraction(0.24)),
+                        Optional.of(new Station.AtMacFraction(0.38)),
+                        OptionalDouble.of(0.008))),
                 Optional.of(new Target.StaticMargin(0.12)));
     }
 
     static Wing wing() {
         return new Wing(
-                List.of(
-                        new Panel(0.31, 0.31, 0.7, 0, 0),
-                        new Panel(0.31, 0.19, 0.702, 0.045, Math.toRadians(4))),
+                List.of(new Panel(0.31, 0.31, 0.7, 0, 0), new Panel(0.31, 0.19, 0.702, 0.045, Math.toRadians(4))),
                 0.43);
     }
 
     static Item item(
-            String name,
-            double massG,
-            double armMm,
-            double verticalMm,
-            double toleranceG,
-            double toleranceMm) {
+            String name, double massG, double armMm, double verticalMm, double toleranceG, double toleranceMm) {
         return new Item(
                 name,
                 1,
@@ -140,8 +127,7 @@ final class Samples {
                 Optional.empty());
     }
 
-    private static Item pack(
-            String name, double massG, double armMm, double toleranceG, double from, double to) {
+    private static Item pack(String name, double massG, double armMm, double toleranceG, double from, double to) {
         return new Item(
                 name,
                 1,
@@ -155,8 +141,7 @@ final class Samples {
     }
 
     private static Support support(String name, double readingKg, double armMm) {
-        return new Support(
-                name, readingKg, 0.04, armMm / 1000, OptionalDouble.empty(), 0.002, 0.001);
+        return new Support(name, readingKg, 0.04, armMm / 1000, OptionalDouble.empty(), 0.002, 0.001);
     }
 
     static PackTask pack() {
@@ -164,41 +149,33 @@ final class Samples {
                 packs(),
                 new trestle.battery.Load.Power(145),
                 new Cutoff.CellVoltage(3.1),
-                trestle.battery.Surroundings.of(
-                        Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
                 0.2);
     }
 
     static PackTask packOnALeggedFlight() {
         return new PackTask(
                 packs(),
-                new trestle.battery.Load.Profile(
-                        List.of(
-                                new PowerStep(520, 60),
-                                new PowerStep(150, 3000),
-                                new PowerStep(0, 300),
-                                new PowerStep(150, 3000))),
+                new trestle.battery.Load.Profile(List.of(
+                        new PowerStep(520, 60),
+                        new PowerStep(150, 3000),
+                        new PowerStep(0, 300),
+                        new PowerStep(150, 3000))),
                 new Cutoff.CountedCells(3.3, 6),
-                trestle.battery.Surroundings.of(
-                        Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
                 0.2);
     }
 
     static Pack packs() {
-        Cell cell =
-                new Cell(
-                        Chemistry.LI_ION,
-                        4.9 * 3600,
-                        new InternalResistance.Dc(0.032),
-                        OptionalDouble.of(0.069),
-                        new CellLimits(
-                                OptionalDouble.of(9.8),
-                                OptionalDouble.of(3.4),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()),
-                        List.of());
-        return new Pack(
-                List.of(new Segment(4, 4, cell, 1, 1), new Segment(2, 4, cell, 0.94, 1)), 0.008);
+        Cell cell = new Cell(
+                Chemistry.LI_ION,
+                4.9 * 3600,
+                new InternalResistance.Dc(0.032),
+                OptionalDouble.of(0.069),
+                new CellLimits(
+                        OptionalDouble.of(9.8), OptionalDouble.of(3.4), OptionalDouble.empty(), OptionalDouble.empty()),
+                List.of());
+        return new Pack(List.of(new Segment(4, 4, cell, 1, 1), new Segment(2, 4, cell, 0.94, 1)), 0.008);
     }
 
     static WireTask wire() {
@@ -228,8 +205,7 @@ final class Samples {
     }
 
     static EnduranceTask endurance() {
-        EnergyStore store =
-                new PackStore(packs(), new Cutoff.CellVoltage(3.1), pack().surroundings());
+        EnergyStore store = new PackStore(packs(), new Cutoff.CellVoltage(3.1), pack().surroundings());
         return endurance(new Airframe(5.95, 0.784, 2.8, 1.25), store, 15);
     }
 
@@ -267,8 +243,7 @@ final class Samples {
                                 OptionalDouble.of(48),
                                 OptionalDouble.empty()),
                         new Controller(60, 26, 0.003),
-                        Propeller.ofSize(
-                                Length.mFromIn(15), Length.mFromIn(8), 2, BladeType.EFFICIENT),
+                        Propeller.ofSize(Length.mFromIn(15), Length.mFromIn(8), 2, BladeType.EFFICIENT),
                         motorCount,
                         new trestle.propulsion.Supply(
                                 VoltageSource.behindResistance(23, 0.05),
@@ -276,16 +251,10 @@ final class Samples {
                                 OptionalDouble.of(60),
                                 OptionalDouble.empty())),
                 air,
-                Optional.of(
-                        new CruiseDemand(
-                                15,
-                                v ->
-                                        trestle.flight.LevelFlight.dragN(
-                                                polar,
-                                                airframe.massKg(),
-                                                airframe.wingAreaM2(),
-                                                air.densityKgPerM3(),
-                                                v))),
+                Optional.of(new CruiseDemand(
+                        15,
+                        v -> trestle.flight.LevelFlight.dragN(
+                                polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3(), v))),
                 OptionalDouble.of(5.95),
                 List.of());
     }
@@ -315,34 +284,26 @@ final class Samples {
                         new Rail(
                                 "servos",
                                 regulator(6, 5, OptionalDouble.of(8)),
-                                List.of(
-                                        load("wing servos", 4, 0.35, 1.6),
-                                        load("tail servos", 2, 0.3, 1.4)),
+                                List.of(load("wing servos", 4, 0.35, 1.6), load("tail servos", 2, 0.3, 1.4)),
                                 true),
                         new Rail(
                                 "autopilot",
                                 regulator(5.2, 3, OptionalDouble.empty()),
-                                List.of(
-                                        load("flight computer", 1, 0.6, 0.9),
-                                        load("telemetry radio", 1, 0.4, 1.1)),
+                                List.of(load("flight computer", 1, 0.6, 0.9), load("telemetry radio", 1, 0.4, 1.1)),
                                 true),
                         new Rail(
                                 "camera and link",
                                 regulator(12, 2, OptionalDouble.of(2.5)),
-                                List.of(
-                                        load("camera", 1, 0.8, 1.2),
-                                        load("video link", 1, 0.9, 1.6)),
+                                List.of(load("camera", 1, 0.8, 1.2), load("video link", 1, 0.9, 1.6)),
                                 false)));
     }
 
     static Regulator regulator(double outputV, double maxA, OptionalDouble peakA) {
-        return new Regulator(
-                new Conversion.Switching(0.88), outputV, maxA, peakA, 7, 30, Optional.empty());
+        return new Regulator(new Conversion.Switching(0.88), outputV, maxA, peakA, 7, 30, Optional.empty());
     }
 
     static trestle.rails.Load load(String name, int count, double typicalA, double peakA) {
-        return new trestle.rails.Load(
-                name, count, typicalA, OptionalDouble.of(peakA), 0.8, true, LoadRole.OTHER);
+        return new trestle.rails.Load(name, count, typicalA, OptionalDouble.of(peakA), 0.8, true, LoadRole.OTHER);
     }
 
     static CompassTask compass() {
@@ -355,24 +316,19 @@ final class Samples {
                 CompassTask.USUAL_ALLOWED_ERROR_RAD);
     }
 
-    static LeadRun run(
-            String name, double currentA, double apartMm, boolean twisted, double distanceMm) {
-        return new LeadRun(
-                name, currentA, apartMm / 1000, twisted, distanceMm / 1000, OptionalDouble.empty());
+    static LeadRun run(String name, double currentA, double apartMm, boolean twisted, double distanceMm) {
+        return new LeadRun(name, currentA, apartMm / 1000, twisted, distanceMm / 1000, OptionalDouble.empty());
     }
 
     static String figure(String name, Theme theme) {
         return switch (name) {
             case "balance" -> BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
             case "pack" -> PackFigure.of(pack(), PackEnergy.of(pack()), theme);
-            case "pack-legs" ->
-                    PackFigure.of(
-                            packOnALeggedFlight(), PackEnergy.of(packOnALeggedFlight()), theme);
+            case "pack-legs" -> PackFigure.of(packOnALeggedFlight(), PackEnergy.of(packOnALeggedFlight()), theme);
             case "wires" -> WireFigure.of(wire(), WireSizing.of(wire()), theme);
             case "endurance" -> EnduranceFigure.of(endurance(), Endurance.of(endurance()), theme);
             case "propulsion" -> PropulsionFigure.of(drive(), PropulsionMatch.of(drive()), theme);
-            case "launch" ->
-                    LaunchFigure.of(launch(), LaunchStall.of(launch()), LaunchPath.thrown(), theme);
+            case "launch" -> LaunchFigure.of(launch(), LaunchStall.of(launch()), LaunchPath.thrown(), theme);
             case "rails" -> RailFigure.of(rails(), Rails.of(rails()), theme);
             case "compass" -> CompassFigure.of(compass(), CompassClearance.of(compass()), theme);
             default -> throw new IllegalArgumentException(name);
@@ -381,14 +337,5 @@ final class Samples {
 
     /** All of them. */
     static final List<String> NAMES =
-            List.of(
-                    "balance",
-                    "pack",
-                    "pack-legs",
-                    "wires",
-                    "endurance",
-                    "propulsion",
-                    "launch",
-                    "rails",
-                    "compass");
+            List.of("balance", "pack", "pack-legs", "wires", "endurance", "propulsion", "launch", "rails", "compass");
 }

@@ -23,12 +23,10 @@ class SmoothPropertyTest {
 
     @Property(tries = 200)
     void theLineMeetsEveryValueAndStaysBetweenNeighbours(
-            @ForAll @Size(min = 3, max = 20)
-                    List<@DoubleRange(min = -1e3, max = 1e3) Double> heights) {
-        List<Point> values =
-                IntStream.range(0, heights.size())
-                        .mapToObj(i -> new Point(0.5 * i, heights.get(i)))
-                        .toList();
+            @ForAll @Size(min = 3, max = 20) List<@DoubleRange(min = -1e3, max = 1e3) Double> heights) {
+        List<Point> values = IntStream.range(0, heights.size())
+                .mapToObj(i -> new Point(0.5 * i, heights.get(i)))
+                .toList();
         List<Point> line = Smooth.through(values);
         assertThat(line).containsAll(values);
         for (Point p : line) {

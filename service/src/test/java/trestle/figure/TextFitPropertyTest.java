@@ -20,8 +20,7 @@ class TextFitPropertyTest {
     void numbersKeepTheirUnits() {
         assertThat(TextFit.wrapped("a missing item at 433 mm", Font.TEXT, 150, 3))
                 .containsExactly("a missing item at", "433 mm");
-        assertThat(TextFit.wrapped("1 2 3 4 5 6 7 8 9", Font.TEXT, 60, 9))
-                .allMatch(line -> !line.endsWith("…"));
+        assertThat(TextFit.wrapped("1 2 3 4 5 6 7 8 9", Font.TEXT, 60, 9)).allMatch(line -> !line.endsWith("…"));
     }
 
     @Test
@@ -33,16 +32,14 @@ class TextFitPropertyTest {
 
     @Property(tries = 200)
     void shortenedTextFits(
-            @ForAll @StringLength(max = 120) String given,
-            @ForAll @DoubleRange(min = 20, max = 400) double width) {
+            @ForAll @StringLength(max = 120) String given, @ForAll @DoubleRange(min = 20, max = 400) double width) {
         String shortened = TextFit.shortened(PlainText.clean(given), Font.TEXT, width);
         assertThat(Font.TEXT.width(shortened)).isLessThanOrEqualTo(width);
     }
 
     @Property(tries = 200)
     void wrappedTextFitsIntoItsLines(
-            @ForAll @StringLength(max = 300) String given,
-            @ForAll @DoubleRange(min = 30, max = 400) double width) {
+            @ForAll @StringLength(max = 300) String given, @ForAll @DoubleRange(min = 30, max = 400) double width) {
         assertThat(TextFit.wrapped(PlainText.clean(given), Font.TEXT, width, 3))
                 .hasSizeLessThanOrEqualTo(3)
                 .allMatch(line -> Font.TEXT.width(line) <= width);

@@ -39,9 +39,7 @@ class ThemeTest {
 
     private static double luminance(String hex) {
         int rgb = Integer.parseInt(hex.substring(1), 16);
-        return 0.2126 * linear(rgb >> 16)
-                + 0.7152 * linear(rgb >> 8 & 255)
-                + 0.0722 * linear(rgb & 255);
+        return 0.2126 * linear(rgb >> 16) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
     }
 
     private static double linear(int channel) {

@@ -12,19 +12,17 @@ import java.util.regex.Pattern;
 public final class Arithmetic {
     private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?(e-?\\d+)?");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*");
-    private static final Map<String, DoubleUnaryOperator> FUNCTIONS =
-            Map.ofEntries(
-                    Map.entry("sqrt", Math::sqrt),
-                    Map.entry("exp", Math::exp),
-                    Map.entry("ln", Math::log),
-                    Map.entry("sin", Math::sin),
-                    Map.entry("cos", Math::cos),
-                    Map.entry("tan", Math::tan),
-                    Map.entry("asin", Math::asin),
-                    Map.entry("atan", Math::atan),
-                    Map.entry("asinh", x -> Math.log(x + Math.sqrt(x * x + 1))));
-    private static final Map<String, DoubleBinaryOperator> CHOICES =
-            Map.of("min", Math::min, "max", Math::max);
+    private static final Map<String, DoubleUnaryOperator> FUNCTIONS = Map.ofEntries(
+            Map.entry("sqrt", Math::sqrt),
+            Map.entry("exp", Math::exp),
+            Map.entry("ln", Math::log),
+            Map.entry("sin", Math::sin),
+            Map.entry("cos", Math::cos),
+            Map.entry("tan", Math::tan),
+            Map.entry("asin", Math::asin),
+            Map.entry("atan", Math::atan),
+            Map.entry("asinh", x -> Math.log(x + Math.sqrt(x * x + 1))));
+    private static final Map<String, DoubleBinaryOperator> CHOICES = Map.of("min", Math::min, "max", Math::max);
 
     /** Half a unit of the sixth digit at its coarsest. */
     private static final double ROUNDING = 5e-6;
@@ -64,8 +62,7 @@ public final class Arithmetic {
         Arithmetic reader = new Arithmetic(expression, null);
         double value = reader.sum();
         if (reader.at != expression.length()) {
-            throw new IllegalArgumentException(
-                    "left over: " + expression.substring(reader.at) + " of " + expression);
+            throw new IllegalArgumentException("left over: " + expression.substring(reader.at) + " of " + expression);
         }
         return value;
     }

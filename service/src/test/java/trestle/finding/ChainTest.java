@@ -14,9 +14,7 @@ class ChainTest {
         Chain chain = new Chain().given("W", "weight", 57.9, "N").given("x_1", "shift", -3, "m");
         chain.step("V", "speed", 1, "m/s", "sqrt(2*W/1e5)+x_1*pi-max(W,2)", "made up");
         assertThat(chain.lines().get(2).expression())
-                .isEqualTo(
-                        "V = sqrt(2*W/1e5)+x_1*pi-max(W,2)"
-                                + " = sqrt(2*57.9/1e5)+(-3)*pi-max(57.9,2)");
+                .isEqualTo("V = sqrt(2*W/1e5)+x_1*pi-max(W,2)" + " = sqrt(2*57.9/1e5)+(-3)*pi-max(57.9,2)");
     }
 
     @Test
@@ -35,8 +33,10 @@ class ChainTest {
 
     @Test
     void writesALongSumInParts() {
-        List<Term> terms = IntStream.range(0, 60).mapToObj(i -> new Term("2", 2)).toList();
-        List<Working> lines = new Chain().sum("m", "mass", "g", terms, "made up").lines();
+        List<Term> terms =
+                IntStream.range(0, 60).mapToObj(i -> new Term("2", 2)).toList();
+        List<Working> lines =
+                new Chain().sum("m", "mass", "g", terms, "made up").lines();
         assertThat(lines).extracting(Working::value).containsExactly(50.0, 50.0, 20.0, 120.0);
         assertThat(lines.get(3).expression()).isEqualTo("m = m_1to25+m_26to50+m_51to60 = 50+50+20");
     }

@@ -15,16 +15,15 @@ class AircraftFlightReferenceTest {
     private static SpeedPoint flown(
             Airframe airframe, double airspeedMPerS, double powerW, double energyWh, double keep) {
         AirState air = StandardAtmosphere.at(500);
-        MeasuredPower power =
-                new MeasuredPower(
-                        List.of(
-                                new MeasuredPoint(0.9 * airspeedMPerS, powerW),
-                                new MeasuredPoint(airspeedMPerS, powerW),
-                                new MeasuredPoint(1.1 * airspeedMPerS, 1.2 * powerW)),
-                        airframe.massKg(),
-                        air.densityKgPerM3(),
-                        0,
-                        0.6);
+        MeasuredPower power = new MeasuredPower(
+                List.of(
+                        new MeasuredPoint(0.9 * airspeedMPerS, powerW),
+                        new MeasuredPoint(airspeedMPerS, powerW),
+                        new MeasuredPoint(1.1 * airspeedMPerS, 1.2 * powerW)),
+                airframe.massKg(),
+                air.densityKgPerM3(),
+                0,
+                0.6);
         return TestAircraft.mapper()
                 .in(air)
                 .with(airframe)
@@ -84,7 +83,6 @@ class AircraftFlightReferenceTest {
         double energyWh = 0.120 * 143;
         double minutes = flown(airframe, 12, 9.0, energyWh, 0).enduranceS() / 60;
         assertThat(minutes / 107 - 1).isCloseTo(0.07, within(0.005));
-        assertThat(flown(airframe, 12, 9.6, energyWh, 0).enduranceS() / 60)
-                .isCloseTo(107, within(0.5));
+        assertThat(flown(airframe, 12, 9.6, energyWh, 0).enduranceS() / 60).isCloseTo(107, within(0.5));
     }
 }

@@ -21,11 +21,10 @@ class EndurancePropertyTest {
         Airframe airframe = new Airframe(massKg, areaM2, 3, 1.3);
         return TestAircraft.mapper()
                 .with(airframe)
-                .with(
-                        new PolarPower(
-                                DragPolar.of(zeroLift, 0.8, airframe.aspectRatio()),
-                                PropulsiveEfficiency.constant(0.6, 0.85, 0.95),
-                                systemsW))
+                .with(new PolarPower(
+                        DragPolar.of(zeroLift, 0.8, airframe.aspectRatio()),
+                        PropulsiveEfficiency.constant(0.6, 0.85, 0.95),
+                        systemsW))
                 .in(StandardAtmosphere.at(altitudeM));
     }
 
@@ -50,7 +49,8 @@ class EndurancePropertyTest {
             @ForAll @DoubleRange(min = 0, max = 5) double more,
             @ForAll @DoubleRange(min = 0, max = 3000) double altitudeM) {
         EnduranceResult light = aircraft(massKg, 0.9, 0.03, 10, altitudeM).result();
-        EnduranceResult heavy = aircraft(massKg + more, 0.9, 0.03, 10, altitudeM).result();
+        EnduranceResult heavy =
+                aircraft(massKg + more, 0.9, 0.03, 10, altitudeM).result();
         assertThat(heavy.stallSpeedMPerS()).isGreaterThanOrEqualTo(light.stallSpeedMPerS());
         assertThat(heavy.bestEndurance().orElseThrow().enduranceS())
                 .isLessThanOrEqualTo(light.bestEndurance().orElseThrow().enduranceS() * (1 + 1e-9));
@@ -64,8 +64,7 @@ class EndurancePropertyTest {
             @ForAll @DoubleRange(min = 0, max = 200) double systemsW) {
         EnduranceResult result = aircraft(massKg, areaM2, zeroLift, systemsW, 0).result();
         assertThat(result.bestRange().orElseThrow().airspeedMPerS())
-                .isGreaterThanOrEqualTo(
-                        result.bestEndurance().orElseThrow().airspeedMPerS() * (1 - 1e-6));
+                .isGreaterThanOrEqualTo(result.bestEndurance().orElseThrow().airspeedMPerS() * (1 - 1e-6));
     }
 
     @Property(tries = TRIES)
@@ -81,8 +80,7 @@ class EndurancePropertyTest {
         for (CurvePoint point : result.curve()) {
             if (point.airspeedMPerS() >= result.leastRecommendedAirspeedMPerS()) {
                 assertThat(point.powerW()).isGreaterThanOrEqualTo(longest.powerW() * (1 - 1e-9));
-                assertThat(point.groundRangeM())
-                        .isLessThanOrEqualTo(furthest.groundRangeM() * (1 + 1e-9));
+                assertThat(point.groundRangeM()).isLessThanOrEqualTo(furthest.groundRangeM() * (1 + 1e-9));
             }
         }
     }
@@ -94,16 +92,13 @@ class EndurancePropertyTest {
             @ForAll @DoubleRange(min = 0.01, max = 0.08) double zeroLift,
             @ForAll @DoubleRange(min = 0, max = 200) double systemsW) {
         EnduranceResult result = aircraft(massKg, 0.9, zeroLift, systemsW, 0).result();
-        double closed =
-                LevelFlight.airspeedMPerS(
-                        massKg,
-                        0.9,
-                        result.densityKgPerM3(),
-                        DragPolar.of(zeroLift, 0.8, 10).leastPowerLiftCoefficient());
+        double closed = LevelFlight.airspeedMPerS(
+                massKg,
+                0.9,
+                result.densityKgPerM3(),
+                DragPolar.of(zeroLift, 0.8, 10).leastPowerLiftCoefficient());
         assertThat(result.bestEndurance().orElseThrow().airspeedMPerS())
-                .isCloseTo(
-                        Math.max(closed, result.leastRecommendedAirspeedMPerS()),
-                        withPercentage(1e-4));
+                .isCloseTo(Math.max(closed, result.leastRecommendedAirspeedMPerS()), withPercentage(1e-4));
     }
 
     @Property(tries = TRIES)
@@ -113,18 +108,14 @@ class EndurancePropertyTest {
             @ForAll @DoubleRange(min = 1, max = 90) double loiterMin,
             @ForAll @DoubleRange(min = 0, max = 1) double descentPower) {
         double energyJ = 400 * TestAircraft.WATT_HOUR;
-        EnergyBudget energy =
-                TestAircraft.mapper()
-                        .flying(
-                                new Leg.Climb(heightM, 2, OptionalDouble.empty()),
-                                new Leg.Cruise(
-                                        new Extent.Distance(1000 * distanceKm),
-                                        3,
-                                        OptionalDouble.empty()),
-                                new Leg.Loiter(60 * loiterMin, OptionalDouble.empty()),
-                                new Leg.Descent(heightM, 1.5, descentPower, OptionalDouble.empty()))
-                        .result()
-                        .energy();
+        EnergyBudget energy = TestAircraft.mapper()
+                .flying(
+                        new Leg.Climb(heightM, 2, OptionalDouble.empty()),
+                        new Leg.Cruise(new Extent.Distance(1000 * distanceKm), 3, OptionalDouble.empty()),
+                        new Leg.Loiter(60 * loiterMin, OptionalDouble.empty()),
+                        new Leg.Descent(heightM, 1.5, descentPower, OptionalDouble.empty()))
+                .result()
+                .energy();
         double takenJ = energy.legs().stream().mapToDouble(LegResult::energyJ).sum();
         assertThat(takenJ + energy.leftJ()).isCloseTo(energyJ, withPercentage(1e-9));
         assertThat(energy.availableJ()).isCloseTo(energyJ, withPercentage(1e-9));
@@ -148,19 +139,15 @@ class EndurancePropertyTest {
             @ForAll @DoubleRange(min = 1, max = 100) double airspeed,
             @ForAll @DoubleRange(min = -1000, max = 20_000) double altitudeM)
             throws ReflectiveOperationException {
-        EnduranceResult result =
-                aircraft(massKg, areaM2, 0.03, 0, altitudeM)
-                        .headwind(headwind)
-                        .at(airspeed)
-                        .with(new Battery(0.3 * massKg, OptionalDouble.empty()))
-                        .flying(
-                                new Leg.Climb(100, 3, OptionalDouble.empty()),
-                                new Leg.Cruise(
-                                        new Extent.Duration(600),
-                                        headwind,
-                                        OptionalDouble.of(airspeed)),
-                                new Leg.Descent(100, 2, 0, OptionalDouble.empty()))
-                        .result();
+        EnduranceResult result = aircraft(massKg, areaM2, 0.03, 0, altitudeM)
+                .headwind(headwind)
+                .at(airspeed)
+                .with(new Battery(0.3 * massKg, OptionalDouble.empty()))
+                .flying(
+                        new Leg.Climb(100, 3, OptionalDouble.empty()),
+                        new Leg.Cruise(new Extent.Duration(600), headwind, OptionalDouble.of(airspeed)),
+                        new Leg.Descent(100, 2, 0, OptionalDouble.empty()))
+                .result();
         assertFinite(result);
     }
 

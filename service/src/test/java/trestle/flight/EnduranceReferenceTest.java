@@ -16,16 +16,11 @@ class EnduranceReferenceTest {
     private static final AirState AIR = airOf(1.225);
 
     /** The aircraft of the Traub example: 9.34 N, 0.32 m², C_D0 0.015, k 0.13, η 0.5. */
-    private static final TestAircraft TRAUB =
-            TestAircraft.mapper()
-                    .in(AIR)
-                    .reserve(0)
-                    .with(new Airframe(9.34 / GRAVITY_M_PER_S2, 0.32, 1, 1.3))
-                    .with(
-                            new PolarPower(
-                                    new DragPolar(0.015, 0.13, 0),
-                                    PropulsiveEfficiency.constant(0.5, 1, 1),
-                                    0));
+    private static final TestAircraft TRAUB = TestAircraft.mapper()
+            .in(AIR)
+            .reserve(0)
+            .with(new Airframe(9.34 / GRAVITY_M_PER_S2, 0.32, 1, 1.3))
+            .with(new PolarPower(new DragPolar(0.015, 0.13, 0), PropulsiveEfficiency.constant(0.5, 1, 1), 0));
 
     private static AirState airOf(double densityKgPerM3) {
         double gasConstant = 8314.32 / 28.9644;
@@ -53,22 +48,16 @@ class EnduranceReferenceTest {
      * its own best airspeed the calculation finds a little more.
      */
     @ParameterizedTest
-    @CsvFileSource(
-            resources = "/reference/flight-handbook/peukert_endurance.csv",
-            numLinesToSkip = 1)
-    void enduranceOnAPeukertBattery(
-            double capacityAh, double exponent, double enduranceH, double rangeKm) {
+    @CsvFileSource(resources = "/reference/flight-handbook/peukert_endurance.csv", numLinesToSkip = 1)
+    void enduranceOnAPeukertBattery(double capacityAh, double exponent, double enduranceH, double rangeKm) {
         double leastDragPerAirspeedMPerS = 11.8435;
-        EnduranceResult result =
-                TRAUB.with(new PeukertStore(11.1, capacityAh, exponent))
-                        .at(leastDragPerAirspeedMPerS)
-                        .result();
-        assertThat(result.bestEndurance().orElseThrow().enduranceS() / 3600)
-                .isCloseTo(enduranceH, within(0.00005));
+        EnduranceResult result = TRAUB.with(new PeukertStore(11.1, capacityAh, exponent))
+                .at(leastDragPerAirspeedMPerS)
+                .result();
+        assertThat(result.bestEndurance().orElseThrow().enduranceS() / 3600).isCloseTo(enduranceH, within(0.00005));
         double atKm = result.atAirspeed().orElseThrow().groundRangeM() / 1000;
         assertThat(atKm).isCloseTo(rangeKm, within(0.005));
-        assertThat(result.bestRange().orElseThrow().groundRangeM() / 1000)
-                .isGreaterThanOrEqualTo(atKm - 1e-9);
+        assertThat(result.bestRange().orElseThrow().groundRangeM() / 1000).isGreaterThanOrEqualTo(atKm - 1e-9);
     }
 
     /** R = e η (L/D) f / g: 180 Wh/kg, η 0.7, L/D 16, f 0.4: 296.03 km (equation from memory). */
@@ -77,48 +66,34 @@ class EnduranceReferenceTest {
         double massKg = 5;
         double zeroLift = 0.025;
         double inducedFactor = 1 / (4 * 16 * 16 * zeroLift);
-        EnduranceResult result =
-                TestAircraft.mapper()
-                        .reserve(0)
-                        .with(new Airframe(massKg, 0.8, 3, 1.3))
-                        .with(
-                                new PolarPower(
-                                        new DragPolar(zeroLift, inducedFactor, 0),
-                                        PropulsiveEfficiency.constant(0.7, 1, 1),
-                                        0))
-                        .with(new FixedEnergy(180 * TestAircraft.WATT_HOUR * 0.4 * massKg))
-                        .result();
-        assertThat(result.bestRange().orElseThrow().groundRangeM() / 1000)
-                .isCloseTo(296.03, within(0.005));
-        assertThat(result.radiusOfActionM().orElseThrow() / 1000)
-                .isCloseTo(296.03 / 2, within(0.005));
+        EnduranceResult result = TestAircraft.mapper()
+                .reserve(0)
+                .with(new Airframe(massKg, 0.8, 3, 1.3))
+                .with(new PolarPower(
+                        new DragPolar(zeroLift, inducedFactor, 0), PropulsiveEfficiency.constant(0.7, 1, 1), 0))
+                .with(new FixedEnergy(180 * TestAircraft.WATT_HOUR * 0.4 * massKg))
+                .result();
+        assertThat(result.bestRange().orElseThrow().groundRangeM() / 1000).isCloseTo(296.03, within(0.005));
+        assertThat(result.radiusOfActionM().orElseThrow() / 1000).isCloseTo(296.03 / 2, within(0.005));
     }
 
     /** Endurance ∝ f sqrt(1 − f), greatest at f = 2/3. */
     @ParameterizedTest
-    @CsvFileSource(
-            resources = "/reference/flight-handbook/battery_fraction.csv",
-            numLinesToSkip = 1)
+    @CsvFileSource(resources = "/reference/flight-handbook/battery_fraction.csv", numLinesToSkip = 1)
     void enduranceOverTheBatterysShareOfTheMass(double fraction, double relative) {
         double restKg = 2;
         double massKg = restKg / (1 - fraction);
         double batteryKg = massKg - restKg;
-        EnduranceResult result =
-                TestAircraft.mapper()
-                        .reserve(0)
-                        // A wing that reaches the lift coefficient of least power above the floor.
-                        .with(new Airframe(massKg, 0.9, 3, 3))
-                        .with(
-                                new PolarPower(
-                                        DragPolar.of(0.02, 0.8, 10),
-                                        PropulsiveEfficiency.constant(0.6, 1, 1),
-                                        0))
-                        .with(new FixedEnergy(200 * TestAircraft.WATT_HOUR * batteryKg))
-                        .with(new Battery(batteryKg, OptionalDouble.empty()))
-                        .result();
+        EnduranceResult result = TestAircraft.mapper()
+                .reserve(0)
+                // A wing that reaches the lift coefficient of least power above the floor.
+                .with(new Airframe(massKg, 0.9, 3, 3))
+                .with(new PolarPower(DragPolar.of(0.02, 0.8, 10), PropulsiveEfficiency.constant(0.6, 1, 1), 0))
+                .with(new FixedEnergy(200 * TestAircraft.WATT_HOUR * batteryKg))
+                .with(new Battery(batteryKg, OptionalDouble.empty()))
+                .result();
         BatteryOptimum optimum = result.batteryOptimum().orElseThrow();
-        assertThat(optimum.batteryMassKg() / optimum.takeoffMassKg())
-                .isCloseTo(2.0 / 3, within(1e-6));
+        assertThat(optimum.batteryMassKg() / optimum.takeoffMassKg()).isCloseTo(2.0 / 3, within(1e-6));
         assertThat(result.bestEndurance().orElseThrow().enduranceS() / optimum.enduranceS())
                 .isCloseTo(relative, within(0.00005));
     }

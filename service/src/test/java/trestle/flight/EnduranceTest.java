@@ -49,10 +49,10 @@ class EnduranceTest {
     @Test
     void systemsPowerMovesTheBestRangeUp() {
         PolarPower plain = (PolarPower) MAPPER.power();
-        EnduranceResult without =
-                MAPPER.with(new PolarPower(plain.polar(), plain.efficiency(), 0)).result();
-        EnduranceResult with =
-                MAPPER.with(new PolarPower(plain.polar(), plain.efficiency(), 60)).result();
+        EnduranceResult without = MAPPER.with(new PolarPower(plain.polar(), plain.efficiency(), 0))
+                .result();
+        EnduranceResult with = MAPPER.with(new PolarPower(plain.polar(), plain.efficiency(), 60))
+                .result();
         assertThat(with.bestRange().orElseThrow().airspeedMPerS())
                 .isGreaterThan(1.05 * without.bestRange().orElseThrow().airspeedMPerS());
     }
@@ -62,18 +62,17 @@ class EnduranceTest {
     void bestRangeWithoutSystemsPowerIsTheFlattestGlide() {
         PolarPower plain = (PolarPower) MAPPER.power();
         DragPolar polar = new DragPolar(0.02, 0.06, 0);
-        EnduranceResult result = MAPPER.with(new PolarPower(polar, plain.efficiency(), 0)).result();
+        EnduranceResult result =
+                MAPPER.with(new PolarPower(polar, plain.efficiency(), 0)).result();
         double v = LevelFlight.airspeedMPerS(8, 0.9, result.densityKgPerM3(), Math.sqrt(1.0 / 3));
-        assertThat(result.bestRange().orElseThrow().airspeedMPerS())
-                .isCloseTo(v, withPercentage(1e-3));
+        assertThat(result.bestRange().orElseThrow().airspeedMPerS()).isCloseTo(v, withPercentage(1e-3));
     }
 
     @Test
     void radiusIsHalfTheRangeInStillAirAndLessInWindEitherWay() {
         EnduranceResult still = MAPPER.result();
         double radiusM = still.radiusOfActionM().orElseThrow();
-        assertThat(2 * radiusM)
-                .isCloseTo(still.bestRange().orElseThrow().groundRangeM(), withPercentage(1e-6));
+        assertThat(2 * radiusM).isCloseTo(still.bestRange().orElseThrow().groundRangeM(), withPercentage(1e-6));
         double against = MAPPER.headwind(6).result().radiusOfActionM().orElseThrow();
         double with = MAPPER.headwind(-6).result().radiusOfActionM().orElseThrow();
         assertThat(against).isLessThan(radiusM).isCloseTo(with, withPercentage(1e-9));
@@ -84,12 +83,9 @@ class EnduranceTest {
     void theRadiusCanBeFlownOutAndBack() {
         TestAircraft windy = MAPPER.headwind(6);
         Extent radius = new Extent.Distance(windy.result().radiusOfActionM().orElseThrow());
-        EnergyBudget energy =
-                windy.flying(
-                                new Leg.Cruise(radius, 6, ITS_OWN),
-                                new Leg.Cruise(radius, -6, ITS_OWN))
-                        .result()
-                        .energy();
+        EnergyBudget energy = windy.flying(new Leg.Cruise(radius, 6, ITS_OWN), new Leg.Cruise(radius, -6, ITS_OWN))
+                .result()
+                .energy();
         assertThat(energy.leftJ()).isCloseTo(energy.reserveJ(), withPercentage(1e-6));
     }
 
@@ -97,33 +93,29 @@ class EnduranceTest {
     void theRadiusOnASaggingPackIsNearTheFlownOne() {
         TestAircraft windy = MAPPER.with(new SaggingStore(0.2)).headwind(6);
         Extent radius = new Extent.Distance(windy.result().radiusOfActionM().orElseThrow());
-        EnergyBudget energy =
-                windy.flying(
-                                new Leg.Cruise(radius, 6, ITS_OWN),
-                                new Leg.Cruise(radius, -6, ITS_OWN))
-                        .result()
-                        .energy();
+        EnergyBudget energy = windy.flying(new Leg.Cruise(radius, 6, ITS_OWN), new Leg.Cruise(radius, -6, ITS_OWN))
+                .result()
+                .energy();
         assertThat(energy.leftJ() / energy.availableJ()).isCloseTo(0.2, within(0.003));
     }
 
     @Test
     void aPackIsAskedAboutTwentyTimesAndSagCounts() {
         SaggingStore store = new SaggingStore(0.2);
-        EnduranceResult result =
-                MAPPER.with(store)
-                        .at(20)
-                        .headwind(3)
-                        .with(new Battery(3, OptionalDouble.empty()))
-                        .flying(new Leg.Loiter(600, ITS_OWN))
-                        .result();
+        EnduranceResult result = MAPPER.with(store)
+                .at(20)
+                .headwind(3)
+                .with(new Battery(3, OptionalDouble.empty()))
+                .flying(new Leg.Loiter(600, ITS_OWN))
+                .result();
         assertThat(store.asked()).isLessThanOrEqualTo(25);
         SpeedPoint best = result.bestEndurance().orElseThrow();
         assertThat(best.currentA().orElseThrow()).isBetween(2.0, 4.0);
         assertThat(best.end()).isEqualTo(StoreEnd.CUTOFF);
-        assertThat(result.energy().legs().get(0).lowestVoltageV().orElseThrow())
-                .isBetween(45.0, 49.8);
+        assertThat(result.energy().legs().get(0).lowestVoltageV().orElseThrow()).isBetween(45.0, 49.8);
         for (CurvePoint point : result.curve()) {
-            double exactS = 0.8 * new SaggingStore(0.2).constantPower(point.powerW()).durationS();
+            double exactS =
+                    0.8 * new SaggingStore(0.2).constantPower(point.powerW()).durationS();
             assertThat(point.enduranceS()).isCloseTo(exactS, withPercentage(0.1));
         }
     }
@@ -150,8 +142,7 @@ class EnduranceTest {
         Finding finding = finding(result, "stall-above-airspeed");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.message())
-                .isEqualTo(
-                        "9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s.");
+                .isEqualTo("9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s.");
     }
 
     @Test
@@ -182,12 +173,8 @@ class EnduranceTest {
         PowerSource polar = MAPPER.power();
         double density = StandardAtmosphere.at(0).densityKgPerM3();
         List<MeasuredPoint> points =
-                List.of(11.0, 12.0, 13.0, 14.0, 15.0, 16.0, 17.0, 18.0, 19.0, 20.0, 21.0, 22.0)
-                        .stream()
-                        .map(
-                                v ->
-                                        new MeasuredPoint(
-                                                v, polar.powerW(MAPPER.airframe(), density, v, 0)))
+                List.of(11.0, 12.0, 13.0, 14.0, 15.0, 16.0, 17.0, 18.0, 19.0, 20.0, 21.0, 22.0).stream()
+                        .map(v -> new MeasuredPoint(v, polar.powerW(MAPPER.airframe(), density, v, 0)))
                         .toList();
         return new MeasuredPower(points, 8, density, 12, 0.65 * 0.85 * 0.95);
     }
@@ -197,12 +184,16 @@ class EnduranceTest {
      */
     @Test
     void aMeasuredCurveIsCarriedToAnotherMassAndDensity() {
-        TestAircraft high =
-                MAPPER.with(MAPPER.airframe().withMassKg(9.5)).in(StandardAtmosphere.at(2000));
+        TestAircraft high = MAPPER.with(MAPPER.airframe().withMassKg(9.5)).in(StandardAtmosphere.at(2000));
         EnduranceResult fromPolar = high.result();
         EnduranceResult fromPoints = high.with(measured()).result();
         double v = fromPolar.bestRange().orElseThrow().airspeedMPerS();
-        assertThat(high.with(measured()).at(v).result().atAirspeed().orElseThrow().powerW())
+        assertThat(high.with(measured())
+                        .at(v)
+                        .result()
+                        .atAirspeed()
+                        .orElseThrow()
+                        .powerW())
                 .isCloseTo(fromPolar.bestRange().orElseThrow().powerW(), withPercentage(0.1));
         assertThat(fromPoints.bestRange().orElseThrow().groundRangeM())
                 .isCloseTo(fromPolar.bestRange().orElseThrow().groundRangeM(), withPercentage(0.2));
@@ -215,21 +206,25 @@ class EnduranceTest {
         assertThat(finding(result, "power-curve-extrapolated").limit().orElseThrow())
                 .isCloseTo(22, within(1e-9));
         assertThat(result.atAirspeed().orElseThrow().powerW())
-                .isGreaterThan(MAPPER.with(measured()).at(22).result().atAirspeed().get().powerW());
-        assertThat(codes(MAPPER.with(measured()).at(20).result()))
-                .doesNotContain("power-curve-extrapolated");
+                .isGreaterThan(MAPPER.with(measured())
+                        .at(22)
+                        .result()
+                        .atAirspeed()
+                        .get()
+                        .powerW());
+        assertThat(codes(MAPPER.with(measured()).at(20).result())).doesNotContain("power-curve-extrapolated");
     }
 
     @Test
     void aMeasuredCurveBelowTheFloorRecommendsNothing() {
-        MeasuredPower slow =
-                new MeasuredPower(
-                        List.of(new MeasuredPoint(8, 90), new MeasuredPoint(11, 100)),
-                        8,
-                        StandardAtmosphere.at(0).densityKgPerM3(),
-                        0,
-                        0.5);
-        EnduranceResult result = MAPPER.with(slow).flying(new Leg.Loiter(60, ITS_OWN)).result();
+        MeasuredPower slow = new MeasuredPower(
+                List.of(new MeasuredPoint(8, 90), new MeasuredPoint(11, 100)),
+                8,
+                StandardAtmosphere.at(0).densityKgPerM3(),
+                0,
+                0.5);
+        EnduranceResult result =
+                MAPPER.with(slow).flying(new Leg.Loiter(60, ITS_OWN)).result();
         assertThat(result.bestEndurance()).isEmpty();
         assertThat(codes(result)).contains("no-recommended-airspeed");
     }
@@ -239,22 +234,20 @@ class EnduranceTest {
     void aCalibrationGivesTheNumbersOfItsPolar() {
         double eta = 0.65 * 0.85 * 0.95;
         double k = 1 / (Math.PI * 0.8 * 10);
-        CalibratedPower calibrated =
-                new CalibratedPower(
-                        12,
-                        0.9 * 0.03 / (2 * eta),
-                        2 * GRAVITY_M_PER_S2 * GRAVITY_M_PER_S2 * k / (0.9 * eta),
-                        7,
-                        AirspeedRange.ALL,
-                        eta);
+        CalibratedPower calibrated = new CalibratedPower(
+                12,
+                0.9 * 0.03 / (2 * eta),
+                2 * GRAVITY_M_PER_S2 * GRAVITY_M_PER_S2 * k / (0.9 * eta),
+                7,
+                AirspeedRange.ALL,
+                eta);
         TestAircraft high = MAPPER.in(StandardAtmosphere.at(1000));
         SpeedPoint one = high.result().bestRange().orElseThrow();
         SpeedPoint other = high.with(calibrated).result().bestRange().orElseThrow();
         assertThat(other.powerW()).isCloseTo(one.powerW(), withPercentage(1e-5));
         assertThat(other.airspeedMPerS()).isCloseTo(one.airspeedMPerS(), withPercentage(1e-3));
         assertThat(calibrated.powerW(high.airframe(), 1.1, 18, 2.5))
-                .isCloseTo(
-                        high.power().powerW(high.airframe(), 1.1, 18, 2.5), withPercentage(1e-9));
+                .isCloseTo(high.power().powerW(high.airframe(), 1.1, 18, 2.5), withPercentage(1e-9));
         TestAircraft heavy = high.with(calibrated).with(high.airframe().withMassKg(10));
         assertThat(codes(heavy.result())).contains("calibration-mass-far");
     }
@@ -263,10 +256,12 @@ class EnduranceTest {
     void aPropulsionThatStallsAtSpeedLimitsTheCurve() {
         PolarPower plain = (PolarPower) MAPPER.power();
         PropulsiveEfficiency weak = (v, thrustN) -> v < 17 ? 0.5 : 0;
-        EnduranceResult result = MAPPER.with(new PolarPower(plain.polar(), weak, 12)).result();
+        EnduranceResult result =
+                MAPPER.with(new PolarPower(plain.polar(), weak, 12)).result();
         assertThat(result.curve()).isNotEmpty().allMatch(p -> p.airspeedMPerS() < 17);
         PropulsiveEfficiency dead = (v, thrustN) -> 0;
-        EnduranceResult none = MAPPER.with(new PolarPower(plain.polar(), dead, 12)).result();
+        EnduranceResult none =
+                MAPPER.with(new PolarPower(plain.polar(), dead, 12)).result();
         assertThat(none.bestEndurance()).isEmpty();
         assertThat(codes(none)).contains("thrust-not-available");
     }
@@ -285,19 +280,21 @@ class EnduranceTest {
 
     @Test
     void aDescentRunsTheSystemsInFull() {
-        LegResult descent =
-                MAPPER.flying(new Leg.Descent(120, 2, 0, ITS_OWN)).result().energy().legs().get(0);
+        LegResult descent = MAPPER.flying(new Leg.Descent(120, 2, 0, ITS_OWN))
+                .result()
+                .energy()
+                .legs()
+                .get(0);
         assertThat(descent.powerW()).isCloseTo(12, within(1e-9));
     }
 
     @Test
     void thePlanThatIsTooLongNamesTheLegTheTimeAndWhatIsMissing() {
-        EnduranceResult result =
-                MAPPER.flying(
-                                new Leg.Climb(120, 2, ITS_OWN),
-                                new Leg.Cruise(new Extent.Distance(500_000), 0, ITS_OWN),
-                                new Leg.Loiter(600, ITS_OWN))
-                        .result();
+        EnduranceResult result = MAPPER.flying(
+                        new Leg.Climb(120, 2, ITS_OWN),
+                        new Leg.Cruise(new Extent.Distance(500_000), 0, ITS_OWN),
+                        new Leg.Loiter(600, ITS_OWN))
+                .result();
         Shortfall shortfall = result.energy().shortfall().orElseThrow();
         assertThat(shortfall.legIndex()).isEqualTo(1);
         assertThat(shortfall.intoReserveOnly()).isFalse();
@@ -309,46 +306,40 @@ class EnduranceTest {
         Finding finding = finding(result, "leg-runs-out");
         assertThat(finding.subject().part()).isEqualTo(FlightPart.LEG);
         assertThat(finding.subject().indices()).containsExactly(1);
-        assertThat(finding.message())
-                .startsWith("The energy does not last through the plan: in leg 2,");
+        assertThat(finding.message()).startsWith("The energy does not last through the plan: in leg 2,");
     }
 
     @Test
     void aPlanThatEndsOnTheReserveSaysSo() {
         double allS = MAPPER.result().bestEndurance().orElseThrow().enduranceS();
-        assertThat(codes(MAPPER.flying(new Leg.Loiter(allS * 0.999, ITS_OWN)).result())).isEmpty();
-        EnduranceResult over = MAPPER.flying(new Leg.Loiter(allS * 1.1, ITS_OWN)).result();
+        assertThat(codes(MAPPER.flying(new Leg.Loiter(allS * 0.999, ITS_OWN)).result()))
+                .isEmpty();
+        EnduranceResult over =
+                MAPPER.flying(new Leg.Loiter(allS * 1.1, ITS_OWN)).result();
         assertThat(codes(over)).containsExactly("leg-uses-reserve");
         assertThat(over.energy().legs().get(0).status()).isEqualTo(LegStatus.FLOWN);
-        assertThat(over.energy().shortfall().orElseThrow().atS())
-                .isCloseTo(allS, withPercentage(1e-6));
+        assertThat(over.energy().shortfall().orElseThrow().atS()).isCloseTo(allS, withPercentage(1e-6));
     }
 
     @Test
     void aClimbBeyondThePackNamesTheLegAndThePower() {
-        EnduranceResult result =
-                MAPPER.with(new SaggingStore(1.2))
-                        .flying(
-                                new Leg.Loiter(60, ITS_OWN),
-                                new Leg.Climb(200, 6, OptionalDouble.of(16)))
-                        .result();
+        EnduranceResult result = MAPPER.with(new SaggingStore(1.2))
+                .flying(new Leg.Loiter(60, ITS_OWN), new Leg.Climb(200, 6, OptionalDouble.of(16)))
+                .result();
         assertThat(result.bestEndurance().orElseThrow().enduranceS()).isPositive();
         Finding finding = finding(result, "pack-power-limit");
         assertThat(finding.subject().indices()).containsExactly(1);
-        assertThat(finding.message())
-                .startsWith("In leg 2, 1.0 min after the start, the pack can no longer give the");
+        assertThat(finding.message()).startsWith("In leg 2, 1.0 min after the start, the pack can no longer give the");
         assertThat(codes(result)).doesNotContain("leg-runs-out");
     }
 
     @Test
     void aLegThatCannotBeFlownEndsThePlan() {
-        EnduranceResult result =
-                MAPPER.flying(
-                                new Leg.Loiter(60, ITS_OWN),
-                                new Leg.Cruise(
-                                        new Extent.Distance(1000), 20, OptionalDouble.of(18)),
-                                new Leg.Loiter(60, ITS_OWN))
-                        .result();
+        EnduranceResult result = MAPPER.flying(
+                        new Leg.Loiter(60, ITS_OWN),
+                        new Leg.Cruise(new Extent.Distance(1000), 20, OptionalDouble.of(18)),
+                        new Leg.Loiter(60, ITS_OWN))
+                .result();
         assertThat(result.energy().legs())
                 .extracting(LegResult::status)
                 .containsExactly(LegStatus.FLOWN, LegStatus.NOT_FLYABLE, LegStatus.NOT_REACHED);
@@ -365,17 +356,15 @@ class EnduranceTest {
     /** With systems power the longest flight wants more battery than two thirds. */
     @Test
     void theBestBatteryMovesUpWithSystemsPowerAndStopsAtTheMassLimit() {
-        BatteryOptimum free =
-                MAPPER.with(new Battery(2.5, OptionalDouble.empty()))
-                        .result()
-                        .batteryOptimum()
-                        .orElseThrow();
+        BatteryOptimum free = MAPPER.with(new Battery(2.5, OptionalDouble.empty()))
+                .result()
+                .batteryOptimum()
+                .orElseThrow();
         assertThat(free.batteryMassKg() / free.takeoffMassKg()).isGreaterThan(2.0 / 3);
-        BatteryOptimum limited =
-                MAPPER.with(new Battery(2.5, OptionalDouble.of(10)))
-                        .result()
-                        .batteryOptimum()
-                        .orElseThrow();
+        BatteryOptimum limited = MAPPER.with(new Battery(2.5, OptionalDouble.of(10)))
+                .result()
+                .batteryOptimum()
+                .orElseThrow();
         assertThat(limited.atMassLimit()).isTrue();
         assertThat(limited.takeoffMassKg()).isCloseTo(10, within(1e-9));
         assertThat(limited.enduranceS()).isLessThan(free.enduranceS());
@@ -386,7 +375,8 @@ class EnduranceTest {
     /** At the mass that is flown now, the sizing gives the endurance that is flown now. */
     @Test
     void aMassLimitAtTheMassOfNowGivesTheEnduranceOfNow() {
-        EnduranceResult result = MAPPER.with(new Battery(2.5, OptionalDouble.of(8))).result();
+        EnduranceResult result =
+                MAPPER.with(new Battery(2.5, OptionalDouble.of(8))).result();
         assertThat(result.batteryOptimum().orElseThrow().enduranceS())
                 .isCloseTo(result.bestEndurance().orElseThrow().enduranceS(), withPercentage(1e-6));
     }
@@ -394,20 +384,12 @@ class EnduranceTest {
     @Test
     void impossibleInputIsRefused() {
         assertThatThrownBy(() -> new Airframe(0, 1, 3, 1.2)).isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(() -> MAPPER.with(new Battery(8, OptionalDouble.empty())).result())
+        assertThatThrownBy(() ->
+                        MAPPER.with(new Battery(8, OptionalDouble.empty())).result())
                 .isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(
-                        () ->
-                                new MeasuredPower(
-                                        List.of(
-                                                new MeasuredPoint(12, 50),
-                                                new MeasuredPoint(12, 60)),
-                                        8,
-                                        1.2,
-                                        0,
-                                        0.5))
+        assertThatThrownBy(() -> new MeasuredPower(
+                        List.of(new MeasuredPoint(12, 50), new MeasuredPoint(12, 60)), 8, 1.2, 0, 0.5))
                 .isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(() -> PropulsiveEfficiency.constant(1.2, 1, 1))
-                .isInstanceOf(ImpossibleValue.class);
+        assertThatThrownBy(() -> PropulsiveEfficiency.constant(1.2, 1, 1)).isInstanceOf(ImpossibleValue.class);
     }
 }

@@ -44,9 +44,7 @@ class LevelFlightReferenceTest {
         double q = LevelFlight.dynamicPressurePa(SEA_LEVEL_KG_PER_M3, airspeedMPerS);
         double cl = LevelFlight.liftCoefficient(massKg, areaM2, q);
         double cd = polar.dragCoefficient(cl);
-        double dragLbf =
-                LevelFlight.dragN(polar, massKg, areaM2, SEA_LEVEL_KG_PER_M3, airspeedMPerS)
-                        / NEWTON_PER_LBF;
+        double dragLbf = LevelFlight.dragN(polar, massKg, areaM2, SEA_LEVEL_KG_PER_M3, airspeedMPerS) / NEWTON_PER_LBF;
         assertThat(cl).as(id).isCloseTo(liftCoefficient, within(0.0005));
         assertThat(cd).as(id).isCloseTo(dragCoefficient, within(0.00005));
         assertThat(cl / cd).as(id).isCloseTo(liftToDrag, within(0.05));
@@ -65,13 +63,10 @@ class LevelFlightReferenceTest {
         assertThat(polar.dragCoefficient(glide)).isCloseTo(2 * 0.024, within(1e-14));
         assertThat(polar.dragCoefficient(leastPower)).isCloseTo(4 * 0.024, within(1e-14));
         double speedRatio =
-                LevelFlight.airspeedMPerS(5, 0.8, 1.2, leastPower)
-                        / LevelFlight.airspeedMPerS(5, 0.8, 1.2, glide);
+                LevelFlight.airspeedMPerS(5, 0.8, 1.2, leastPower) / LevelFlight.airspeedMPerS(5, 0.8, 1.2, glide);
         assertThat(speedRatio).isCloseTo(Math.pow(3, -0.25), within(1e-12));
         assertThat(speedRatio).isCloseTo(0.7598, within(5e-5));
-        double dragRatio =
-                (polar.dragCoefficient(leastPower) / leastPower)
-                        / (polar.dragCoefficient(glide) / glide);
+        double dragRatio = (polar.dragCoefficient(leastPower) / leastPower) / (polar.dragCoefficient(glide) / glide);
         assertThat(speedRatio * dragRatio).isCloseTo(0.8774, within(5e-5));
     }
 

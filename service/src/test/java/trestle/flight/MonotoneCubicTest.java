@@ -33,8 +33,7 @@ class MonotoneCubicTest {
             i++;
         }
         double value = new MonotoneCubic(x, y).at(at);
-        assertThat(value)
-                .isBetween(Math.min(y[i], y[i + 1]) - 1e-9, Math.max(y[i], y[i + 1]) + 1e-9);
+        assertThat(value).isBetween(Math.min(y[i], y[i + 1]) - 1e-9, Math.max(y[i], y[i + 1]) + 1e-9);
     }
 
     @Test

@@ -67,21 +67,17 @@ final class SaggingStore implements EnergyStore {
                 }
                 lowestV = Math.min(lowestV, voltageV);
                 double currentA = step.powerW() / voltageV;
-                double stepS =
-                        Math.min(STEP_AS / currentA, startS + step.durationS() - timeS + 1e-9);
+                double stepS = Math.min(STEP_AS / currentA, startS + step.durationS() - timeS + 1e-9);
                 timeS += stepS;
                 usedAs += currentA * stepS;
             }
             double tookS = timeS - startS;
-            flown.add(
-                    new FlownStep(
-                            startS,
-                            timeS,
-                            tookS * step.powerW(),
-                            tookS > 0 ? OptionalDouble.of(lowestV) : OptionalDouble.empty(),
-                            tookS > 0
-                                    ? OptionalDouble.of((usedAs - startAs) / tookS)
-                                    : OptionalDouble.empty()));
+            flown.add(new FlownStep(
+                    startS,
+                    timeS,
+                    tookS * step.powerW(),
+                    tookS > 0 ? OptionalDouble.of(lowestV) : OptionalDouble.empty(),
+                    tookS > 0 ? OptionalDouble.of((usedAs - startAs) / tookS) : OptionalDouble.empty()));
             if (end.isPresent()) {
                 return new Plan(flown, end);
             }

@@ -39,79 +39,35 @@ record TestAircraft(
     }
 
     EnduranceResult result() {
-        return Endurance.of(
-                new EnduranceTask(
-                        airframe,
-                        power,
-                        store,
-                        air,
-                        headwindMPerS,
-                        reserveFraction,
-                        airspeedMPerS,
-                        legs,
-                        battery));
+        return Endurance.of(new EnduranceTask(
+                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery));
     }
 
     TestAircraft with(Airframe other) {
-        return new TestAircraft(
-                other,
-                power,
-                store,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                airspeedMPerS,
-                legs,
-                battery);
+        return new TestAircraft(other, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
     }
 
     TestAircraft with(PowerSource other) {
         return new TestAircraft(
-                airframe,
-                other,
-                store,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                airspeedMPerS,
-                legs,
-                battery);
+                airframe, other, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
     }
 
     TestAircraft with(EnergyStore other) {
         return new TestAircraft(
-                airframe,
-                power,
-                other,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                airspeedMPerS,
-                legs,
-                battery);
+                airframe, power, other, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
     }
 
     TestAircraft in(AirState other) {
         return new TestAircraft(
-                airframe,
-                power,
-                store,
-                other,
-                headwindMPerS,
-                reserveFraction,
-                airspeedMPerS,
-                legs,
-                battery);
+                airframe, power, store, other, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
     }
 
     TestAircraft headwind(double other) {
-        return new TestAircraft(
-                airframe, power, store, air, other, reserveFraction, airspeedMPerS, legs, battery);
+        return new TestAircraft(airframe, power, store, air, other, reserveFraction, airspeedMPerS, legs, battery);
     }
 
     TestAircraft reserve(double other) {
-        return new TestAircraft(
-                airframe, power, store, air, headwindMPerS, other, airspeedMPerS, legs, battery);
+        return new TestAircraft(airframe, power, store, air, headwindMPerS, other, airspeedMPerS, legs, battery);
     }
 
     TestAircraft at(double airspeed) {
@@ -129,27 +85,11 @@ record TestAircraft(
 
     TestAircraft flying(Leg... others) {
         return new TestAircraft(
-                airframe,
-                power,
-                store,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                airspeedMPerS,
-                List.of(others),
-                battery);
+                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, List.of(others), battery);
     }
 
     TestAircraft with(Battery other) {
         return new TestAircraft(
-                airframe,
-                power,
-                store,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                airspeedMPerS,
-                legs,
-                Optional.of(other));
+                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, Optional.of(other));
     }
 }

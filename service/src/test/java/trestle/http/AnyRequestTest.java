@@ -33,8 +33,7 @@ class AnyRequestTest {
 
     @BeforeAll
     static void read() throws IOException {
-        try (InputStream in =
-                AnyRequestTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
+        try (InputStream in = AnyRequestTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
             contract = Json.MAPPER.readTree(in);
         }
     }
@@ -52,10 +51,7 @@ class AnyRequestTest {
         Map<String, String> failures = new TreeMap<>();
         for (long seed = FIRST_SEED; seed < FIRST_SEED + REQUESTS; seed++) {
             RandomRequest draw = new RandomRequest(contract, seed);
-            JsonNode request =
-                    seed % 4 == 0
-                            ? draw.of(calculation.name())
-                            : draw.near(calculation.name(), example);
+            JsonNode request = seed % 4 == 0 ? draw.of(calculation.name()) : draw.near(calculation.name(), example);
             long start = System.nanoTime();
             try {
                 answered += answered(calculation, request) ? 1 : 0;

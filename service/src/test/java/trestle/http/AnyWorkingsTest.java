@@ -37,8 +37,7 @@ class AnyWorkingsTest {
 
     @BeforeAll
     static void read() throws IOException {
-        try (InputStream in =
-                AnyWorkingsTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
+        try (InputStream in = AnyWorkingsTest.class.getResourceAsStream("/trestle/api/openapi.json")) {
             contract = Json.MAPPER.readTree(in);
         }
     }
@@ -50,8 +49,8 @@ class AnyWorkingsTest {
     @ParameterizedTest
     @MethodSource("calculations")
     <Q, A> void whatIsAnsweredHasSoundWorkings(Calculation<Q, A> calculation) throws IOException {
-        JsonNode example =
-                Json.MAPPER.readTree(Documents.onBoard().example(calculation.name()).orElseThrow());
+        JsonNode example = Json.MAPPER.readTree(
+                Documents.onBoard().example(calculation.name()).orElseThrow());
         Map<String, String> wrong = new TreeMap<>();
         int worked = 0;
         for (long seed = FIRST_SEED; seed < FIRST_SEED + REQUESTS; seed++) {
@@ -85,9 +84,7 @@ class AnyWorkingsTest {
         String numbers = line.expression().substring(line.expression().lastIndexOf(" = ") + 3);
         double redone = Arithmetic.of(numbers);
         double allowed =
-                NOTHING
-                        + THREE_DIGITS * Math.abs(line.value())
-                        + WORSE_THAN_DRAWN * Arithmetic.roundingOf(numbers);
+                NOTHING + THREE_DIGITS * Math.abs(line.value()) + WORSE_THAN_DRAWN * Arithmetic.roundingOf(numbers);
         return Math.abs(redone - line.value()) <= allowed
                 ? Optional.empty()
                 : Optional.of(line.meaning() + " " + line.value() + " but " + line.expression());

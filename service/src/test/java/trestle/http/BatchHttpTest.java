@@ -43,9 +43,7 @@ class BatchHttpTest {
     }
 
     private static ValidatableResponse refused(String type, String query, String body) {
-        return post(WIRE, type, query, body)
-                .then()
-                .contentType(startsWith("application/problem+json"));
+        return post(WIRE, type, query, body).then().contentType(startsWith("application/problem+json"));
     }
 
     private static String run(double currentA) {
@@ -62,8 +60,7 @@ class BatchHttpTest {
 
     @Test
     void threeRunsAreThreeGauges() {
-        String table =
-                "current_a,length_mm,supply_voltage_v\n5,620,22.2\n28,620,22.2\n80,620,22.2\n";
+        String table = "current_a,length_mm,supply_voltage_v\n5,620,22.2\n28,620,22.2\n80,620,22.2\n";
         assertThat(post(WIRE, CSV, "?pick=/recommended/gauge", table).asString())
                 .isEqualTo("recommended.gauge,error\r\n24,\r\n14,\r\n10,\r\n");
     }
@@ -83,27 +80,24 @@ class BatchHttpTest {
     @MethodSource("calculations")
     void aLineHasItsWorkingsWhereTheyAreAskedFor(String name) {
         String example = LiveService.example(name).toString();
-        String alone =
-                LiveService.lawful()
-                        .body(example)
-                        .queryParam("workings", true)
-                        .post("/v1/" + name)
-                        .asString();
+        String alone = LiveService.lawful()
+                .body(example)
+                .queryParam("workings", true)
+                .post("/v1/" + name)
+                .asString();
         assertThat(tree(alone).path("workings")).isNotEmpty();
-        assertThat(post(name, NDJSON, "?workings=true", example).asString())
-                .isEqualTo(alone + "\n");
+        assertThat(post(name, NDJSON, "?workings=true", example).asString()).isEqualTo(alone + "\n");
     }
 
     @ParameterizedTest
     @MethodSource("calculations")
     void aRowIsAnsweredAsAQueryIs(String name) {
         var fields = Flat.all(LiveService.example(name));
-        String alone =
-                LiveService.lawful()
-                        .queryParams(fields)
-                        .queryParam("as", "csv")
-                        .get("/v1/" + name)
-                        .asString();
+        String alone = LiveService.lawful()
+                .queryParams(fields)
+                .queryParam("as", "csv")
+                .get("/v1/" + name)
+                .asString();
         String[] lines = alone.split("\r\n");
         String row = Csv.row(List.copyOf(fields.values()));
         String table = Csv.row(List.copyOf(fields.keySet())) + row + row;
@@ -118,11 +112,10 @@ class BatchHttpTest {
         JsonNode body = contract.at("/paths").path("/v1/" + name).at("/post/requestBody/content");
         String lines = body.path(NDJSON).path("example").asText();
         String table = body.path(CSV).path("example").asText();
-        String alone =
-                LiveService.lawful()
-                        .queryParams(Flat.all(tree(lines)))
-                        .get("/v1/" + name)
-                        .asString();
+        String alone = LiveService.lawful()
+                .queryParams(Flat.all(tree(lines)))
+                .get("/v1/" + name)
+                .asString();
         assertThat(post(name, NDJSON, "", lines).asString()).isEqualTo(alone + "\n");
         String verdict = tree(alone).path("verdict").asText();
         assertThat(post(name, CSV, "?pick=/verdict", table).asString())
@@ -131,12 +124,13 @@ class BatchHttpTest {
 
     @Test
     void answersKeepTheOrderAndBadLinesTheirPlaces() {
-        String batch =
-                IntStream.rangeClosed(1, 200)
-                        .mapToObj(i -> i % 10 == 0 ? "{\"current_a\":" : run(i))
-                        .collect(Collectors.joining("\n"));
-        List<String> answers =
-                post(WIRE, NDJSON, "?pick=/recommended/loss_w", batch).asString().lines().toList();
+        String batch = IntStream.rangeClosed(1, 200)
+                .mapToObj(i -> i % 10 == 0 ? "{\"current_a\":" : run(i))
+                .collect(Collectors.joining("\n"));
+        List<String> answers = post(WIRE, NDJSON, "?pick=/recommended/loss_w", batch)
+                .asString()
+                .lines()
+                .toList();
         assertThat(answers).hasSize(200);
         for (int i = 1; i <= 200; i++) {
             JsonNode answer = tree(answers.get(i - 1));
@@ -144,14 +138,13 @@ class BatchHttpTest {
                 assertThat(answer.path("line").asInt()).isEqualTo(i);
                 assertThat(answer.path("type").asText()).isEqualTo("/problems/malformed-body");
             } else {
-                String alone =
-                        i % 37 != 0
-                                ? null
-                                : LiveService.lawful()
-                                        .body(run(i))
-                                        .queryParam("pick", "/recommended/loss_w")
-                                        .post("/v1/" + WIRE)
-                                        .asString();
+                String alone = i % 37 != 0
+                        ? null
+                        : LiveService.lawful()
+                                .body(run(i))
+                                .queryParam("pick", "/recommended/loss_w")
+                                .post("/v1/" + WIRE)
+                                .asString();
                 if (alone != null) {
                     assertThat(answer.path("recommended.loss_w").asText()).isEqualTo(alone);
                 }
@@ -162,18 +155,20 @@ class BatchHttpTest {
 
     @Test
     void eachKindOfBadLineIsSaid() {
-        String batch =
-                String.join(
-                        "\n",
-                        run(-1),
-                        "{\"current_a\":5,\"colour\":1}",
-                        "[]",
-                        "{",
-                        run(28).replace("}", ",\"peak_current_a\":12}"),
-                        "{\"a\":\"" + "x".repeat(1_100_000) + "\"}",
-                        run(28));
-        List<JsonNode> answers =
-                post(WIRE, NDJSON, "", batch).asString().lines().map(BatchHttpTest::tree).toList();
+        String batch = String.join(
+                "\n",
+                run(-1),
+                "{\"current_a\":5,\"colour\":1}",
+                "[]",
+                "{",
+                run(28).replace("}", ",\"peak_current_a\":12}"),
+                "{\"a\":\"" + "x".repeat(1_100_000) + "\"}",
+                run(28));
+        List<JsonNode> answers = post(WIRE, NDJSON, "", batch)
+                .asString()
+                .lines()
+                .map(BatchHttpTest::tree)
+                .toList();
         assertThat(answers.stream().map(a -> a.path("status").asInt(200)).toList())
                 .containsExactly(400, 400, 400, 400, 422, 413, 200);
         assertThat(answers.get(0).at("/errors/0/at").asText()).isEqualTo("/current_a");
@@ -184,18 +179,18 @@ class BatchHttpTest {
 
     @Test
     void eachKindOfBadRowIsSaid() {
-        String table =
-                "\ufeffcurrent_a;\n".replace(";", ",length_mm,supply_voltage_v,gauge")
-                        + "5,620,22.2,\n"
-                        + "-5,620,22.2,\n"
-                        + "\"5,5\",620,22.2,\n"
-                        + "5,620,22.2,,7\n"
-                        + "5,620,22.2,\"=1+1\"\n"
-                        + "\n"
-                        + "5,620,22.2,\"1\n4\"\n"
-                        + "5,620,22.2,14\n"
-                        + "5,\"620,22.2,14\n";
-        List<String> rows = post(WIRE, CSV, "?pick=/verdict", table).asString().lines().toList();
+        String table = "\ufeffcurrent_a;\n".replace(";", ",length_mm,supply_voltage_v,gauge")
+                + "5,620,22.2,\n"
+                + "-5,620,22.2,\n"
+                + "\"5,5\",620,22.2,\n"
+                + "5,620,22.2,,7\n"
+                + "5,620,22.2,\"=1+1\"\n"
+                + "\n"
+                + "5,620,22.2,\"1\n4\"\n"
+                + "5,620,22.2,14\n"
+                + "5,\"620,22.2,14\n";
+        List<String> rows =
+                post(WIRE, CSV, "?pick=/verdict", table).asString().lines().toList();
         assertThat(rows)
                 .containsExactly(
                         "verdict,error",
@@ -237,24 +232,21 @@ class BatchHttpTest {
 
     @Test
     void aTableMayBeEncodedAsSpreadsheetsDo() {
-        byte[] table =
-                "items.0.name,items.0.mass_g,items.0.arm_mm\nFl\u00fcgel,5,3\n"
-                        .getBytes(Charset.forName("windows-1252"));
-        String name =
-                LiveService.lawful()
-                        .contentType("text/csv; charset=\"Windows-1252\"")
-                        .queryParam("pick", "/moments/0/name")
-                        .body(table)
-                        .post("/v1/mass-balance")
-                        .asString();
+        byte[] table = "items.0.name,items.0.mass_g,items.0.arm_mm\nFl\u00fcgel,5,3\n"
+                .getBytes(Charset.forName("windows-1252"));
+        String name = LiveService.lawful()
+                .contentType("text/csv; charset=\"Windows-1252\"")
+                .queryParam("pick", "/moments/0/name")
+                .body(table)
+                .post("/v1/mass-balance")
+                .asString();
         assertThat(name).isEqualTo("moments.0.name,error\r\nFl\u00fcgel,\r\n");
-        String unsaid =
-                LiveService.lawful()
-                        .contentType(CSV)
-                        .queryParam("pick", "/moments/0/name")
-                        .body(table)
-                        .post("/v1/mass-balance")
-                        .asString();
+        String unsaid = LiveService.lawful()
+                .contentType(CSV)
+                .queryParam("pick", "/moments/0/name")
+                .body(table)
+                .post("/v1/mass-balance")
+                .asString();
         assertThat(unsaid).contains(",400 the row is no text in UTF-8");
     }
 
@@ -267,9 +259,7 @@ class BatchHttpTest {
 
     @Test
     void aPickToNowhereIsRefusedBeforeTheFirstLine() {
-        refused(NDJSON, "?pick=/nowhere", run(1))
-                .statusCode(422)
-                .body("errors[0].at", equalTo("/nowhere"));
+        refused(NDJSON, "?pick=/nowhere", run(1)).statusCode(422).body("errors[0].at", equalTo("/nowhere"));
     }
 
     @ParameterizedTest
@@ -282,38 +272,33 @@ class BatchHttpTest {
 
     @Test
     void linesMayBecomeRowsAndRowsLines() {
-        String row =
-                post(WIRE, NDJSON, "?as=csv&pick=/recommended/gauge&pick=/checked/gauge", run(28))
-                        .asString();
-        String line =
-                LiveService.lawful()
-                        .contentType(CSV)
-                        .accept(NDJSON)
-                        .queryParam("pick", "/recommended/gauge", "/checked/gauge")
-                        .body("current_a,length_mm,supply_voltage_v\n28,620,22.2\n")
-                        .post("/v1/" + WIRE)
-                        .asString();
+        String row = post(WIRE, NDJSON, "?as=csv&pick=/recommended/gauge&pick=/checked/gauge", run(28))
+                .asString();
+        String line = LiveService.lawful()
+                .contentType(CSV)
+                .accept(NDJSON)
+                .queryParam("pick", "/recommended/gauge", "/checked/gauge")
+                .body("current_a,length_mm,supply_voltage_v\n28,620,22.2\n")
+                .post("/v1/" + WIRE)
+                .asString();
         assertThat(row).isEqualTo("recommended.gauge,checked.gauge,error\r\n14,,\r\n");
         assertThat(line).isEqualTo("{\"recommended.gauge\":\"14\"}\n");
     }
 
     @Test
     void aCellNeverBeginsAFormula() {
-        String table =
-                "items.0.name,items.0.mass_g,items.0.arm_mm\n"
-                        + "=1+1,5,-3\n"
-                        + "@a,5,-3\n"
-                        + "-a,5,-3\n"
-                        + "+a,5,-3\n";
-        assertThat(
-                        post("mass-balance", CSV, "?pick=/moments/0/name&pick=/cg_arm_mm", table)
-                                .asString())
-                .isEqualTo(
-                        "moments.0.name,cg_arm_mm,error\r\n"
-                                + "'=1+1,-3.0,\r\n"
-                                + "'@a,-3.0,\r\n"
-                                + "'-a,-3.0,\r\n"
-                                + "'+a,-3.0,\r\n");
+        String table = "items.0.name,items.0.mass_g,items.0.arm_mm\n"
+                + "=1+1,5,-3\n"
+                + "@a,5,-3\n"
+                + "-a,5,-3\n"
+                + "+a,5,-3\n";
+        assertThat(post("mass-balance", CSV, "?pick=/moments/0/name&pick=/cg_arm_mm", table)
+                        .asString())
+                .isEqualTo("moments.0.name,cg_arm_mm,error\r\n"
+                        + "'=1+1,-3.0,\r\n"
+                        + "'@a,-3.0,\r\n"
+                        + "'-a,-3.0,\r\n"
+                        + "'+a,-3.0,\r\n");
     }
 
     @Test

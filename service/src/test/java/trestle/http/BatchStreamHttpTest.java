@@ -27,13 +27,11 @@ import org.junit.jupiter.api.Timeout;
  */
 @Timeout(120)
 class BatchStreamHttpTest {
-    private static final String LINE =
-            "{\"items\":[{\"name\":\"spar\",\"mass_g\":200,\"arm_mm\":500},"
-                    + "{\"name\":\"pack\",\"mass_g\":1200,\"arm_mm\":280}]}\n";
+    private static final String LINE = "{\"items\":[{\"name\":\"spar\",\"mass_g\":200,\"arm_mm\":500},"
+            + "{\"name\":\"pack\",\"mass_g\":1200,\"arm_mm\":280}]}\n";
 
     private static Service service(long maxBatchBytes, int seconds, int places) {
-        return Service.start(
-                new Settings("127.0.0.1", 0, 1 << 20, maxBatchBytes, seconds, places, List.of()));
+        return Service.start(new Settings("127.0.0.1", 0, 1 << 20, maxBatchBytes, seconds, places, List.of()));
     }
 
     private static Socket batch(int port, String query) throws IOException {
@@ -54,13 +52,11 @@ class BatchStreamHttpTest {
 
     private static byte[] chunk(String text) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        return (Integer.toHexString(bytes.length) + "\r\n" + text + "\r\n")
-                .getBytes(StandardCharsets.UTF_8);
+        return (Integer.toHexString(bytes.length) + "\r\n" + text + "\r\n").getBytes(StandardCharsets.UTF_8);
     }
 
     private static BufferedReader reader(Socket socket) throws IOException {
-        return new BufferedReader(
-                new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+        return new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
     }
 
     /** Lines of the answer that are JSON: neither head nor sizes of chunks. */
@@ -93,17 +89,19 @@ class BatchStreamHttpTest {
         int lines = 50_000;
         Process process = smallService();
         try (BufferedReader said = process.inputReader()) {
-            String listens = said.lines().filter(l -> l.contains("listens on")).findFirst().get();
+            String listens = said.lines()
+                    .filter(l -> l.contains("listens on"))
+                    .findFirst()
+                    .get();
             int port = Integer.parseInt(listens.replaceAll(".*:", "").strip());
             try (Socket socket = batch(port, "")) {
                 Thread sender = new Thread(() -> sendAll(socket, lines));
                 sender.start();
                 long[] bytes = new long[1];
-                long count =
-                        answers(reader(socket))
-                                .peek(line -> bytes[0] += line.length())
-                                .filter(line -> line.contains("\"total_mass_g\":1400.0"))
-                                .count();
+                long count = answers(reader(socket))
+                        .peek(line -> bytes[0] += line.length())
+                        .filter(line -> line.contains("\"total_mass_g\":1400.0"))
+                        .count();
                 sender.join();
                 assertThat(count).isEqualTo(lines);
                 assertThat(bytes[0]).as("more than the heap").isGreaterThan(64L << 20);
@@ -173,8 +171,7 @@ class BatchStreamHttpTest {
             long taken = 0;
             long lastTaken = System.nanoTime();
             // The answers are eighteen times as long as the requests: they fill the buffers first.
-            while (System.nanoTime() - lastTaken < Duration.ofSeconds(3).toNanos()
-                    && taken < 256L << 20) {
+            while (System.nanoTime() - lastTaken < Duration.ofSeconds(3).toNanos() && taken < 256L << 20) {
                 int count = channel.write(next);
                 taken += count;
                 if (count > 0) {
@@ -195,17 +192,15 @@ class BatchStreamHttpTest {
     void anEndlessBodyIsCutOff() throws Exception {
         try (Service service = service(1 << 20, 60, 64);
                 Socket socket = batch(service.port(), "?pick=/total_mass_g")) {
-            Thread sender =
-                    new Thread(
-                            () -> {
-                                try {
-                                    while (true) {
-                                        send(socket.getOutputStream(), chunk(LINE.repeat(100)));
-                                    }
-                                } catch (IOException | UncheckedIOException closed) {
-                                    // As it should be: the service has had enough.
-                                }
-                            });
+            Thread sender = new Thread(() -> {
+                try {
+                    while (true) {
+                        send(socket.getOutputStream(), chunk(LINE.repeat(100)));
+                    }
+                } catch (IOException | UncheckedIOException closed) {
+                    // As it should be: the service has had enough.
+                }
+            });
             sender.start();
             String last = answers(reader(socket)).reduce("", (a, b) -> b);
             assertThat(last).contains("\"type\":\"/problems/too-large\"", "1048576 bytes");
@@ -218,17 +213,15 @@ class BatchStreamHttpTest {
     void anEndlessLineIsCutOff() throws Exception {
         try (Service service = service(8 << 20, 60, 64);
                 Socket socket = batch(service.port(), "")) {
-            Thread sender =
-                    new Thread(
-                            () -> {
-                                try {
-                                    while (true) {
-                                        send(socket.getOutputStream(), chunk("x".repeat(100_000)));
-                                    }
-                                } catch (IOException | UncheckedIOException closed) {
-                                    // As it should be.
-                                }
-                            });
+            Thread sender = new Thread(() -> {
+                try {
+                    while (true) {
+                        send(socket.getOutputStream(), chunk("x".repeat(100_000)));
+                    }
+                } catch (IOException | UncheckedIOException closed) {
+                    // As it should be.
+                }
+            });
             sender.start();
             List<String> answers = answers(reader(socket)).toList();
             assertThat(answers).hasSize(1);
@@ -244,9 +237,8 @@ class BatchStreamHttpTest {
                 Socket socket = new Socket("127.0.0.1", service.port())) {
             String head = new String(head(""), StandardCharsets.US_ASCII);
             socket.getOutputStream()
-                    .write(
-                            head.replace("Transfer-Encoding: chunked", "Content-Length: 5000")
-                                    .getBytes(StandardCharsets.US_ASCII));
+                    .write(head.replace("Transfer-Encoding: chunked", "Content-Length: 5000")
+                            .getBytes(StandardCharsets.US_ASCII));
             assertThat(reader(socket).readLine()).contains(" 413 ");
         }
     }

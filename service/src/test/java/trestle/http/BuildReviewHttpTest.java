@@ -37,8 +37,7 @@ class BuildReviewHttpTest {
 
     @Test
     void theVerdictIsThatOfTheWorstFindingOfAnyPart() {
-        ObjectNode request =
-                LiveService.changed(NAME, "/airframe/limits/max_takeoff_mass_g", "4000");
+        ObjectNode request = LiveService.changed(NAME, "/airframe/limits/max_takeoff_mass_g", "4000");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
                 .body("mass_balance.verdict", equalTo("stop"))
@@ -49,10 +48,9 @@ class BuildReviewHttpTest {
     @Test
     void packsAndWiresAreWeighed() {
         JsonPath answer = example();
-        double listed =
-                answer.getList("mass_balance.moments.mass_g", Double.class).stream()
-                        .mapToDouble(Double::doubleValue)
-                        .sum();
+        double listed = answer.getList("mass_balance.moments.mass_g", Double.class).stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
         assertThat(answer.getDouble("key_figures.total_mass_g")).isCloseTo(listed, within(1e-3));
         assertThat(answer.getList("mass_balance.moments.name", String.class))
                 .contains("forward pack", "aft pack", "wire: main lead", "wire: servo feed");
@@ -86,9 +84,7 @@ class BuildReviewHttpTest {
         return LiveService.changed(
                 NAME,
                 "/propulsion",
-                "{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84,\"controller\":0.95}"
-                        + more
-                        + "}");
+                "{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84,\"controller\":0.95}" + more + "}");
     }
 
     @Test
@@ -109,11 +105,8 @@ class BuildReviewHttpTest {
 
     @Test
     void partsAndEfficienciesExcludeEachOther() {
-        ObjectNode request =
-                LiveService.changed(
-                        NAME,
-                        "/propulsion/efficiency",
-                        "{\"propeller\":0.66,\"motor\":0.84,\"controller\":0.95}");
+        ObjectNode request = LiveService.changed(
+                NAME, "/propulsion/efficiency", "{\"propeller\":0.66,\"motor\":0.84,\"controller\":0.95}");
         LiveService.refused(NAME, 422, request)
                 .body("errors.at", hasItems("/propulsion/motor", "/propulsion/efficiency"));
     }
@@ -128,18 +121,13 @@ class BuildReviewHttpTest {
     void anotherPropellerChangesEnduranceWiresAndLaunch() {
         JsonPath fitted = example();
         JsonPath steep =
-                answer(
-                        LiveService.changed(
-                                NAME,
-                                "/propulsion/propeller",
-                                "{\"diameter_in\":11,\"pitch_in\":4.7}"));
+                answer(LiveService.changed(NAME, "/propulsion/propeller", "{\"diameter_in\":11,\"pitch_in\":4.7}"));
         assertThat(steep.getDouble("key_figures.best_endurance_h"))
                 .isLessThan(fitted.getDouble("key_figures.best_endurance_h"));
         assertThat(steep.getDouble("key_figures.static_thrust_n"))
                 .isLessThan(fitted.getDouble("key_figures.static_thrust_n"));
         assertThat(steep.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"))
-                .isNotEqualTo(
-                        fitted.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"));
+                .isNotEqualTo(fitted.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"));
         assertThat(steep.getDouble("launch_stall.climb.rate_m_per_s"))
                 .isLessThan(fitted.getDouble("launch_stall.climb.rate_m_per_s"));
     }
@@ -150,8 +138,7 @@ class BuildReviewHttpTest {
         double drive = answer.getDouble("propulsion_match.cruise.electrical_power_w");
         double systems = answer.getDouble("key_figures.systems_power_w");
         // The drive is matched on the fresh pack and the flight on its tabulated efficiency.
-        assertThat(answer.getDouble("key_figures.cruise_power_w"))
-                .isCloseTo(drive + systems, withPercentage(0.5));
+        assertThat(answer.getDouble("key_figures.cruise_power_w")).isCloseTo(drive + systems, withPercentage(0.5));
     }
 
     @Test
@@ -181,8 +168,7 @@ class BuildReviewHttpTest {
 
     @Test
     void aControllerBelowTheFullPackIsAStop() {
-        ObjectNode request =
-                LiveService.changed(NAME, "/propulsion/controller/max_voltage_v", "18");
+        ObjectNode request = LiveService.changed(NAME, "/propulsion/controller/max_voltage_v", "18");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
                 .body("findings.at", hasItem("/propulsion/controller/max_voltage_v"));
@@ -190,8 +176,7 @@ class BuildReviewHttpTest {
 
     @Test
     void aThrowTooSlowEndsInAFindingNotAFailure() {
-        ObjectNode request =
-                LiveService.changed(NAME, "/mission/launch/release_speed_m_per_s", "2");
+        ObjectNode request = LiveService.changed(NAME, "/mission/launch/release_speed_m_per_s", "2");
         LiveService.change(request, "/mission/launch/motor_delay_s", "3");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))

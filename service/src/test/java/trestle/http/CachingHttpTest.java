@@ -98,25 +98,22 @@ class CachingHttpTest {
 
     @Test
     void anotherWayToWriteTheRequestHasTheSameTag() {
-        String spelt =
-                tag(
-                        LiveService.lawful()
-                                .queryParam("supply_voltage_v", "22.20")
-                                .queryParam("length_mm", "6.2e2")
-                                .queryParam("current_a", "28.0"));
+        String spelt = tag(LiveService.lawful()
+                .queryParam("supply_voltage_v", "22.20")
+                .queryParam("length_mm", "6.2e2")
+                .queryParam("current_a", "28.0"));
         assertThat(spelt).isEqualTo(tag(run()));
     }
 
     @Test
     void whatChangesTheBytesChangesTheTag() {
-        Set<String> tags =
-                Set.of(
-                        tag(run()),
-                        tag(run().queryParam("ambient_c", "25.0000000001")),
-                        tag(run().queryParam("as", "csv")),
-                        tag(run().queryParam("as", "text")),
-                        tag(run().queryParam("pick", "/verdict")),
-                        tag(run().queryParam("pick", "/total_drop_v")));
+        Set<String> tags = Set.of(
+                tag(run()),
+                tag(run().queryParam("ambient_c", "25.0000000001")),
+                tag(run().queryParam("as", "csv")),
+                tag(run().queryParam("as", "text")),
+                tag(run().queryParam("pick", "/verdict")),
+                tag(run().queryParam("pick", "/total_drop_v")));
         assertThat(tags).hasSize(6);
     }
 
@@ -132,13 +129,11 @@ class CachingHttpTest {
     }
 
     /** By the JDK's client, which does not undo the compression behind the caller's back. */
-    private static HttpResponse<byte[]> send(String coding)
-            throws IOException, InterruptedException {
+    private static HttpResponse<byte[]> send(String coding) throws IOException, InterruptedException {
         String query = "?current_a=28&length_mm=620&supply_voltage_v=22.2";
-        HttpRequest request =
-                HttpRequest.newBuilder(URI.create(LiveService.address() + WIRE + query))
-                        .header("Accept-Encoding", coding)
-                        .build();
+        HttpRequest request = HttpRequest.newBuilder(URI.create(LiveService.address() + WIRE + query))
+                .header("Accept-Encoding", coding)
+                .build();
         return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
     }
 

@@ -26,8 +26,7 @@ class CompassHttpTest {
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
         assertThat(answer.at("/runs/0/name").asText()).isEqualTo("main lead");
         assertThat(answer.at("/runs/0/field_ut").asDouble()).isCloseTo(fieldUt, within(1e-6));
-        assertThat(answer.at("/runs/0/field_percent_of_earth").asDouble())
-                .isCloseTo(100 * fieldUt / 18, within(1e-6));
+        assertThat(answer.at("/runs/0/field_percent_of_earth").asDouble()).isCloseTo(100 * fieldUt / 18, within(1e-6));
         assertThat(answer.at("/runs/0/heading_error_deg").asDouble())
                 .isCloseTo(Math.toDegrees(Math.atan(fieldUt / 18)), within(1e-6));
     }
@@ -44,8 +43,7 @@ class CompassHttpTest {
         }
         assertThat(answer.path("runs")).hasSize(3);
         assertThat(answer.at("/worst_case/field_ut").asDouble()).isCloseTo(sumUt, within(1e-6));
-        assertThat(answer.at("/likely/field_ut").asDouble())
-                .isCloseTo(Math.sqrt(squares), within(1e-6));
+        assertThat(answer.at("/likely/field_ut").asDouble()).isCloseTo(Math.sqrt(squares), within(1e-6));
     }
 
     @Test
@@ -77,8 +75,7 @@ class CompassHttpTest {
         }
         JsonNode answer = moved.answer();
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
-        assertThat(answer.at("/worst_case/heading_error_deg").asDouble())
-                .isCloseTo(2, within(0.02));
+        assertThat(answer.at("/worst_case/heading_error_deg").asDouble()).isCloseTo(2, within(0.02));
     }
 
     @Test
@@ -86,14 +83,13 @@ class CompassHttpTest {
         double error = EXAMPLE.number("/worst_case/heading_error_deg");
         assertThat(EXAMPLE.with(MAIN_LEAD + "/twisted", true).number("/runs/0/field_ut"))
                 .isCloseTo(EXAMPLE.number("/runs/0/field_ut") / 20, within(1e-3));
-        for (Variant better :
-                new Variant[] {
-                    EXAMPLE.with(MAIN_LEAD + "/twisted", true),
-                    EXAMPLE.with(MAIN_LEAD + "/distance_mm", 400),
-                    EXAMPLE.with(MAIN_LEAD + "/current_a", 20),
-                    EXAMPLE.with(MAIN_LEAD + "/separation_mm", 4),
-                    EXAMPLE.with("/earth_field/horizontal_ut", 25)
-                }) {
+        for (Variant better : new Variant[] {
+            EXAMPLE.with(MAIN_LEAD + "/twisted", true),
+            EXAMPLE.with(MAIN_LEAD + "/distance_mm", 400),
+            EXAMPLE.with(MAIN_LEAD + "/current_a", 20),
+            EXAMPLE.with(MAIN_LEAD + "/separation_mm", 4),
+            EXAMPLE.with("/earth_field/horizontal_ut", 25)
+        }) {
             assertThat(better.number("/worst_case/heading_error_deg")).isLessThan(error);
         }
     }
@@ -115,10 +111,7 @@ class CompassHttpTest {
                 .statusCode(200)
                 .body(
                         "assumptions.at",
-                        hasItems(
-                                "/earth_field/horizontal_ut",
-                                "/allowed_heading_error_deg",
-                                "/runs/1/twisted"))
+                        hasItems("/earth_field/horizontal_ut", "/allowed_heading_error_deg", "/runs/1/twisted"))
                 .body("assumptions[0].assumed", equalTo("20 µT"));
     }
 
@@ -131,10 +124,8 @@ class CompassHttpTest {
                 .body("errors.at", equalTo(List.of("/runs/0/distance_mm", "/runs/1/distance_mm")))
                 .body(
                         "errors[0].message",
-                        equalTo(
-                                "a compass 320 mm from the middle of leads 700 mm apart may lie on"
-                                        + " one of them: lay them together, or set it further"
-                                        + " off"));
+                        equalTo("a compass 320 mm from the middle of leads 700 mm apart may lie on one of them: lay"
+                                + " them together, or set it further off"));
     }
 
     @ParameterizedTest

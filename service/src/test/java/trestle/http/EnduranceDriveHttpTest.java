@@ -45,12 +45,11 @@ class EnduranceDriveHttpTest {
     @Test
     void enduranceFliesOnThePowerThatTheMatchFinds() {
         double systemsW = 14;
-        double cruiseW =
-                LiveService.lawful()
-                        .body(LiveService.example("propulsion-match").toString())
-                        .post("/v1/propulsion-match")
-                        .jsonPath()
-                        .getDouble("cruise.electrical_power_w");
+        double cruiseW = LiveService.lawful()
+                .body(LiveService.example("propulsion-match").toString())
+                .post("/v1/propulsion-match")
+                .jsonPath()
+                .getDouble("cruise.electrical_power_w");
         assertThat(flown(flight(), 200).extract().jsonPath().getDouble("at_airspeed.power_w"))
                 .isCloseTo(cruiseW + systemsW, within(0.0025 * cruiseW));
     }
@@ -72,9 +71,7 @@ class EnduranceDriveHttpTest {
         ((ObjectNode) request.at("/propulsion/controller")).put("max_voltage_v", 24);
         flown(request, 200)
                 .body("verdict", equalTo("stop"))
-                .body(
-                        finding("controller-voltage-exceeded") + "at",
-                        equalTo("/propulsion/controller/max_voltage_v"))
+                .body(finding("controller-voltage-exceeded") + "at", equalTo("/propulsion/controller/max_voltage_v"))
                 .body("assumptions.at", hasItem("/propulsion/propeller/blade_type"))
                 .body("best_endurance", notNullValue());
     }
@@ -96,14 +93,12 @@ class EnduranceDriveHttpTest {
         flown(both, 422).body("errors.at", equalTo(List.of("/efficiency", "/propulsion")));
         ObjectNode neither = flight();
         neither.remove("propulsion");
-        flown(neither, 422)
-                .body("errors[0].message", equalTo("give one of efficiency, propulsion"));
+        flown(neither, 422).body("errors[0].message", equalTo("give one of efficiency, propulsion"));
     }
 
     @Test
     void propulsionTakesItsVoltageFromThePackOrFromOneField() {
-        flown(flight().put("supply_voltage_v", 22), 422)
-                .body("errors.at", equalTo(List.of("/supply_voltage_v")));
+        flown(flight().put("supply_voltage_v", 22), 422).body("errors.at", equalTo(List.of("/supply_voltage_v")));
         ObjectNode energy = flight();
         energy.remove("pack");
         energy.put("usable_energy_wh", 390);
@@ -112,10 +107,7 @@ class EnduranceDriveHttpTest {
                 .body("errors[0].code", equalTo("missing"));
         flown(energy.put("supply_voltage_v", 22), 200).body("best_endurance", notNullValue());
         energy.remove("propulsion");
-        energy.putObject("efficiency")
-                .put("propeller", 0.7)
-                .put("motor", 0.8)
-                .put("controller", 0.9);
+        energy.putObject("efficiency").put("propeller", 0.7).put("motor", 0.8).put("controller", 0.9);
         flown(energy, 422).body("errors.at", equalTo(List.of("/supply_voltage_v")));
     }
 
@@ -124,19 +116,13 @@ class EnduranceDriveHttpTest {
         ObjectNode request = flight();
         request.remove("drag");
         request.set(
-                "power_curve",
-                MAPPER.valueToTree(
-                        List.of(measured(12, 105), measured(14, 125), measured(17, 180))));
+                "power_curve", MAPPER.valueToTree(List.of(measured(12, 105), measured(14, 125), measured(17, 180))));
         flown(request, 422)
                 .body("errors.at", equalTo(List.of("/propulsion")))
-                .body(
-                        "errors[0].message",
-                        equalTo("power that was measured in flight takes no propulsion"));
+                .body("errors[0].message", equalTo("power that was measured in flight takes no propulsion"));
     }
 
     private static ObjectNode measured(double airspeedMPerS, double powerW) {
-        return MAPPER.createObjectNode()
-                .put("airspeed_m_per_s", airspeedMPerS)
-                .put("power_w", powerW);
+        return MAPPER.createObjectNode().put("airspeed_m_per_s", airspeedMPerS).put("power_w", powerW);
     }
 }

@@ -66,8 +66,7 @@ class EnduranceHttpTest {
         LiveService.change(
                 request,
                 "/power_curve",
-                "[{\"airspeed_m_per_s\":11,\"power_w\":112},{\"airspeed_m_per_s\":14,\"power_w\":128},"
-                    + "{\"airspeed_m_per_s\":18,\"power_w\":205}]");
+                "[{\"airspeed_m_per_s\":11,\"power_w\":112},{\"airspeed_m_per_s\":14,\"power_w\":128},{\"airspeed_m_per_s\":18,\"power_w\":205}]");
         LiveService.answer(NAME, request);
     }
 
@@ -77,12 +76,9 @@ class EnduranceHttpTest {
         LiveService.change(
                 request,
                 "/power_curve",
-                "[{\"airspeed_m_per_s\":14,\"power_w\":112},{\"airspeed_m_per_s\":14,\"power_w\":128},"
-                    + "{\"airspeed_m_per_s\":18,\"power_w\":5}]");
+                "[{\"airspeed_m_per_s\":14,\"power_w\":112},{\"airspeed_m_per_s\":14,\"power_w\":128},{\"airspeed_m_per_s\":18,\"power_w\":5}]");
         LiveService.refused(NAME, 422, request)
-                .body(
-                        "errors.at",
-                        hasItems("/power_curve/1/airspeed_m_per_s", "/power_curve/2/power_w"));
+                .body("errors.at", hasItems("/power_curve/1/airspeed_m_per_s", "/power_curve/2/power_w"));
     }
 
     @Test
@@ -90,9 +86,7 @@ class EnduranceHttpTest {
         ObjectNode request = LiveService.changed(NAME, "/drag", null);
         LiveService.change(request, "/systems_power_w", null);
         LiveService.change(
-                request,
-                "/calibration",
-                "{\"systems_power_w\":14,\"k3\":0.0218,\"k1\":16.5,\"mass_g\":5950}");
+                request, "/calibration", "{\"systems_power_w\":14,\"k3\":0.0218,\"k1\":16.5,\"mass_g\":5950}");
         LiveService.answer(NAME, request);
     }
 
@@ -117,15 +111,9 @@ class EnduranceHttpTest {
 
     @Test
     void aLegIsToldWhatItLacksAndWhatItDoesNotTake() {
-        ObjectNode request =
-                LiveService.changed(NAME, "/legs/0", "{\"kind\":\"climb\",\"distance_km\":3}");
+        ObjectNode request = LiveService.changed(NAME, "/legs/0", "{\"kind\":\"climb\",\"distance_km\":3}");
         LiveService.refused(NAME, 422, request)
-                .body(
-                        "errors.at",
-                        hasItems(
-                                "/legs/0/height_m",
-                                "/legs/0/climb_rate_m_per_s",
-                                "/legs/0/distance_km"));
+                .body("errors.at", hasItems("/legs/0/height_m", "/legs/0/climb_rate_m_per_s", "/legs/0/distance_km"));
     }
 
     @Test

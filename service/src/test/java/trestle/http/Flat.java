@@ -22,12 +22,10 @@ final class Flat {
         return values;
     }
 
-    private static void collect(
-            String name, JsonNode node, boolean lists, Map<String, String> values) {
+    private static void collect(String name, JsonNode node, boolean lists, Map<String, String> values) {
         String prefix = name.isEmpty() ? "" : name + ".";
         if (node.isObject()) {
-            node.properties()
-                    .forEach(e -> collect(prefix + e.getKey(), e.getValue(), lists, values));
+            node.properties().forEach(e -> collect(prefix + e.getKey(), e.getValue(), lists, values));
         } else if (node.isArray()) {
             for (int i = 0; i < node.size() && lists; i++) {
                 collect(prefix + i, node.get(i), true, values);

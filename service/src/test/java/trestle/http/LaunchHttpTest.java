@@ -22,15 +22,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LaunchHttpTest {
     private static final Variant EXAMPLE = Variant.of("launch-stall");
     private static final Variant DOLLY = EXAMPLE.withJson("/launch", "{\"kind\":\"dolly\"}");
-    private static final Variant BUNGEE =
-            EXAMPLE.withJson(
-                    "/launch",
-                    "{\"kind\":\"bungee\",\"stiffness_n_per_m\":14,\"stretch_m\":9,"
-                            + "\"cord_mass_g\":600,\"angle_deg\":8}");
+    private static final Variant BUNGEE = EXAMPLE.withJson(
+            "/launch",
+            "{\"kind\":\"bungee\",\"stiffness_n_per_m\":14,\"stretch_m\":9," + "\"cord_mass_g\":600,\"angle_deg\":8}");
     private static final Variant CATAPULT =
-            EXAMPLE.withJson(
-                    "/launch",
-                    "{\"kind\":\"catapult\",\"release_speed_m_per_s\":11,\"rail_length_m\":3}");
+            EXAMPLE.withJson("/launch", "{\"kind\":\"catapult\",\"release_speed_m_per_s\":11,\"rail_length_m\":3}");
 
     /** By hand: Vs = sqrt(2 W / (ρ S C_L)) with the answer's own density, n = 1/cos 30°. */
     @Test
@@ -41,10 +37,8 @@ class LaunchHttpTest {
         double turn = 1.3 * stall / Math.sqrt(Math.cos(Math.toRadians(30)));
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
         assertThat(answer.path("stall_speed_m_per_s").asDouble()).isCloseTo(stall, within(1e-6));
-        assertThat(answer.path("stall_speed_banked_m_per_s").asDouble())
-                .isCloseTo(turn / 1.3, within(1e-6));
-        assertThat(answer.path("safe_climb_speed_m_per_s").asDouble())
-                .isCloseTo(1.3 * stall, within(1e-6));
+        assertThat(answer.path("stall_speed_banked_m_per_s").asDouble()).isCloseTo(turn / 1.3, within(1e-6));
+        assertThat(answer.path("safe_climb_speed_m_per_s").asDouble()).isCloseTo(1.3 * stall, within(1e-6));
         assertThat(answer.path("turn_radius_m").asDouble())
                 .isCloseTo(turn * turn / (9.80665 * Math.tan(Math.toRadians(30))), within(1e-5));
         assertThat(answer.path("kinetic_energy_j").asDouble())
@@ -91,11 +85,9 @@ class LaunchHttpTest {
         double safe = answer.path("safe_climb_speed_m_per_s").asDouble();
         assertThat(thrust.path("value").asDouble()).isCloseTo(6 * (1 - safe / 26), within(1e-6));
         assertThat(thrust.path("limit").asDouble())
-                .isCloseTo(
-                        dragN(answer.path("air_density_kg_per_m3").asDouble(), safe), within(1e-5));
+                .isCloseTo(dragN(answer.path("air_density_kg_per_m3").asDouble(), safe), within(1e-5));
         assertThat(answer.at("/climb/rate_m_per_s").asDouble()).isNegative();
-        assertThat(answer.at("/stall_speed_m_per_s").asDouble())
-                .isEqualTo(EXAMPLE.number("/stall_speed_m_per_s"));
+        assertThat(answer.at("/stall_speed_m_per_s").asDouble()).isEqualTo(EXAMPLE.number("/stall_speed_m_per_s"));
     }
 
     @Test
@@ -107,21 +99,18 @@ class LaunchHttpTest {
                         "[{\"airspeed_m_per_s\":0,\"thrust_n\":4},{\"airspeed_m_per_s\":20,\"thrust_n\":1}]")
                 .post()
                 .statusCode(200)
-                .body(
-                        "findings.find { it.code == 'thrust-never-reaches-drag' }.at",
-                        equalTo("/thrust_curve"));
+                .body("findings.find { it.code == 'thrust-never-reaches-drag' }.at", equalTo("/thrust_curve"));
     }
 
     @Test
     void aThrustCurveOfTheSameLineGivesTheSameAnswer() {
         JsonNode line = EXAMPLE.answer();
-        JsonNode curve =
-                EXAMPLE.without("/static_thrust_n")
-                        .without("/pitch_speed_m_per_s")
-                        .withJson(
-                                "/thrust_curve",
-                                "[{\"airspeed_m_per_s\":0,\"thrust_n\":29},{\"airspeed_m_per_s\":26,\"thrust_n\":0}]")
-                        .answer();
+        JsonNode curve = EXAMPLE.without("/static_thrust_n")
+                .without("/pitch_speed_m_per_s")
+                .withJson(
+                        "/thrust_curve",
+                        "[{\"airspeed_m_per_s\":0,\"thrust_n\":29},{\"airspeed_m_per_s\":26,\"thrust_n\":0}]")
+                .answer();
         assertThat(curve.path("climb")).isEqualTo(line.path("climb"));
         assertThat(curve.path("launch")).isEqualTo(line.path("launch"));
     }
@@ -166,42 +155,32 @@ class LaunchHttpTest {
                 .body("findings[0].at", equalTo("/launch/lift_off_airspeed_m_per_s"));
         BUNGEE.with("/launch/stretch_m", 6)
                 .post()
-                .body(
-                        "findings.find { it.code == 'launch-below-stall' }.at",
-                        equalTo("/launch/stretch_m"));
+                .body("findings.find { it.code == 'launch-below-stall' }.at", equalTo("/launch/stretch_m"));
         CATAPULT.with("/launch/release_speed_m_per_s", 7.5)
                 .post()
-                .body(
-                        "findings.find { it.code == 'launch-margin-thin' }.at",
-                        equalTo("/launch/release_speed_m_per_s"));
+                .body("findings.find { it.code == 'launch-margin-thin' }.at", equalTo("/launch/release_speed_m_per_s"));
     }
 
     /** By hand: constant acceleration over the rail, t = 2 L / v. */
     @Test
     void aRunIsReportedForAllButAThrow() {
-        CATAPULT.post()
-                .body("launch.ground_run_m", equalTo(3.0f))
-                .body("launch.run_time_s", equalTo((float) (6.0 / 11)));
+        CATAPULT.post().body("launch.ground_run_m", equalTo(3.0f)).body("launch.run_time_s", equalTo((float)
+                (6.0 / 11)));
         for (Variant run : List.of(DOLLY, BUNGEE)) {
             assertThat(run.number("/launch/ground_run_m")).isPositive();
         }
-        EXAMPLE.post()
-                .body("launch.ground_run_m", nullValue())
-                .body("launch.run_time_s", nullValue());
+        EXAMPLE.post().body("launch.ground_run_m", nullValue()).body("launch.run_time_s", nullValue());
     }
 
     @Test
     void aHarderPullAndAHeadwindHelp() {
         String airspeed = "/launch/release_airspeed_m_per_s";
-        assertThat(BUNGEE.with("/launch/stretch_m", 10).number(airspeed))
-                .isGreaterThan(BUNGEE.number(airspeed));
-        assertThat(BUNGEE.with("/launch/cord_mass_g", 2000).number(airspeed))
-                .isLessThan(BUNGEE.number(airspeed));
+        assertThat(BUNGEE.with("/launch/stretch_m", 10).number(airspeed)).isGreaterThan(BUNGEE.number(airspeed));
+        assertThat(BUNGEE.with("/launch/cord_mass_g", 2000).number(airspeed)).isLessThan(BUNGEE.number(airspeed));
         assertThat(DOLLY.with("/headwind_m_per_s", 6).number("/launch/ground_run_m"))
                 .isLessThan(DOLLY.number("/launch/ground_run_m"));
         Variant still = EXAMPLE.with("/headwind_m_per_s", 0);
-        assertThat(EXAMPLE.number("/launch/height_lost_m"))
-                .isLessThan(still.number("/launch/height_lost_m"));
+        assertThat(EXAMPLE.number("/launch/height_lost_m")).isLessThan(still.number("/launch/height_lost_m"));
         assertThat(still.with("/launch/motor_delay_s", 0).number("/launch/height_lost_m"))
                 .isLessThan(still.number("/launch/height_lost_m"));
     }
@@ -222,7 +201,8 @@ class LaunchHttpTest {
     @Test
     void aLoadFactorStandsForItsBank() {
         JsonNode bank = EXAMPLE.with("/bank_deg", 60).answer();
-        JsonNode loadFactor = EXAMPLE.without("/bank_deg").with("/load_factor", 2).answer();
+        JsonNode loadFactor =
+                EXAMPLE.without("/bank_deg").with("/load_factor", 2).answer();
         assertThat(loadFactor.path("turn_radius_m").asDouble())
                 .isCloseTo(bank.path("turn_radius_m").asDouble(), within(1e-6));
         EXAMPLE.with("/bank_deg", 0).post().body("turn_radius_m", nullValue());
@@ -267,13 +247,12 @@ class LaunchHttpTest {
         "catapult, stretch_m"
     })
     void whatAKindOfLaunchHasNoUseForIsRefused(String kind, String field) {
-        Variant launch =
-                switch (kind) {
-                    case "dolly" -> DOLLY;
-                    case "bungee" -> BUNGEE;
-                    case "catapult" -> CATAPULT;
-                    default -> EXAMPLE;
-                };
+        Variant launch = switch (kind) {
+            case "dolly" -> DOLLY;
+            case "bungee" -> BUNGEE;
+            case "catapult" -> CATAPULT;
+            default -> EXAMPLE;
+        };
         launch.with("/launch/" + field, 1)
                 .post()
                 .statusCode(422)
@@ -286,13 +265,12 @@ class LaunchHttpTest {
     /** A generated client fills in the contract's defaults, whatever the kind. */
     @Test
     void aStatedDefaultIsNoContradictionAndChangesNothing() {
-        Variant hand =
-                EXAMPLE.with("/launch/rolling_resistance", 0.05)
-                        .with("/launch/roll_lift_coefficient", 0.3)
-                        .with("/launch/dolly_mass_g", 0)
-                        .with("/launch/cord_mass_g", 0)
-                        .with("/launch/energy_return_percent", 80)
-                        .with("/launch/sliding_friction", 0.2);
+        Variant hand = EXAMPLE.with("/launch/rolling_resistance", 0.05)
+                .with("/launch/roll_lift_coefficient", 0.3)
+                .with("/launch/dolly_mass_g", 0)
+                .with("/launch/cord_mass_g", 0)
+                .with("/launch/energy_return_percent", 80)
+                .with("/launch/sliding_friction", 0.2);
         assertThat(hand.answer()).isEqualTo(EXAMPLE.answer());
         Variant dolly = DOLLY.with("/launch/angle_deg", 0).with("/launch/motor_delay_s", 0.5);
         assertThat(dolly.answer()).isEqualTo(DOLLY.answer());

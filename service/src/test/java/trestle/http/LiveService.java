@@ -30,8 +30,7 @@ public final class LiveService {
     private static final Service SERVICE = Service.start(Settings.onAFreePort());
     private static final String CONTRACT = contract();
     private static final OpenApiValidationFilter BOTH_WAYS = filter(ValidationReport.Level.ERROR);
-    private static final OpenApiValidationFilter ANSWER_ONLY =
-            filter(ValidationReport.Level.IGNORE);
+    private static final OpenApiValidationFilter ANSWER_ONLY = filter(ValidationReport.Level.IGNORE);
 
     private LiveService() {}
 
@@ -58,12 +57,11 @@ public final class LiveService {
     /** The example request of a calculation, as the service serves it. */
     public static JsonNode example(String calculation) {
         try {
-            return MAPPER.readTree(
-                    lawful().get("/v1/" + calculation + "/example")
-                            .then()
-                            .statusCode(200)
-                            .extract()
-                            .asByteArray());
+            return MAPPER.readTree(lawful().get("/v1/" + calculation + "/example")
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asByteArray());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -102,7 +100,10 @@ public final class LiveService {
 
     /** Posts a request that keeps the contract and returns the answer. */
     public static ValidatableResponse answer(String calculation, ObjectNode request) {
-        return lawful().body(request.toString()).post("/v1/" + calculation).then().statusCode(200);
+        return lawful().body(request.toString())
+                .post("/v1/" + calculation)
+                .then()
+                .statusCode(200);
     }
 
     /** Posts a request and expects it to be refused. */
@@ -118,36 +119,29 @@ public final class LiveService {
     private static RequestSpecification base() {
         return new RequestSpecBuilder()
                 .setBaseUri(address())
-                .setConfig(
-                        RestAssuredConfig.config()
-                                .encoderConfig(
-                                        EncoderConfig.encoderConfig()
-                                                .appendDefaultContentCharsetToContentTypeIfUndefined(
-                                                        false)))
+                .setConfig(RestAssuredConfig.config()
+                        .encoderConfig(EncoderConfig.encoderConfig()
+                                .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
                 .setContentType(ContentType.JSON.withCharset(StandardCharsets.UTF_8))
                 .build();
     }
 
     private static OpenApiValidationFilter filter(ValidationReport.Level requests) {
-        return new OpenApiValidationFilter(
-                OpenApiInteractionValidator.createForInlineApiSpecification(CONTRACT)
-                        .withLevelResolver(
-                                LevelResolver.create()
-                                        .withLevel("validation.request", requests)
-                                        .withLevel(
-                                                // The fields of a GET are one exploded object
-                                                // of the contract; the validator knows single
-                                                // parameters only. The service itself refuses
-                                                // what is no field.
-                                                "validation.request.parameter.query.unexpected",
-                                                ValidationReport.Level.IGNORE)
-                                        .withLevel(
-                                                // Answers are open; without this the validator
-                                                // closes each part of an allOf by itself.
-                                                "validation.schema.additionalProperties",
-                                                ValidationReport.Level.IGNORE)
-                                        .build())
-                        .build());
+        return new OpenApiValidationFilter(OpenApiInteractionValidator.createForInlineApiSpecification(CONTRACT)
+                .withLevelResolver(LevelResolver.create()
+                        .withLevel("validation.request", requests)
+                        .withLevel(
+                                // The fields of a GET are one exploded object
+                                // of the contract; the validator knows single
+                                // parameters only. The service itself refuses
+                                // what is no field.
+                                "validation.request.parameter.query.unexpected", ValidationReport.Level.IGNORE)
+                        .withLevel(
+                                // Answers are open; without this the validator
+                                // closes each part of an allOf by itself.
+                                "validation.schema.additionalProperties", ValidationReport.Level.IGNORE)
+                        .build())
+                .build());
     }
 
     private static String contract() {

@@ -16,54 +16,41 @@ class MassBalanceHttpTest {
     /** FAA AC 43.13-1B, figure 10-10: 1439 lb at +11.2 in; here in grams and millimetres. */
     @Test
     void aPublishedExampleIsMetInTheTradesUnits() {
-        String items =
-                "{\"items\":["
-                        + item("empty", 1169, 10.6)
-                        + ","
-                        + item("oil", 17, -49)
-                        + ","
-                        + item("pilot", 170, 16)
-                        + ","
-                        + item("fuel", 83, 22)
-                        + "]}";
-        double cgMm =
-                LiveService.unlawful()
-                        .body(items)
-                        .post("/v1/mass-balance")
-                        .then()
-                        .statusCode(200)
-                        .extract()
-                        .jsonPath()
-                        .getDouble("cg_arm_mm");
+        String items = "{\"items\":["
+                + item("empty", 1169, 10.6)
+                + ","
+                + item("oil", 17, -49)
+                + ","
+                + item("pilot", 170, 16)
+                + ","
+                + item("fuel", 83, 22)
+                + "]}";
+        double cgMm = LiveService.unlawful()
+                .body(items)
+                .post("/v1/mass-balance")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath()
+                .getDouble("cg_arm_mm");
         assertThat(cgMm / 25.4).isCloseTo(11.2, within(0.05));
     }
 
     private static String item(String name, double massLb, double armIn) {
         // Pounds stand for 10 g each: the centre of gravity does not mind, and masses stay in
         // range.
-        return "{\"name\":\""
-                + name
-                + "\",\"mass_g\":"
-                + massLb * 10
-                + ",\"arm_mm\":"
-                + armIn * 25.4
-                + "}";
+        return "{\"name\":\"" + name + "\",\"mass_g\":" + massLb * 10 + ",\"arm_mm\":" + armIn * 25.4 + "}";
     }
 
     @Test
     void aCorrectionThatIsCarriedOutReachesTheTarget() {
         ObjectNode request = (ObjectNode) LiveService.example(NAME);
         var answer = LiveService.answer(NAME, request).extract().jsonPath();
-        double newArm =
-                answer.getDouble("corrections.find { it.item == 'forward pack' }.move_to_arm_mm");
+        double newArm = answer.getDouble("corrections.find { it.item == 'forward pack' }.move_to_arm_mm");
         double margin = answer.getDouble("static_margin_percent");
         assertThat(margin).isNotCloseTo(12, within(0.5));
         ObjectNode moved = LiveService.change(request, "/items/11/arm_mm", String.valueOf(newArm));
-        double reached =
-                LiveService.answer(NAME, moved)
-                        .extract()
-                        .jsonPath()
-                        .getDouble("static_margin_percent");
+        double reached = LiveService.answer(NAME, moved).extract().jsonPath().getDouble("static_margin_percent");
         assertThat(reached).isCloseTo(12, within(1e-4));
     }
 
@@ -78,8 +65,7 @@ class MassBalanceHttpTest {
 
     @Test
     void aMarginWithoutATailIsRefused() {
-        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/tail", null))
-                .body("errors.at", hasItem("/tail"));
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/tail", null)).body("errors.at", hasItem("/tail"));
     }
 
     @Test

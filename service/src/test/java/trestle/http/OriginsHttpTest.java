@@ -12,24 +12,21 @@ import org.junit.jupiter.api.Test;
 /** Which pages may read what the service answers, once some are named. */
 class OriginsHttpTest {
     private static final String BOARD = "http://board.example:9000";
-    private static final String LEAD =
-            "{\"current_a\":9,\"length_mm\":600,\"supply_voltage_v\":22}";
+    private static final String LEAD = "{\"current_a\":9,\"length_mm\":600,\"supply_voltage_v\":22}";
 
     private static Service service;
 
     @BeforeAll
     static void start() {
         Settings usual = Settings.onAFreePort();
-        service =
-                Service.start(
-                        new Settings(
-                                usual.host(),
-                                usual.port(),
-                                usual.maxBodyBytes(),
-                                usual.maxBatchBytes(),
-                                usual.maxBatchSeconds(),
-                                usual.maxConcurrentRequests(),
-                                List.of(BOARD)));
+        service = Service.start(new Settings(
+                usual.host(),
+                usual.port(),
+                usual.maxBodyBytes(),
+                usual.maxBatchBytes(),
+                usual.maxBatchSeconds(),
+                usual.maxConcurrentRequests(),
+                List.of(BOARD)));
     }
 
     @AfterAll
@@ -58,7 +55,11 @@ class OriginsHttpTest {
     void thePagesOnBoardWorkThoughNobodyNamesThem() {
         String own = "http://127.0.0.1:" + service.port();
         assertThat(asked(own).statusCode()).isEqualTo(200);
-        given().baseUri(own).header("Origin", own).get("/dashboard/main.js").then().statusCode(200);
+        given().baseUri(own)
+                .header("Origin", own)
+                .get("/dashboard/main.js")
+                .then()
+                .statusCode(200);
     }
 
     private static Response asked(String origin) {

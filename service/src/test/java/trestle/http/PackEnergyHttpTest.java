@@ -20,32 +20,25 @@ class PackEnergyHttpTest {
     void aHigherCutoffStrandsMore() {
         JsonPath low = at("2.9");
         JsonPath high = at("3.5");
-        assertThat(high.getDouble("usable_energy_wh"))
-                .isLessThan(low.getDouble("usable_energy_wh"));
-        assertThat(high.getDouble("stranded_energy_wh"))
-                .isGreaterThan(low.getDouble("stranded_energy_wh"));
+        assertThat(high.getDouble("usable_energy_wh")).isLessThan(low.getDouble("usable_energy_wh"));
+        assertThat(high.getDouble("stranded_energy_wh")).isGreaterThan(low.getDouble("stranded_energy_wh"));
         assertThat(high.getDouble("usable_energy_wh") + high.getDouble("stranded_energy_wh"))
-                .isCloseTo(
-                        low.getDouble("usable_energy_wh") + low.getDouble("stranded_energy_wh"),
-                        within(0.5));
+                .isCloseTo(low.getDouble("usable_energy_wh") + low.getDouble("stranded_energy_wh"), within(0.5));
         assertThat(high.getList("findings.code", String.class)).contains("cutoff-strands-energy");
     }
 
     private static JsonPath at(String cellVoltage) {
-        return LiveService.answer(
-                        NAME, LiveService.changed(NAME, "/cutoff/cell_voltage_v", cellVoltage))
+        return LiveService.answer(NAME, LiveService.changed(NAME, "/cutoff/cell_voltage_v", cellVoltage))
                 .extract()
                 .jsonPath();
     }
 
     @Test
     void theCurveEndsWhereTheRunEnds() {
-        JsonPath answer =
-                LiveService.answer(NAME, (ObjectNode) LiveService.example(NAME))
-                        .extract()
-                        .jsonPath();
-        assertThat(answer.getDouble("curve[-1].time_s"))
-                .isCloseTo(answer.getDouble("duration_s"), within(1e-3));
+        JsonPath answer = LiveService.answer(NAME, (ObjectNode) LiveService.example(NAME))
+                .extract()
+                .jsonPath();
+        assertThat(answer.getDouble("curve[-1].time_s")).isCloseTo(answer.getDouble("duration_s"), within(1e-3));
         assertThat(answer.getDouble("curve[-1].energy_wh"))
                 .isCloseTo(answer.getDouble("usable_energy_wh"), within(1e-3));
     }
@@ -61,8 +54,7 @@ class PackEnergyHttpTest {
 
     @Test
     void aProfileThatIsFlownToItsEndSaysSo() {
-        String profile =
-                "{\"profile\":[{\"power_w\":600,\"duration_s\":60},{\"power_w\":140,\"duration_s\":1800}]}";
+        String profile = "{\"profile\":[{\"power_w\":600,\"duration_s\":60},{\"power_w\":140,\"duration_s\":1800}]}";
         LiveService.answer(NAME, LiveService.changed(NAME, "/load", profile))
                 .body("end_reason", equalTo("profile_end"));
     }
@@ -76,8 +68,7 @@ class PackEnergyHttpTest {
     @ParameterizedTest
     @ValueSource(strings = {"li_ion", "lipo", "lfp"})
     void eachChemistryAnswers(String chemistry) {
-        ObjectNode request =
-                LiveService.changed(NAME, "/segments/0/cell/chemistry", "\"" + chemistry + "\"");
+        ObjectNode request = LiveService.changed(NAME, "/segments/0/cell/chemistry", "\"" + chemistry + "\"");
         LiveService.change(request, "/segments/1/cell/chemistry", "\"" + chemistry + "\"");
         LiveService.change(request, "/cutoff", "{\"cell_voltage_v\":2.9}");
         LiveService.answer(NAME, request);
@@ -85,10 +76,7 @@ class PackEnergyHttpTest {
 
     @Test
     void aCustomCellNeedsItsCurve() {
-        LiveService.refused(
-                        NAME,
-                        422,
-                        LiveService.changed(NAME, "/segments/0/cell/chemistry", "\"custom\""))
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/segments/0/cell/chemistry", "\"custom\""))
                 .body("errors.at", hasItem("/segments/0/cell/open_circuit_curve"));
     }
 
@@ -98,18 +86,13 @@ class PackEnergyHttpTest {
         LiveService.change(
                 request,
                 "/segments/0/cell/open_circuit_curve",
-                "[{\"state_of_charge_percent\":0,\"voltage_v\":4},{\"state_of_charge_percent\":50,\"voltage_v\":3.7},"
-                    + "{\"state_of_charge_percent\":100,\"voltage_v\":3}]");
-        LiveService.refused(NAME, 422, request)
-                .body("errors.at", hasItem("/segments/0/cell/open_circuit_curve"));
+                "[{\"state_of_charge_percent\":0,\"voltage_v\":4},{\"state_of_charge_percent\":50,\"voltage_v\":3.7},{\"state_of_charge_percent\":100,\"voltage_v\":3}]");
+        LiveService.refused(NAME, 422, request).body("errors.at", hasItem("/segments/0/cell/open_circuit_curve"));
     }
 
     @Test
     void twoLoadsExcludeEachOther() {
-        LiveService.refused(
-                        NAME,
-                        422,
-                        LiveService.changed(NAME, "/load", "{\"power_w\": 100, \"current_a\": 7}"))
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/load", "{\"power_w\": 100, \"current_a\": 7}"))
                 .body("errors.at", hasItems("/load/power_w", "/load/current_a"));
     }
 
@@ -122,17 +105,13 @@ class PackEnergyHttpTest {
 
     @Test
     void bothResistancesExcludeEachOther() {
-        LiveService.refused(
-                        NAME,
-                        422,
-                        LiveService.changed(NAME, "/segments/0/cell/ac_resistance_milliohm", "14"))
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/segments/0/cell/ac_resistance_milliohm", "14"))
                 .body("errors.at", hasItem("/segments/0/cell/ac_resistance_milliohm"));
     }
 
     @Test
     void aCutoffAboveTheFullPackIsRefused() {
-        LiveService.refused(
-                        NAME, 422, LiveService.changed(NAME, "/cutoff", "{\"pack_voltage_v\": 30}"))
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/cutoff", "{\"pack_voltage_v\": 30}"))
                 .body("errors.at", hasItem("/cutoff/pack_voltage_v"));
     }
 

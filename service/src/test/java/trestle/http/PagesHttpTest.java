@@ -32,8 +32,7 @@ class PagesHttpTest {
         String page = get("/").then().statusCode(200).extract().asString();
         for (Calculation<?, ?> calculation : Catalogue.calculations()) {
             String url = LiveService.address() + "/v1/" + calculation.name();
-            assertThat(page)
-                    .containsSubsequence("curl -s " + url + "/example |", "--json @- " + url);
+            assertThat(page).containsSubsequence("curl -s " + url + "/example |", "--json @- " + url);
         }
         for (ReferenceTable table : Catalogue.tables()) {
             assertThat(page).contains("href=\"./v1/reference/" + table.name() + "\"");
@@ -44,7 +43,8 @@ class PagesHttpTest {
     @ParameterizedTest
     @ValueSource(strings = {"dashboard/", "docs/", "openapi.json", "openapi.yaml", "health/live"})
     void theLandingPageLeadsToWhatIsThere(String place) {
-        assertThat(place.startsWith("health") || get("/").asString().contains(place)).isTrue();
+        assertThat(place.startsWith("health") || get("/").asString().contains(place))
+                .isTrue();
         get("/" + place).then().statusCode(200);
     }
 
@@ -67,9 +67,7 @@ class PagesHttpTest {
         get(path)
                 .then()
                 .statusCode(200)
-                .header(
-                        "Content-Security-Policy",
-                        startsWith("default-src 'self'; style-src 'self' 'unsafe-inline';"))
+                .header("Content-Security-Policy", startsWith("default-src 'self'; style-src 'self' 'unsafe-inline';"))
                 .header("X-Content-Type-Options", "nosniff")
                 .header("Cache-Control", "no-cache");
     }
@@ -80,8 +78,11 @@ class PagesHttpTest {
         List<String> toDo = new ArrayList<>(List.of("index.html"));
         for (int done = 0; done < toDo.size(); done++) {
             String file = toDo.get(done);
-            String text =
-                    get("/" + folder + "/" + file).then().statusCode(200).extract().asString();
+            String text = get("/" + folder + "/" + file)
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asString();
             if (!file.startsWith("swagger-ui")) {
                 assertThat(text.replace("http://www.w3.org/2000/svg", ""))
                         .as(file)

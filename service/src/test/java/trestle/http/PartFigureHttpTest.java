@@ -51,12 +51,11 @@ class PartFigureHttpTest {
         ObjectNode document = example();
         Map<String, Object> answer =
                 LiveService.answer("build-review", document).extract().path("$");
-        answer.forEach(
-                (name, part) -> {
-                    if (part instanceof Map<?, ?> judged && judged.containsKey("findings")) {
-                        drawn(document, "/" + name, "").statusCode(200);
-                    }
-                });
+        answer.forEach((name, part) -> {
+            if (part instanceof Map<?, ?> judged && judged.containsKey("findings")) {
+                drawn(document, "/" + name, "").statusCode(200);
+            }
+        });
     }
 
     @Test
@@ -70,7 +69,8 @@ class PartFigureHttpTest {
 
     @Test
     void theThemeIsKept() {
-        String light = drawn(example(), "/pack_energy", "&theme=light").extract().asString();
+        String light =
+                drawn(example(), "/pack_energy", "&theme=light").extract().asString();
         String dark = drawn(example(), "/pack_energy", "&theme=dark").extract().asString();
         assertThat(light).contains("trestle-light").doesNotContain("trestle-dark");
         assertThat(dark).contains("trestle-dark").doesNotContain("trestle-light");

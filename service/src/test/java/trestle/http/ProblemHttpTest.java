@@ -58,24 +58,21 @@ class ProblemHttpTest {
                         + " a list: it must be a number, in g",
                 "{\"name\":\"a\",\"mass_g\":{},\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
                         + " an object: it must be a number, in g",
-                "{\"name\":7,\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_type|name is 7: it must"
-                        + " be text",
+                "{\"name\":7,\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_type|name is 7: it must" + " be text",
                 "{\"name\":\"\",\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_size|name has 0"
                         + " characters: it must have 1 to 80",
                 "{\"name\":\"a\",\"mass_g\":1}|/items/1/arm_mm|missing|arm_mm is missing",
-                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":null}|/items/1/arm_mm|missing|arm_mm is"
-                        + " missing",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":null}|/items/1/arm_mm|missing|arm_mm is" + " missing",
                 "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":1.5}|/items/1/quantity|wrong_type|quantity"
-                    + " is 1.5: it must be a whole number",
+                        + " is 1.5: it must be a whole number",
                 "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":9999999999}|/items/1/quantity|wrong_type|quantity"
-                    + " is 9999999999: it must be a whole number",
+                        + " is 9999999999: it must be a whole number",
                 "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"mas_tolerance_g\":1}|/items/1/mas_tolerance_g|unknown_field|mas_tolerance_g"
-                    + " is not a field here; did you mean mass_tolerance_g?",
+                        + " is not a field here; did you mean mass_tolerance_g?",
                 "null|/items/1|wrong_type|items[1] is null: it must be a value",
                 "5|/items/1|wrong_type|items[1] is 5: it must be an object",
             })
-    void aWrongFieldIsNamedWithWhatWouldBeRight(
-            String item, String at, String code, String message) {
+    void aWrongFieldIsNamedWithWhatWouldBeRight(String item, String at, String code, String message) {
         postItem(item)
                 .statusCode(400)
                 .body("type", equalTo("/problems/invalid-request"))
@@ -148,12 +145,10 @@ class ProblemHttpTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "{\"items\": 3,}|column 13: Unexpected character '}': was expecting double-quote to"
-                        + " start field name",
+                "{\"items\": 3,}|column 13: Unexpected character '}': was expecting double-quote to start field name",
                 "{\"items\": 3 \"wing\": 4}|column 13: Unexpected character '\"': was expecting"
                         + " comma to separate Object entries",
-                "{\"items\": 3|column 12: Unexpected end-of-input: expected close marker for"
-                        + " Object",
+                "{\"items\": 3|column 12: Unexpected end-of-input: expected close marker for" + " Object",
                 "{\"items\": NaN}|column 14: Non-standard token 'NaN': JSON has no such number",
                 "{\"items\": 3} 4|column 14: something follows after the end of the object",
                 "{\"items\": 3, \"items\": 4}|column 21: Duplicate field 'items'"
@@ -181,9 +176,8 @@ class ProblemHttpTest {
     @Test
     void aHugeBodyIsRefused() throws IOException {
         URI address = URI.create(LiveService.address());
-        String head =
-                "POST /v1/mass-balance HTTP/1.1\r\nHost: test\r\nContent-Type: application/json\r\n"
-                        + "Content-Length: 2000000\r\n\r\n";
+        String head = "POST /v1/mass-balance HTTP/1.1\r\nHost: test\r\nContent-Type: application/json\r\n"
+                + "Content-Length: 2000000\r\n\r\n";
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
             byte[] answer = new byte[2000];
@@ -248,8 +242,7 @@ class ProblemHttpTest {
     @Test
     void explicitNullMeansAbsent() {
         LiveService.unlawful()
-                .body(
-                        "{\"items\":[{\"name\":\"a\",\"mass_g\":5,\"arm_mm\":1,\"lateral_mm\":null}],\"wing\":null}")
+                .body("{\"items\":[{\"name\":\"a\",\"mass_g\":5,\"arm_mm\":1,\"lateral_mm\":null}],\"wing\":null}")
                 .post("/v1/mass-balance")
                 .then()
                 .statusCode(200);
@@ -258,13 +251,10 @@ class ProblemHttpTest {
     @Test
     void anUnknownWordIsToldTheKnownOnes() {
         LiveService.unlawful()
-                .body(
-                        "{\"current_a\":1,\"length_mm\":1,\"supply_voltage_v\":1,\"gauge_system\":\"swg\"}")
+                .body("{\"current_a\":1,\"length_mm\":1,\"supply_voltage_v\":1,\"gauge_system\":\"swg\"}")
                 .post("/v1/wire-sizing")
                 .then()
                 .statusCode(400)
-                .body(
-                        "errors[0].message",
-                        equalTo("gauge_system is the text \"swg\": it must be one of awg, metric"));
+                .body("errors[0].message", equalTo("gauge_system is the text \"swg\": it must be one of awg, metric"));
     }
 }

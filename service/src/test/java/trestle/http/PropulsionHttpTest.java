@@ -37,7 +37,10 @@ class PropulsionHttpTest {
     }
 
     private static ValidatableResponse refused(ObjectNode request) {
-        return LiveService.unlawful().body(request.toString()).post("/v1/propulsion-match").then();
+        return LiveService.unlawful()
+                .body(request.toString())
+                .post("/v1/propulsion-match")
+                .then();
     }
 
     private static ObjectNode part(ObjectNode request, String name) {
@@ -59,8 +62,7 @@ class PropulsionHttpTest {
         JsonPath drive = numbers(example());
         assertThat(drive.getString("verdict")).isIn("fit", "attention");
         assertThat(drive.getDouble("cruise.throttle_percent")).isBetween(40.0, 70.0);
-        assertThat(drive.getDouble("top_speed_m_per_s"))
-                .isBetween(20.0, drive.getDouble("zero_thrust_speed_m_per_s"));
+        assertThat(drive.getDouble("top_speed_m_per_s")).isBetween(20.0, drive.getDouble("zero_thrust_speed_m_per_s"));
         assertThat(drive.getDouble("cruise.total_efficiency"))
                 .isCloseTo(
                         drive.getDouble("cruise.propeller_efficiency")
@@ -69,9 +71,7 @@ class PropulsionHttpTest {
                         within(1e-6));
         assertThat(drive.getDouble("cruise.total_efficiency"))
                 .isCloseTo(
-                        drive.getDouble("cruise.thrust_n")
-                                * 15
-                                / drive.getDouble("cruise.electrical_power_w"),
+                        drive.getDouble("cruise.thrust_n") * 15 / drive.getDouble("cruise.electrical_power_w"),
                         within(1e-6));
         assertThat(drive.getDouble("thrust_to_weight"))
                 .isCloseTo(drive.getDouble("static.thrust_n") / (5.95 * 9.80665), within(1e-6));
@@ -147,13 +147,7 @@ class PropulsionHttpTest {
     @Test
     void aDriveByItselfNeedsNoAircraft() {
         ObjectNode request = example();
-        request.remove(
-                List.of(
-                        "airspeed_m_per_s",
-                        "takeoff_mass_g",
-                        "wing_area_dm2",
-                        "wing_span_mm",
-                        "drag"));
+        request.remove(List.of("airspeed_m_per_s", "takeoff_mass_g", "wing_area_dm2", "wing_span_mm", "drag"));
         request.putArray("airspeeds_m_per_s").add(20).add(0).add(120);
         answered(request)
                 .body("cruise", nullValue())
@@ -187,17 +181,13 @@ class PropulsionHttpTest {
         JsonPath pitched = numbers(coarse);
         JsonPath chilled = numbers(cold);
         JsonPath thin = numbers(high);
-        assertThat(pitched.getDouble("static.current_a"))
-                .isGreaterThan(plain.getDouble("static.current_a"));
+        assertThat(pitched.getDouble("static.current_a")).isGreaterThan(plain.getDouble("static.current_a"));
         assertThat(pitched.getDouble("static.rpm")).isLessThan(plain.getDouble("static.rpm"));
         assertThat(pitched.getDouble("zero_thrust_speed_m_per_s"))
                 .isGreaterThan(plain.getDouble("zero_thrust_speed_m_per_s"));
-        assertThat(chilled.getDouble("static.supply_voltage_v"))
-                .isLessThan(plain.getDouble("static.supply_voltage_v"));
-        assertThat(chilled.getDouble("static.thrust_n"))
-                .isLessThan(plain.getDouble("static.thrust_n"));
-        assertThat(thin.getDouble("static.thrust_n"))
-                .isLessThan(plain.getDouble("static.thrust_n"));
+        assertThat(chilled.getDouble("static.supply_voltage_v")).isLessThan(plain.getDouble("static.supply_voltage_v"));
+        assertThat(chilled.getDouble("static.thrust_n")).isLessThan(plain.getDouble("static.thrust_n"));
+        assertThat(thin.getDouble("static.thrust_n")).isLessThan(plain.getDouble("static.thrust_n"));
     }
 
     @Test
@@ -207,12 +197,9 @@ class PropulsionHttpTest {
         request.put("supply_voltage_v", 22.2);
         JsonPath one = numbers(request);
         JsonPath two = numbers(request.put("motor_count", 2));
-        assertThat(two.getDouble("static.thrust_n"))
-                .isCloseTo(2 * one.getDouble("static.thrust_n"), within(1e-6));
-        assertThat(two.getDouble("cruise.thrust_n"))
-                .isCloseTo(one.getDouble("cruise.thrust_n"), within(1e-6));
-        assertThat(two.getDouble("cruise.motor_current_a"))
-                .isLessThan(one.getDouble("cruise.motor_current_a"));
+        assertThat(two.getDouble("static.thrust_n")).isCloseTo(2 * one.getDouble("static.thrust_n"), within(1e-6));
+        assertThat(two.getDouble("cruise.thrust_n")).isCloseTo(one.getDouble("cruise.thrust_n"), within(1e-6));
+        assertThat(two.getDouble("cruise.motor_current_a")).isLessThan(one.getDouble("cruise.motor_current_a"));
     }
 
     @Test
@@ -239,9 +226,7 @@ class PropulsionHttpTest {
                 .body("errors.code", equalTo(List.of("missing", "missing")));
         refused(without("drag"))
                 .statusCode(422)
-                .body(
-                        "errors.at",
-                        hasItems("/wing_area_dm2", "/wing_span_mm", "/airspeed_m_per_s"));
+                .body("errors.at", hasItems("/wing_area_dm2", "/wing_span_mm", "/airspeed_m_per_s"));
     }
 
     @Test
@@ -249,15 +234,10 @@ class PropulsionHttpTest {
         ObjectNode request = example();
         part(request, "motor").put("no_load_current_a", 500).put("no_load_voltage_v", 12);
         ObjectNode propeller = part(request, "propeller");
-        propeller
-                .putObject("static_test")
-                .put("rpm", 7000)
-                .put("thrust_n", 25)
-                .put("shaft_power_w", 380);
+        propeller.putObject("static_test").put("rpm", 7000).put("thrust_n", 25).put("shaft_power_w", 380);
         propeller.set(
                 "thrust_power_table",
-                MAPPER.valueToTree(
-                        List.of(row(0.2, -0.1, 0.03), row(0.2, 0.06, 0.03), row(0.5, 0.02, -1))));
+                MAPPER.valueToTree(List.of(row(0.2, -0.1, 0.03), row(0.2, 0.06, 0.03), row(0.5, 0.02, -1))));
         refused(request)
                 .statusCode(422)
                 .body("errors", hasSize(6))
@@ -279,16 +259,12 @@ class PropulsionHttpTest {
         refused(request)
                 .statusCode(422)
                 .body("errors[0].at", equalTo("/airspeed_m_per_s"))
-                .body(
-                        "errors[0].message",
-                        equalTo("a cruise airspeed needs drag or thrust_required_n beside it"));
+                .body("errors[0].message", equalTo("a cruise airspeed needs drag or thrust_required_n beside it"));
         ObjectNode text = example();
         part(text, "propeller").put("diameter_in", "14x8");
         refused(text)
                 .statusCode(400)
-                .body(
-                        "errors[0].message",
-                        equalTo("diameter_in is the text \"14x8\": it must be a number, in inch"));
+                .body("errors[0].message", equalTo("diameter_in is the text \"14x8\": it must be a number, in inch"));
     }
 
     /** Nearly at rest, advance ratio squared is nothing; the answer stays finite. */
@@ -297,8 +273,7 @@ class PropulsionHttpTest {
         ObjectNode request = example();
         request.putArray("airspeeds_m_per_s").add(0).add(1e-200);
         JsonPath drive = numbers(request);
-        assertThat(drive.getDouble("curve[1].thrust_n"))
-                .isCloseTo(drive.getDouble("curve[0].thrust_n"), within(1e-6));
+        assertThat(drive.getDouble("curve[1].thrust_n")).isCloseTo(drive.getDouble("curve[0].thrust_n"), within(1e-6));
     }
 
     @Test
@@ -318,21 +293,13 @@ class PropulsionHttpTest {
         part(request, "propeller")
                 .set(
                         "thrust_power_table",
-                        MAPPER.valueToTree(
-                                List.of(
-                                        row(0, 0.094, 0.034),
-                                        row(0.3, 0.066, 0.033),
-                                        row(0.62, 0, 0.008))));
+                        MAPPER.valueToTree(List.of(row(0, 0.094, 0.034), row(0.3, 0.066, 0.033), row(0.62, 0, 0.008))));
         JsonPath drive = numbers(request);
         double revPerS = drive.getDouble("static.rpm") / 60;
         double diameterM = 14 * 0.0254;
         assertThat(drive.getDouble("static.thrust_n"))
                 .isCloseTo(
-                        0.094
-                                * drive.getDouble("air_density_kg_per_m3")
-                                * revPerS
-                                * revPerS
-                                * Math.pow(diameterM, 4),
+                        0.094 * drive.getDouble("air_density_kg_per_m3") * revPerS * revPerS * Math.pow(diameterM, 4),
                         within(1e-4));
         assertThat(drive.getList("assumptions.at"))
                 .contains("/propeller/thrust_power_table")

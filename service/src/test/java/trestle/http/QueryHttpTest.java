@@ -33,37 +33,30 @@ class QueryHttpTest {
             value = {
                 "items.1.mass_g=1,5|/items/1/mass_g|decimal_comma|mass_g is the text \"1,5\": write"
                         + " the decimal point as a dot and nothing between thousands, like 22.5",
-                "items.1.mass_g=1.234,5|/items/1/mass_g|decimal_comma|mass_g is the text"
-                        + " \"1.234,5\": write the decimal point as a dot and nothing between"
-                        + " thousands, like 22.5",
-                "items.1.mass_g=x|/items/1/mass_g|wrong_type|mass_g is the text \"x\": it must be a"
-                        + " number, in g",
+                "items.1.mass_g=1.234,5|/items/1/mass_g|decimal_comma|mass_g is the text \"1.234,5\": write the"
+                        + " decimal point as a dot and nothing between thousands, like 22.5",
+                "items.1.mass_g=x|/items/1/mass_g|wrong_type|mass_g is the text \"x\": it must be a" + " number, in g",
                 "items.1.mass_g=0x1p3|/items/1/mass_g|wrong_type|mass_g is the text \"0x1p3\": it"
                         + " must be a number, in g",
-                "items.1.mass_g=NaN|/items/1/mass_g|wrong_type|mass_g is the text \"NaN\": it must"
-                        + " be a number, in g",
-                "items.1.mass_g=1e400|/items/1/mass_g|not_finite|mass_g is beyond any number that"
-                        + " can be computed with",
-                "items.1.mass_g=-40|/items/1/mass_g|below_minimum|mass_g is -40 g: it must be above"
-                        + " 0 g",
+                "items.1.mass_g=NaN|/items/1/mass_g|wrong_type|mass_g is the text \"NaN\": it must be a number, in g",
+                "items.1.mass_g=1e400|/items/1/mass_g|not_finite|mass_g is beyond any number that can be computed with",
+                "items.1.mass_g=-40|/items/1/mass_g|below_minimum|mass_g is -40 g: it must be above" + " 0 g",
                 "items.1.mass_g=4&items.1.quantity=1.5|/items/1/quantity|wrong_type|quantity is"
                         + " 1.5: it must be a whole number",
-                "items.1.mass_g=4&items.1.mass_g=4|/items/1/mass_g|repeated|items.1.mass_g is given"
-                        + " more than once",
+                "items.1.mass_g=4&items.1.mass_g=4|/items/1/mass_g|repeated|items.1.mass_g is given more than once",
                 "items.1.mass_g=4&items.1.mass_g.x=4|/items/1/mass_g|conflict|items.1.mass_g is"
                         + " given both a value and parts of its own",
                 "items.1.mass_g.x=4&items.1.mass_g=4|/items/1/mass_g|conflict|items.1.mass_g is"
                         + " given both a value and parts of its own",
                 "items.1.mass_g=4&items.1.mas_tolerance_g=1|/items/1/mas_tolerance_g|unknown_field|mas_tolerance_g"
-                    + " is not a field here; did you mean mass_tolerance_g?",
+                        + " is not a field here; did you mean mass_tolerance_g?",
                 "items.1.mass_g=4&wing..span_mm=1|/wing//span_mm|not_a_name|wing..span_mm has an"
                         + " empty part: write names like wing.panels.0.span_mm",
                 "items.1.mass_g=4&target_arm_mm=400&wing=7|/wing|wrong_type|wing is the text \"7\":"
                         + " it must be an object",
                 "items.1.mass_g=4&tail.0.x=7|/tail|wrong_type|tail is a list: it must be an object",
             })
-    void aWrongParameterIsNamedWithWhatWouldBeRight(
-            String more, String at, String code, String message) {
+    void aWrongParameterIsNamedWithWhatWouldBeRight(String more, String at, String code, String message) {
         get(ITEM + "&items.1.name=a&items.1.arm_mm=1&" + more)
                 .statusCode(400)
                 .body("type", equalTo("/problems/invalid-request"))
@@ -92,9 +85,7 @@ class QueryHttpTest {
 
     @Test
     void aDeepNameIsRefused() {
-        get(ITEM + "&" + "a.".repeat(5000) + "a=1")
-                .statusCode(400)
-                .body("errors[0].code", equalTo("not_a_name"));
+        get(ITEM + "&" + "a.".repeat(5000) + "a=1").statusCode(400).body("errors[0].code", equalTo("not_a_name"));
     }
 
     @Test
@@ -125,7 +116,8 @@ class QueryHttpTest {
     @ValueSource(strings = {"items.0.name=%", "items.0.name=%zz", "%f=1"})
     void aBrokenEscapeIsRefused(String query) {
         // Written by hand: an HTTP library would mend it.
-        assertThat(RawHttp.statusOf("GET " + BALANCE + "?" + query + " HTTP/1.1")).isEqualTo(400);
+        assertThat(RawHttp.statusOf("GET " + BALANCE + "?" + query + " HTTP/1.1"))
+                .isEqualTo(400);
     }
 
     @Test
@@ -200,11 +192,7 @@ class QueryHttpTest {
     void aFormThatIsNotOfferedNamesWhatIs(String form) {
         get(ITEM + "&pick=/verdict&as=" + form)
                 .statusCode(406)
-                .body(
-                        "detail",
-                        equalTo(
-                                "picked values are offered as text/plain (as=text), text/csv"
-                                        + " (as=csv)"));
+                .body("detail", equalTo("picked values are offered as text/plain (as=text), text/csv" + " (as=csv)"));
     }
 
     @Test
@@ -226,12 +214,13 @@ class QueryHttpTest {
 
     @Test
     void aNameThatASpreadsheetWouldRunIsMadeText() {
-        String query =
-                "items.0.name=%3Dcmd()&items.0.mass_g=200&items.0.arm_mm=500&pick=/moments/0/name";
+        String query = "items.0.name=%3Dcmd()&items.0.mass_g=200&items.0.arm_mm=500&pick=/moments/0/name";
         String path = BALANCE + "?" + query;
         String bare = LiveService.lawful().urlEncodingEnabled(false).get(path).asString();
-        String row =
-                LiveService.lawful().urlEncodingEnabled(false).get(path + "&as=csv").asString();
+        String row = LiveService.lawful()
+                .urlEncodingEnabled(false)
+                .get(path + "&as=csv")
+                .asString();
         assertThat(bare).isEqualTo("=cmd()");
         assertThat(row).isEqualTo("'=cmd()");
     }
@@ -240,9 +229,7 @@ class QueryHttpTest {
     void aNegativeNumberStaysANumber() {
         LiveService.lawful()
                 .urlEncodingEnabled(false)
-                .get(
-                        BALANCE
-                                + "?items.0.name=a&items.0.mass_g=2&items.0.arm_mm=-5&pick=/cg_arm_mm&pick=/verdict")
+                .get(BALANCE + "?items.0.name=a&items.0.mass_g=2&items.0.arm_mm=-5&pick=/cg_arm_mm&pick=/verdict")
                 .then()
                 .body(startsWith("-5.0,"))
                 .body(not(containsString("'")));

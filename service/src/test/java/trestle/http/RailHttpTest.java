@@ -29,8 +29,7 @@ class RailHttpTest {
         double powerW = 6 * servoA / 0.9 + 5.2 * controlA / 0.88 + 12 * 0.5 / 0.92;
         assertThat(answer.at("/systems_power_w").asDouble()).isCloseTo(powerW, within(1e-6));
         assertThat(answer.at("/rails/0/peak_a").asDouble()).isCloseTo(4 * 1.6, within(1e-6));
-        assertThat(answer.at("/rails/0/input_current_a").asDouble())
-                .isCloseTo(6 * servoA / 0.9 / 18.6, within(1e-6));
+        assertThat(answer.at("/rails/0/input_current_a").asDouble()).isCloseTo(6 * servoA / 0.9 / 18.6, within(1e-6));
         assertThat(answer.at("/rails/2/temperature_c").asDouble())
                 .isCloseTo(40 + 35 * 6 * (1 / 0.92 - 1), within(1e-6));
     }
@@ -42,17 +41,14 @@ class RailHttpTest {
                 "/supply/full_voltage_v|29.4|input-over-range|stop|/input_max_v|29.4|28"
                         + "|The full pack's 29.4 V is above the 28.0 V that the regulator of rail"
                         + " servo rail bears: it will fail and may pass the pack's voltage on.",
-                "/supply/lowest_voltage_v|6.5|rail-browns-out|stop|/input_min_v|6.5|7"
-                        + "|At the pack's lowest 6.5 V rail servo rail browns out: its regulator"
-                        + " needs 7.0 V.",
-                "/rails/0/regulator/peak_current_a|6|peak-over-rating|stop|/peak_current_a|6.4|6"
-                        + "|Rail servo rail can be asked for 6.40 A, over its regulator's peak"
-                        + " rating of 6.00 A.",
+                "/supply/lowest_voltage_v|6.5|rail-browns-out|stop|/input_min_v|6.5|7|At the pack's lowest 6.5 V rail"
+                        + " servo rail browns out: its regulator needs 7.0 V.",
+                "/rails/0/regulator/peak_current_a|6|peak-over-rating|stop|/peak_current_a|6.4|6|Rail servo rail can"
+                        + " be asked for 6.40 A, over its regulator's peak rating of 6.00 A.",
                 "/rails/0/regulator/max_current_a|0.32|load-over-rating|stop|/max_current_a|0.4|0.32|Rail"
-                    + " servo rail carries 0.40 A, 125 % of its regulator's continuous 0.32 A.",
-                "/rails/0/regulator/max_current_a|0.48|load-near-rating|attention|/max_current_a"
-                        + "|0.4|0.384|Rail servo rail carries 0.40 A, 83 % of its regulator's"
-                        + " continuous 0.48 A; keep it under 80 %."
+                        + " servo rail carries 0.40 A, 125 % of its regulator's continuous 0.32 A.",
+                "/rails/0/regulator/max_current_a|0.48|load-near-rating|attention|/max_current_a|0.4|0.384|Rail servo"
+                        + " rail carries 0.40 A, 83 % of its regulator's continuous 0.48 A; keep it under 80 %."
             })
     void aPassedLimitIsAFindingAndTheRestStands(
             String at,
@@ -97,9 +93,7 @@ class RailHttpTest {
 
     @Test
     void aLinearRegulatorBurnsTheRestOfTheVoltage() {
-        Variant linear =
-                EXAMPLE.with("/rails/2/regulator/kind", "linear")
-                        .without("/rails/2/regulator/efficiency");
+        Variant linear = EXAMPLE.with("/rails/2/regulator/kind", "linear").without("/rails/2/regulator/efficiency");
         assertThat(linear.number("/rails/2/heat_w")).isCloseTo((25.2 - 12) * 0.5, within(1e-6));
         linear.post()
                 .body("verdict", equalTo("stop"))
@@ -152,8 +146,7 @@ class RailHttpTest {
                         + " V, not above the 7 V of input_min_v",
                 "/rails/0/regulator/peak_current_a|4|/rails/0/regulator/peak_current_a"
                         + "|peak_current_a is 4 A, below the 5 A of max_current_a",
-                "/rails/1/loads/2/peak_a|0.1|/rails/1/loads/2/peak_a|peak_a is 0.1 A, below the"
-                        + " 0.35 A of typical_a"
+                "/rails/1/loads/2/peak_a|0.1|/rails/1/loads/2/peak_a|peak_a is 0.1 A, below the 0.35 A of typical_a"
             })
     void aContradictionNamesBothNumbers(String at, double value, String place, String message) {
         EXAMPLE.with(at, value)
@@ -167,11 +160,8 @@ class RailHttpTest {
     /** A generated client fills in the contract's defaults, whatever the kind. */
     @Test
     void aStatedDefaultIsNoContradictionAndChangesNothing() {
-        Variant linear =
-                EXAMPLE.with("/rails/2/regulator/kind", "linear")
-                        .without("/rails/2/regulator/efficiency");
-        assertThat(linear.with("/rails/2/regulator/efficiency", 0.85).answer())
-                .isEqualTo(linear.answer());
+        Variant linear = EXAMPLE.with("/rails/2/regulator/kind", "linear").without("/rails/2/regulator/efficiency");
+        assertThat(linear.with("/rails/2/regulator/efficiency", 0.85).answer()).isEqualTo(linear.answer());
     }
 
     @Test
@@ -184,12 +174,11 @@ class RailHttpTest {
                 .statusCode(422)
                 .body(
                         "errors.at",
-                        equalTo(
-                                List.of(
-                                        "/supply/full_voltage_v",
-                                        "/rails/0/regulator/peak_current_a",
-                                        "/rails/1/loads/0/peak_a",
-                                        "/rails/2/regulator/efficiency")));
+                        equalTo(List.of(
+                                "/supply/full_voltage_v",
+                                "/rails/0/regulator/peak_current_a",
+                                "/rails/1/loads/0/peak_a",
+                                "/rails/2/regulator/efficiency")));
     }
 
     @Test
@@ -216,10 +205,9 @@ class RailHttpTest {
         double powerW = EXAMPLE.number("/systems_power_w");
         assertThat(EXAMPLE.with("/rails/0/loads/0/quantity", 3).number("/rails/0/peak_a"))
                 .isCloseTo(peakA + 1.6, within(1e-6));
-        assertThat(
-                        EXAMPLE.with("/rails/0/loads/0/simultaneous", false)
-                                .with("/rails/0/loads/1/simultaneous", false)
-                                .number("/rails/0/peak_a"))
+        assertThat(EXAMPLE.with("/rails/0/loads/0/simultaneous", false)
+                        .with("/rails/0/loads/1/simultaneous", false)
+                        .number("/rails/0/peak_a"))
                 .isLessThan(peakA);
         assertThat(EXAMPLE.with(REGULATOR + "/efficiency", 0.95).number("/systems_power_w"))
                 .isLessThan(powerW);

@@ -107,8 +107,7 @@ final class RandomRequest {
             case "object" -> object(schema);
             case "array" -> list(schema, name);
             case "number" -> Json.MAPPER.getNodeFactory().numberNode(number(schema));
-            case "integer" ->
-                    Json.MAPPER.getNodeFactory().numberNode((int) Math.round(number(schema)));
+            case "integer" -> Json.MAPPER.getNodeFactory().numberNode((int) Math.round(number(schema)));
             case "boolean" -> Json.MAPPER.getNodeFactory().booleanNode(random.nextBoolean());
             default -> text(schema);
         };
@@ -158,9 +157,7 @@ final class RandomRequest {
         String odd = "=1+1 <b>&\"'\u202e\uD83D\uDE80 " + "y".repeat(200);
         String text = random.nextInt(5) == 0 ? odd : example;
         int most = schema.path("maxLength").asInt(80);
-        return Json.MAPPER
-                .getNodeFactory()
-                .textNode(text.length() <= most ? text : text.substring(0, most));
+        return Json.MAPPER.getNodeFactory().textNode(text.length() <= most ? text : text.substring(0, most));
     }
 
     private JsonNode resolve(JsonNode node) {

@@ -20,8 +20,7 @@ final class RawHttp {
             String request = requestLine + "\r\nHost: test\r\nConnection: close\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             BufferedReader answer =
-                    new BufferedReader(
-                            new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+                    new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             return Integer.parseInt(answer.readLine().split(" ")[1]);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

@@ -25,23 +25,19 @@ class ReferenceHttpTest {
     /** See reference/awg/README.md. */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/awg/conductors.csv", numLinesToSkip = 1)
-    void americanGaugesHaveThePublishedDiameter(String gauge, double diameterIn)
-            throws IOException {
-        assertThat(
-                        conductor("awg", r -> r.path("gauge").asText().equals(gauge))
-                                .path("solid_diameter_mm")
-                                .asDouble())
+    void americanGaugesHaveThePublishedDiameter(String gauge, double diameterIn) throws IOException {
+        assertThat(conductor("awg", r -> r.path("gauge").asText().equals(gauge))
+                        .path("solid_diameter_mm")
+                        .asDouble())
                 .isCloseTo(diameterIn * 25.4, withPercentage(0.06));
     }
 
     /** See reference/iec60228/README.md; Ω/km and mΩ/m are the same number. */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/iec60228/class5.csv", numLinesToSkip = 1)
-    void metricConductorsHaveThePublishedResistance(double areaMm2, double ohmPerKm)
-            throws IOException {
+    void metricConductorsHaveThePublishedResistance(double areaMm2, double ohmPerKm) throws IOException {
         JsonNode row = conductor("metric", r -> r.path("area_mm2").asDouble() == areaMm2);
-        assertThat(row.path("resistance_milliohm_per_m").asDouble())
-                .isCloseTo(ohmPerKm, within(1e-6));
+        assertThat(row.path("resistance_milliohm_per_m").asDouble()).isCloseTo(ohmPerKm, within(1e-6));
     }
 
     /** ISA, five digits (ICAO Doc 7488); 100 m is 14.35 °C by the lapse rate of 6.5 K/km. */
@@ -52,19 +48,13 @@ class ReferenceHttpTest {
         "11000, -56.5, 226.32, 0.36392, 295.07"
     })
     void theAtmosphereHasThePublishedRows(
-            double altitudeM,
-            double temperatureC,
-            double pressureHpa,
-            double densityKgPerM3,
-            double soundMPerS)
+            double altitudeM, double temperatureC, double pressureHpa, double densityKgPerM3, double soundMPerS)
             throws IOException {
         JsonNode row = row("standard-atmosphere", "altitude_m", String.valueOf(altitudeM));
         assertThat(row.path("temperature_c").asDouble()).isCloseTo(temperatureC, within(1e-6));
         assertThat(row.path("pressure_hpa").asDouble()).isCloseTo(pressureHpa, within(0.005));
-        assertThat(row.path("air_density_kg_per_m3").asDouble())
-                .isCloseTo(densityKgPerM3, within(5e-5));
-        assertThat(row.path("speed_of_sound_m_per_s").asDouble())
-                .isCloseTo(soundMPerS, within(0.006));
+        assertThat(row.path("air_density_kg_per_m3").asDouble()).isCloseTo(densityKgPerM3, within(5e-5));
+        assertThat(row.path("speed_of_sound_m_per_s").asDouble()).isCloseTo(soundMPerS, within(0.006));
     }
 
     @Test
@@ -77,25 +67,19 @@ class ReferenceHttpTest {
 
     /** Ratings by their names; conductivities are 1/5.0, 1/6.0 and 1/3.5 K m/W (IEC 60287-2-1). */
     @ParameterizedTest
-    @CsvSource({
-        "pvc_80, pvc, 80, 0.1667",
-        "xlpe_125, xlpe, 125, 0.2857",
-        "silicone_200, silicone, 200, 0.2"
-    })
+    @CsvSource({"pvc_80, pvc, 80, 0.1667", "xlpe_125, xlpe, 125, 0.2857", "silicone_200, silicone, 200, 0.2"})
     void insulationsAreThoseThatWireSizingTakes(
-            String insulation, String material, double ratingC, double conductivityWPerMK)
-            throws IOException {
+            String insulation, String material, double ratingC, double conductivityWPerMK) throws IOException {
         JsonNode row = row("insulations", "insulation", insulation);
         assertThat(row.path("material").asText()).isEqualTo(material);
         assertThat(row.path("rating_c").asDouble()).isCloseTo(ratingC, within(1e-6));
-        assertThat(row.path("conductivity_w_per_m_k").asDouble())
-                .isCloseTo(conductivityWPerMK, withPercentage(2.1));
+        assertThat(row.path("conductivity_w_per_m_k").asDouble()).isCloseTo(conductivityWPerMK, withPercentage(2.1));
     }
 
     @ParameterizedTest
     @CsvSource({"li_ion, 3.6, 4.2", "lipo, 3.7, 4.2", "lfp, 3.2, 3.65"})
-    void aChemistryRestsBetweenItsVoltagesAndRisesWithCharge(
-            String chemistry, double nominalV, double fullV) throws IOException {
+    void aChemistryRestsBetweenItsVoltagesAndRisesWithCharge(String chemistry, double nominalV, double fullV)
+            throws IOException {
         JsonNode row = row("cell-chemistries", "chemistry", chemistry);
         assertThat(row.path("nominal_voltage_v").asDouble()).isEqualTo(nominalV);
         assertThat(row.path("full_voltage_v").asDouble()).isEqualTo(fullV);
@@ -116,29 +100,26 @@ class ReferenceHttpTest {
     void aChemistrysCurveCanBeGivenBackAsACustomCell() throws IOException {
         JsonNode row = row("cell-chemistries", "chemistry", "li_ion");
         double ownWh = usableWh("\"chemistry\":\"li_ion\"");
-        double givenBackWh =
-                usableWh(
-                        "\"chemistry\":\"custom\",\"minimum_voltage_v\":2.5,\"full_voltage_v\":4.2,"
-                                + "\"open_circuit_curve\":"
-                                + row.path("open_circuit_curve"));
+        double givenBackWh = usableWh(
+                "\"chemistry\":\"custom\",\"minimum_voltage_v\":2.5,\"full_voltage_v\":4.2,\"open_circuit_curve\":"
+                        + row.path("open_circuit_curve"));
         // 21 points with straight lines between: half a percent of the energy.
         assertThat(givenBackWh).isCloseTo(ownWh, withPercentage(0.5));
     }
 
     private static double usableWh(String cell) throws IOException {
-        String request =
-                "{\"segments\":[{\"series\":6,\"parallel\":4,\"cell\":{\"capacity_ah\":4.9,"
-                        + cell
-                        + "}}],\"load\":{\"power_w\":150}}";
+        String request = "{\"segments\":[{\"series\":6,\"parallel\":4,\"cell\":{\"capacity_ah\":4.9,"
+                + cell
+                + "}}],\"load\":{\"power_w\":150}}";
         return tree(LiveService.lawful().body(request).post("/v1/pack-energy").asByteArray())
                 .path("usable_energy_wh")
                 .asDouble();
     }
 
-    private static JsonNode conductor(String system, Predicate<JsonNode> wanted)
-            throws IOException {
+    private static JsonNode conductor(String system, Predicate<JsonNode> wanted) throws IOException {
         return row(
-                "wire-gauges", wanted.and(row -> row.path("gauge_system").asText().equals(system)));
+                "wire-gauges",
+                wanted.and(row -> row.path("gauge_system").asText().equals(system)));
     }
 
     private static JsonNode row(String table, String field, String value) throws IOException {
@@ -157,14 +138,12 @@ class ReferenceHttpTest {
     private static JsonNode rows(String table) throws IOException {
         JsonNode known = READ.get(table);
         if (known == null) {
-            known =
-                    tree(
-                            LiveService.lawful()
-                                    .get("/v1/reference/" + table)
-                                    .then()
-                                    .statusCode(200)
-                                    .extract()
-                                    .asByteArray());
+            known = tree(LiveService.lawful()
+                    .get("/v1/reference/" + table)
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asByteArray());
             READ.put(table, known);
         }
         return known.path("rows");

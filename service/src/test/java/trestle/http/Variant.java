@@ -44,12 +44,18 @@ record Variant(String calculation, JsonNode request) {
 
     /** The response to a request that fits the contract. */
     ValidatableResponse post() {
-        return LiveService.lawful().body(request.toString()).post("/v1/" + calculation).then();
+        return LiveService.lawful()
+                .body(request.toString())
+                .post("/v1/" + calculation)
+                .then();
     }
 
     /** The response to a request that does not. */
     ValidatableResponse postUnlawful() {
-        return LiveService.unlawful().body(request.toString()).post("/v1/" + calculation).then();
+        return LiveService.unlawful()
+                .body(request.toString())
+                .post("/v1/" + calculation)
+                .then();
     }
 
     /** Demands that the contract refuses one field and no other, and says why. */

@@ -59,11 +59,10 @@ class WaysHttpTest {
     @ParameterizedTest
     @MethodSource("calculations")
     void theQueryGetsTheBytesThatTheBodyGets(String name) {
-        byte[] posted =
-                LiveService.lawful()
-                        .body(LiveService.example(name).toString())
-                        .post("/v1/" + name)
-                        .asByteArray();
+        byte[] posted = LiveService.lawful()
+                .body(LiveService.example(name).toString())
+                .post("/v1/" + name)
+                .asByteArray();
         Response got = query(name).get("/v1/" + name);
         assertThat(got.statusCode()).as(got.asString()).isEqualTo(200);
         assertThat(got.asByteArray()).isEqualTo(posted);
@@ -98,9 +97,7 @@ class WaysHttpTest {
         assertThat(cells).hasSameSizeAs(names);
         Map<String, String> expected = Flat.outsideLists(answer(name));
         for (int i = 0; i < names.size(); i++) {
-            assertThat(cells.get(i))
-                    .as(names.get(i))
-                    .isEqualTo(expected.getOrDefault(names.get(i), ""));
+            assertThat(cells.get(i)).as(names.get(i)).isEqualTo(expected.getOrDefault(names.get(i), ""));
         }
         assertThat(names).containsAll(expected.keySet());
     }
@@ -123,15 +120,13 @@ class WaysHttpTest {
     @MethodSource("calculations")
     void theHeaderAsksForTheSameAsTheWord(String name) {
         for (String[] pair :
-                new String[][] {
-                    {"application/json", "json"}, {"text/csv", "csv"}, {"text/plain", "text"}
-                }) {
-            byte[] byHeader =
-                    query(name)
-                            .accept(pair[0] + ";q=0.9, */*;q=0.1")
-                            .get("/v1/" + name)
-                            .asByteArray();
-            byte[] byWord = query(name).queryParam("as", pair[1]).get("/v1/" + name).asByteArray();
+                new String[][] {{"application/json", "json"}, {"text/csv", "csv"}, {"text/plain", "text"}}) {
+            byte[] byHeader = query(name)
+                    .accept(pair[0] + ";q=0.9, */*;q=0.1")
+                    .get("/v1/" + name)
+                    .asByteArray();
+            byte[] byWord =
+                    query(name).queryParam("as", pair[1]).get("/v1/" + name).asByteArray();
             assertThat(byHeader).as(pair[1]).isEqualTo(byWord);
         }
     }
@@ -140,7 +135,8 @@ class WaysHttpTest {
     @MethodSource("calculations")
     void anyPlainValueOfTheAnswerCanBePicked(String name) {
         String request = LiveService.example(name).toString();
-        JsonNode answer = tree(LiveService.lawful().body(request).post("/v1/" + name).asString());
+        JsonNode answer =
+                tree(LiveService.lawful().body(request).post("/v1/" + name).asString());
         Map<String, String> values = Flat.all(answer);
         int every = Math.max(1, values.size() / 20);
         List<String> names = List.copyOf(values.keySet());
@@ -161,9 +157,8 @@ class WaysHttpTest {
 
     @Test
     void severalPicksAreARowInTheirOrder() {
-        Response answer =
-                run().queryParam("pick", "/verdict", "/candidates/0/gauge", "/connector_drop_v")
-                        .get(WIRE);
+        Response answer = run().queryParam("pick", "/verdict", "/candidates/0/gauge", "/connector_drop_v")
+                .get(WIRE);
         assertThat(answer.contentType()).isEqualTo("text/csv;charset=utf-8");
         assertThat(answer.asString()).isEqualTo("fit,30,0.0");
     }
@@ -181,15 +176,14 @@ class WaysHttpTest {
     @Test
     void spreadsheetsWriteNumbersAndTruthTheirOwnWay() {
         String plain = run().queryParam("feeds_controller", "true").get(WIRE).asString();
-        String spelt =
-                LiveService.lawful()
-                        .queryParam("current_a", "2.8E+1")
-                        .queryParam("length_mm", " 620. ")
-                        .queryParam("supply_voltage_v", "+22.20")
-                        .queryParam("feeds_controller", "TRUE")
-                        .queryParam("gauge", "")
-                        .get(WIRE)
-                        .asString();
+        String spelt = LiveService.lawful()
+                .queryParam("current_a", "2.8E+1")
+                .queryParam("length_mm", " 620. ")
+                .queryParam("supply_voltage_v", "+22.20")
+                .queryParam("feeds_controller", "TRUE")
+                .queryParam("gauge", "")
+                .get(WIRE)
+                .asString();
         assertThat(spelt).isEqualTo(plain);
     }
 

@@ -61,20 +61,17 @@ class WireSizingHttpTest {
 
     @Test
     void withoutAFlightTheLightestIsRecommended() {
-        var answer =
-                LiveService.answer(NAME, LiveService.changed(NAME, "/flight", null))
-                        .body("endurance_optimal_gauge", nullValue())
-                        .extract()
-                        .jsonPath();
-        assertThat(answer.getString("recommended.gauge"))
-                .isEqualTo(answer.getString("lightest_gauge"));
+        var answer = LiveService.answer(NAME, LiveService.changed(NAME, "/flight", null))
+                .body("endurance_optimal_gauge", nullValue())
+                .extract()
+                .jsonPath();
+        assertThat(answer.getString("recommended.gauge")).isEqualTo(answer.getString("lightest_gauge"));
     }
 
     @ParameterizedTest
     @EnumSource(WireInsulation.class)
     void eachInsulationAnswers(WireInsulation insulation) {
-        LiveService.answer(
-                NAME, LiveService.changed(NAME, "/insulation", "\"" + insulation + "\""));
+        LiveService.answer(NAME, LiveService.changed(NAME, "/insulation", "\"" + insulation + "\""));
     }
 
     @ParameterizedTest

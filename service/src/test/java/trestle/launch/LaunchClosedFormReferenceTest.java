@@ -23,12 +23,11 @@ class LaunchClosedFormReferenceTest {
     @Test
     void constantThrustWithoutDragGainsSpeedEvenly() {
         double release = 1.1 * THROWN.stallMPerS();
-        LaunchFlight launch =
-                THROWN.with(LaunchSetting.NO_DRAG)
-                        .with((Thrust) v -> 12)
-                        .with(new Launch.Hand(release, 0, 2))
-                        .result()
-                        .launch();
+        LaunchFlight launch = THROWN.with(LaunchSetting.NO_DRAG)
+                .with((Thrust) v -> 12)
+                .with(new Launch.Hand(release, 0, 2))
+                .result()
+                .launch();
         assertThat(launch.timeToSafeSpeedS().orElseThrow())
                 .isCloseTo(0.2 * THROWN.stallMPerS() / (12 / MASS_KG), within(1e-6));
         assertThat(launch.heightLostM()).isCloseTo(0, within(1e-9));
@@ -37,12 +36,12 @@ class LaunchClosedFormReferenceTest {
     /** The motor delay passes at constant speed without drag. */
     @Test
     void aMotorDelayIsAddedToTheTime() {
-        LaunchSetting setting =
-                THROWN.with(LaunchSetting.NO_DRAG)
-                        .with((Thrust) v -> 12)
-                        .with(new Launch.Hand(1.1 * THROWN.stallMPerS(), 0, 2));
+        LaunchSetting setting = THROWN.with(LaunchSetting.NO_DRAG)
+                .with((Thrust) v -> 12)
+                .with(new Launch.Hand(1.1 * THROWN.stallMPerS(), 0, 2));
         double at = setting.result().launch().timeToSafeSpeedS().orElseThrow();
-        double later = setting.motorDelay(0.8).result().launch().timeToSafeSpeedS().orElseThrow();
+        double later =
+                setting.motorDelay(0.8).result().launch().timeToSafeSpeedS().orElseThrow();
         assertThat(later - at).isCloseTo(0.8, within(0.002));
     }
 
@@ -52,27 +51,23 @@ class LaunchClosedFormReferenceTest {
         double v = 1.3 * THROWN.stallMPerS();
         double movingKg = MASS_KG + 1.5;
         double forceN = 20 - 0.05 * movingKg * GRAVITY_M_PER_S2;
-        LaunchFlight launch =
-                THROWN.with(LaunchSetting.NO_DRAG)
-                        .with((Thrust) airspeed -> 20)
-                        .with(new Launch.Dolly(v, 0.05, 0, 1.5, 0.3))
-                        .result()
-                        .launch();
-        assertThat(launch.groundRunM().orElseThrow())
-                .isCloseTo(movingKg * v * v / (2 * forceN), withPercentage(1e-4));
+        LaunchFlight launch = THROWN.with(LaunchSetting.NO_DRAG)
+                .with((Thrust) airspeed -> 20)
+                .with(new Launch.Dolly(v, 0.05, 0, 1.5, 0.3))
+                .result()
+                .launch();
+        assertThat(launch.groundRunM().orElseThrow()).isCloseTo(movingKg * v * v / (2 * forceN), withPercentage(1e-4));
         assertThat(launch.runTimeS()).isCloseTo(movingKg * v / forceN, withPercentage(1e-4));
-        assertThat(launch.meanAccelerationMPerS2().orElseThrow())
-                .isCloseTo(forceN / movingKg, withPercentage(1e-4));
+        assertThat(launch.meanAccelerationMPerS2().orElseThrow()).isCloseTo(forceN / movingKg, withPercentage(1e-4));
         assertThat(launch.outcome()).isEqualTo(LaunchOutcome.SAFE_SPEED);
     }
 
     /** Headwind w leaves v − w to be gained: s shrinks by ((v − w) / v)². */
     @Test
     void headwindShortensTheGroundRunByTheSquare() {
-        LaunchSetting still =
-                THROWN.with(LaunchSetting.NO_DRAG)
-                        .with((Thrust) airspeed -> 20)
-                        .with(new Launch.Dolly(14, 0.05, 0, 0, 0.3));
+        LaunchSetting still = THROWN.with(LaunchSetting.NO_DRAG)
+                .with((Thrust) airspeed -> 20)
+                .with(new Launch.Dolly(14, 0.05, 0, 0, 0.3));
         double run = still.result().launch().groundRunM().orElseThrow();
         double against = still.headwind(5).result().launch().groundRunM().orElseThrow();
         assertThat(against / run).isCloseTo(Math.pow(9.0 / 14, 2), within(1e-6));
@@ -87,17 +82,12 @@ class LaunchClosedFormReferenceTest {
         double k = 60;
         double stretch = 6;
         double slope = Math.toRadians(10);
-        LaunchFlight launch =
-                THROWN.with(LaunchSetting.NO_DRAG)
-                        .with(new Launch.Bungee(k, stretch, 0.9, 0.85, 0.1, slope, 1.5))
-                        .result()
-                        .launch();
-        double energyJ =
-                0.85 * 0.5 * k * stretch * stretch
-                        - MASS_KG
-                                * GRAVITY_M_PER_S2
-                                * stretch
-                                * (Math.sin(slope) + 0.1 * Math.cos(slope));
+        LaunchFlight launch = THROWN.with(LaunchSetting.NO_DRAG)
+                .with(new Launch.Bungee(k, stretch, 0.9, 0.85, 0.1, slope, 1.5))
+                .result()
+                .launch();
+        double energyJ = 0.85 * 0.5 * k * stretch * stretch
+                - MASS_KG * GRAVITY_M_PER_S2 * stretch * (Math.sin(slope) + 0.1 * Math.cos(slope));
         assertThat(launch.releaseAirspeedMPerS())
                 .isCloseTo(Math.sqrt(2 * energyJ / (MASS_KG + 0.3)), withPercentage(1e-4));
         assertThat(launch.groundRunM().orElseThrow()).isCloseTo(stretch, within(1e-6));
@@ -106,21 +96,19 @@ class LaunchClosedFormReferenceTest {
     /** Without friction the pull is a quarter of an oscillation: t = (π / 2) sqrt(m / k). */
     @Test
     void bungeeTakesAQuarterOfAnOscillation() {
-        LaunchFlight launch =
-                THROWN.with(LaunchSetting.NO_DRAG)
-                        .with(new Launch.Bungee(60, 6, 0, 1, 0, 0, 1.5))
-                        .result()
-                        .launch();
-        assertThat(launch.runTimeS())
-                .isCloseTo(Math.PI / 2 * Math.sqrt(MASS_KG / 60), withPercentage(1e-4));
+        LaunchFlight launch = THROWN.with(LaunchSetting.NO_DRAG)
+                .with(new Launch.Bungee(60, 6, 0, 1, 0, 0, 1.5))
+                .result()
+                .launch();
+        assertThat(launch.runTimeS()).isCloseTo(Math.PI / 2 * Math.sqrt(MASS_KG / 60), withPercentage(1e-4));
     }
 
     @Test
     void catapultAccelerationIsThatOfItsRail() {
-        LaunchFlight launch =
-                THROWN.with(new Launch.Catapult(15, 3, Math.toRadians(8), 1)).result().launch();
-        assertThat(launch.meanAccelerationMPerS2().orElseThrow())
-                .isCloseTo(15.0 * 15 / (2 * 3), within(1e-9));
+        LaunchFlight launch = THROWN.with(new Launch.Catapult(15, 3, Math.toRadians(8), 1))
+                .result()
+                .launch();
+        assertThat(launch.meanAccelerationMPerS2().orElseThrow()).isCloseTo(15.0 * 15 / (2 * 3), within(1e-9));
     }
 
     /**
@@ -137,8 +125,7 @@ class LaunchClosedFormReferenceTest {
             assertThat(work).isCloseTo(0, within(1e-8));
         }
         // An aircraft without airspeed falls freely.
-        assertThat(path.computeDerivatives(1, new double[] {5, 0, 0})[2])
-                .isCloseTo(-GRAVITY_M_PER_S2, within(1e-5));
+        assertThat(path.computeDerivatives(1, new double[] {5, 0, 0})[2]).isCloseTo(-GRAVITY_M_PER_S2, within(1e-5));
     }
 
     /**
@@ -147,8 +134,10 @@ class LaunchClosedFormReferenceTest {
      */
     @Test
     void anAircraftLetGoWithoutSpeedFalls() {
-        LaunchFlight launch =
-                THROWN.with((Thrust) v -> 0).with(new Launch.Hand(0, 0, 1.8)).result().launch();
+        LaunchFlight launch = THROWN.with((Thrust) v -> 0)
+                .with(new Launch.Hand(0, 0, 1.8))
+                .result()
+                .launch();
         assertThat(launch.outcome()).isEqualTo(LaunchOutcome.GROUND);
         assertThat(launch.heightLostM()).isEqualTo(1.8);
         assertThat(launch.marginFraction()).isEqualTo(-1);
@@ -163,8 +152,7 @@ class LaunchClosedFormReferenceTest {
         double metrePerFt = 0.3048;
         double knotMPerS = 1852.0 / 3600;
         double radiusFt =
-                Turn.ofBankRad(Math.toRadians(30)).radiusM(120 * knotMPerS).orElseThrow()
-                        / metrePerFt;
+                Turn.ofBankRad(Math.toRadians(30)).radiusM(120 * knotMPerS).orElseThrow() / metrePerFt;
         assertThat(radiusFt).isCloseTo(2215 * 11.26 / 11.294, within(0.5));
         assertThat(radiusFt).isCloseTo(2215, withPercentage(0.35));
     }
@@ -187,8 +175,7 @@ class LaunchClosedFormReferenceTest {
         assertThat(glide.bestRatio()).isCloseTo(13.6, within(0.05));
         assertThat(Math.toDegrees(Math.atan(1 / glide.bestRatio()))).isCloseTo(4.2, within(0.05));
         // 4 C_D0 at least sink: V / (C_L / C_D), where the wing reaches that lift.
-        assertThat(glide.leastSinkMPerS())
-                .isLessThan(glide.bestRatioAirspeedMPerS() / glide.bestRatio());
+        assertThat(glide.leastSinkMPerS()).isLessThan(glide.bestRatioAirspeedMPerS() / glide.bestRatio());
     }
 
     /** Least sink of a plain polar that the wing reaches: C_L sqrt(3 C_D0 / K), 3^(−1/4) slower. */

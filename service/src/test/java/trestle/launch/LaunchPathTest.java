@@ -31,7 +31,8 @@ class LaunchPathTest {
         LaunchStallTask task = throwAt(10, 30);
         LaunchStallResult result = LaunchStall.of(task);
         List<LaunchPath.Moment> path = LaunchPath.of(task, result);
-        double lowest = path.stream().mapToDouble(LaunchPath.Moment::heightM).min().orElseThrow();
+        double lowest =
+                path.stream().mapToDouble(LaunchPath.Moment::heightM).min().orElseThrow();
         assertThat(1.8 - lowest).isCloseTo(result.launch().heightLostM(), within(0.01));
     }
 
@@ -41,10 +42,8 @@ class LaunchPathTest {
         LaunchStallResult result = LaunchStall.of(task);
         List<LaunchPath.Moment> path = LaunchPath.of(task, result);
         LaunchPath.Moment last = path.get(path.size() - 1);
-        assertThat(last.timeS())
-                .isCloseTo(result.launch().timeToSafeSpeedS().orElseThrow(), within(1e-6));
-        assertThat(last.airspeedMPerS())
-                .isGreaterThanOrEqualTo(result.safeClimbSpeedMPerS() - 1e-3);
+        assertThat(last.timeS()).isCloseTo(result.launch().timeToSafeSpeedS().orElseThrow(), within(1e-6));
+        assertThat(last.airspeedMPerS()).isGreaterThanOrEqualTo(result.safeClimbSpeedMPerS() - 1e-3);
     }
 
     @Test

@@ -35,15 +35,7 @@ record LaunchSetting(
 
     LaunchStallTask task() {
         return new LaunchStallTask(
-                airframe,
-                polar,
-                thrust,
-                air,
-                headwindMPerS,
-                launch,
-                motorDelayS,
-                turn,
-                OptionalDouble.empty());
+                airframe, polar, thrust, air, headwindMPerS, launch, motorDelayS, turn, OptionalDouble.empty());
     }
 
     LaunchStallResult result() {
@@ -55,28 +47,23 @@ record LaunchSetting(
     }
 
     LaunchSetting with(DragPolar other) {
-        return new LaunchSetting(
-                airframe, other, thrust, air, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(airframe, other, thrust, air, headwindMPerS, launch, motorDelayS, turn);
     }
 
     LaunchSetting with(Thrust other) {
-        return new LaunchSetting(
-                airframe, polar, other, air, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(airframe, polar, other, air, headwindMPerS, launch, motorDelayS, turn);
     }
 
     LaunchSetting with(Launch other) {
-        return new LaunchSetting(
-                airframe, polar, thrust, air, headwindMPerS, other, motorDelayS, turn);
+        return new LaunchSetting(airframe, polar, thrust, air, headwindMPerS, other, motorDelayS, turn);
     }
 
     LaunchSetting with(Airframe other) {
-        return new LaunchSetting(
-                other, polar, thrust, air, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(other, polar, thrust, air, headwindMPerS, launch, motorDelayS, turn);
     }
 
     LaunchSetting in(AirState other) {
-        return new LaunchSetting(
-                airframe, polar, thrust, other, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(airframe, polar, thrust, other, headwindMPerS, launch, motorDelayS, turn);
     }
 
     LaunchSetting headwind(double other) {

@@ -32,7 +32,8 @@ class LaunchStallPropertyTest {
             @ForAll @DoubleRange(min = 2, max = 12) double massKg,
             @ForAll @DoubleRange(min = 3, max = 12) double throwMPerS,
             @ForAll @DoubleRange(min = 0, max = 6) double wind) {
-        LaunchFlight windy = hand(massKg, throwMPerS, 0.6).headwind(wind).result().launch();
+        LaunchFlight windy =
+                hand(massKg, throwMPerS, 0.6).headwind(wind).result().launch();
         LaunchFlight fast = hand(massKg, throwMPerS + wind, 0.6).result().launch();
         assertThat(windy.heightLostM()).isEqualTo(fast.heightLostM());
         assertThat(windy.timeToSafeSpeedS()).isEqualTo(fast.timeToSafeSpeedS());
@@ -56,19 +57,17 @@ class LaunchStallPropertyTest {
             @ForAll @DoubleRange(min = -30, max = 30) double headwind,
             @ForAll @DoubleRange(min = 0, max = 3) double thrustToWeight,
             @ForAll @DoubleRange(min = 0, max = 5000) double altitudeM) {
-        LaunchStallResult result =
-                hand(massKg, 8, thrustToWeight)
-                        .with(new Launch.Hand(speed, angleRad, 1.5))
-                        .headwind(headwind)
-                        .in(StandardAtmosphere.at(altitudeM))
-                        .result();
+        LaunchStallResult result = hand(massKg, 8, thrustToWeight)
+                .with(new Launch.Hand(speed, angleRad, 1.5))
+                .headwind(headwind)
+                .in(StandardAtmosphere.at(altitudeM))
+                .result();
         LaunchFlight launch = result.launch();
         assertThat(launch.heightLostM()).isBetween(0.0, 1.5);
         assertThat(launch.releaseAirspeedMPerS()).isFinite().isNotNegative();
         assertThat(launch.marginFraction()).isFinite();
         launch.timeToSafeSpeedS().ifPresent(s -> assertThat(s).isBetween(0.0, 10.0));
-        assertThat(launch.timeToSafeSpeedS().isPresent())
-                .isEqualTo(launch.outcome() == LaunchOutcome.SAFE_SPEED);
+        assertThat(launch.timeToSafeSpeedS().isPresent()).isEqualTo(launch.outcome() == LaunchOutcome.SAFE_SPEED);
         assertThat(result.climb().rateMPerS()).isFinite();
     }
 
@@ -77,23 +76,20 @@ class LaunchStallPropertyTest {
             @ForAll @DoubleRange(min = 3, max = 20) double massKg,
             @ForAll @DoubleRange(min = 0, max = 3) double dollyKg,
             @ForAll @DoubleRange(min = 0.01, max = 0.1) double rolling) {
-        LaunchSetting setting =
-                LaunchSetting.thrown()
-                        .with(LaunchSetting.thrown().airframe().withMassKg(massKg))
-                        .with(new LinearThrust(0.8 * massKg * 9.8, 40));
+        LaunchSetting setting = LaunchSetting.thrown()
+                .with(LaunchSetting.thrown().airframe().withMassKg(massKg))
+                .with(new LinearThrust(0.8 * massKg * 9.8, 40));
         double v = 1.2 * setting.stallMPerS();
-        double light =
-                setting.with(new Launch.Dolly(v, rolling, 0.3, 0, 0.3))
-                        .result()
-                        .launch()
-                        .groundRunM()
-                        .orElseThrow();
-        double heavy =
-                setting.with(new Launch.Dolly(v, rolling, 0.3, dollyKg, 0.3))
-                        .result()
-                        .launch()
-                        .groundRunM()
-                        .orElseThrow();
+        double light = setting.with(new Launch.Dolly(v, rolling, 0.3, 0, 0.3))
+                .result()
+                .launch()
+                .groundRunM()
+                .orElseThrow();
+        double heavy = setting.with(new Launch.Dolly(v, rolling, 0.3, dollyKg, 0.3))
+                .result()
+                .launch()
+                .groundRunM()
+                .orElseThrow();
         assertThat(heavy).isGreaterThanOrEqualTo(light - 1e-9);
     }
 }

@@ -34,14 +34,11 @@ class LaunchStallTest {
         LaunchStallResult result = THROWN.result();
         double stall = Math.sqrt(2 * 5 * GRAVITY_M_PER_S2 / (1.225 * 0.6 * 1.3));
         assertThat(result.stallSpeedMPerS()).isCloseTo(stall, within(1e-4));
-        assertThat(result.stallSpeedTurningMPerS())
-                .isCloseTo(stall * Math.pow(2, 0.25), within(1e-4));
+        assertThat(result.stallSpeedTurningMPerS()).isCloseTo(stall * Math.pow(2, 0.25), within(1e-4));
         assertThat(result.safeClimbSpeedMPerS()).isCloseTo(1.3 * stall, within(1e-4));
         double turn = 1.3 * stall * Math.pow(2, 0.25);
-        assertThat(result.turnRadiusM().orElseThrow())
-                .isCloseTo(turn * turn / GRAVITY_M_PER_S2, within(1e-3));
-        assertThat(result.kineticEnergyJ())
-                .isCloseTo(0.5 * 5 * Math.pow(1.3 * stall, 2), within(1e-2));
+        assertThat(result.turnRadiusM().orElseThrow()).isCloseTo(turn * turn / GRAVITY_M_PER_S2, within(1e-3));
+        assertThat(result.kineticEnergyJ()).isCloseTo(0.5 * 5 * Math.pow(1.3 * stall, 2), within(1e-2));
         assertThat(result.densityAltitudeM()).isCloseTo(0, within(0.01));
     }
 
@@ -58,25 +55,24 @@ class LaunchStallTest {
 
     @Test
     void aWeakThrowOfAHeavyAircraftEndsInTheGround() {
-        LaunchStallResult result =
-                THROWN.with(THROWN.airframe().withMassKg(12))
-                        .with(new Launch.Hand(7, 0, 1.8))
-                        .result();
+        LaunchStallResult result = THROWN.with(THROWN.airframe().withMassKg(12))
+                .with(new Launch.Hand(7, 0, 1.8))
+                .result();
         assertThat(result.launch().outcome()).isEqualTo(LaunchOutcome.GROUND);
         assertThat(result.launch().timeToSafeSpeedS()).isEmpty();
         Finding finding = finding(result, "launch-into-ground");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.message())
-                .isEqualTo(
-                        "Let go at 7.0 m/s, the aircraft sinks into the ground before it reaches"
-                                + " the safe climb speed of 20.4 m/s.");
+                .isEqualTo("Let go at 7.0 m/s, the aircraft sinks into the ground before it reaches"
+                        + " the safe climb speed of 20.4 m/s.");
         assertThat(codes(result)).contains("heavy-for-hand");
     }
 
     @Test
     void aHeadwindMakesTheSameThrowSafe() {
         LaunchStallResult still = THROWN.with(new Launch.Hand(8, 0, 1.8)).result();
-        LaunchStallResult windy = THROWN.with(new Launch.Hand(8, 0, 1.8)).headwind(5).result();
+        LaunchStallResult windy =
+                THROWN.with(new Launch.Hand(8, 0, 1.8)).headwind(5).result();
         assertThat(windy.launch().heightLostM()).isLessThan(still.launch().heightLostM());
         assertThat(windy.launch().marginFraction()).isGreaterThan(0.1);
         assertThat(codes(windy)).isEmpty();
@@ -101,8 +97,9 @@ class LaunchStallTest {
 
     @Test
     void aFastReleaseIsSafeAtOnce() {
-        LaunchFlight launch =
-                THROWN.with(new Launch.Catapult(20, 4, Math.toRadians(10), 1)).result().launch();
+        LaunchFlight launch = THROWN.with(new Launch.Catapult(20, 4, Math.toRadians(10), 1))
+                .result()
+                .launch();
         assertThat(launch.timeToSafeSpeedS()).hasValue(0);
         assertThat(launch.heightLostM()).isZero();
     }
@@ -110,8 +107,7 @@ class LaunchStallTest {
     @Test
     void thrustBelowDragIsAStop() {
         LaunchStallResult result = THROWN.with(new LinearThrust(3, 28)).result();
-        assertThat(finding(result, "thrust-never-reaches-drag").severity())
-                .isEqualTo(Severity.STOP);
+        assertThat(finding(result, "thrust-never-reaches-drag").severity()).isEqualTo(Severity.STOP);
         assertThat(result.climb().rateMPerS()).isNegative();
         assertThat(result.launch().outcome()).isNotEqualTo(LaunchOutcome.SAFE_SPEED);
     }
@@ -125,18 +121,18 @@ class LaunchStallTest {
 
     @Test
     void slowInTheAirAfterTenSecondsIsAStop() {
-        LaunchStallResult result =
-                THROWN.with(new LinearThrust(60, 12.8)).with(new Launch.Hand(10, 0, 30)).result();
+        LaunchStallResult result = THROWN.with(new LinearThrust(60, 12.8))
+                .with(new Launch.Hand(10, 0, 30))
+                .result();
         assertThat(result.launch().outcome()).isEqualTo(LaunchOutcome.TOO_SLOW);
         assertThat(codes(result)).contains("safe-speed-not-reached");
     }
 
     @Test
     void aDollyThatNeverRollsSaysSo() {
-        LaunchStallResult result =
-                THROWN.with(new LinearThrust(3, 28))
-                        .with(new Launch.Dolly(13, 0.1, 0.3, 1, 0.3))
-                        .result();
+        LaunchStallResult result = THROWN.with(new LinearThrust(3, 28))
+                .with(new Launch.Dolly(13, 0.1, 0.3, 1, 0.3))
+                .result();
         assertThat(result.launch().outcome()).isEqualTo(LaunchOutcome.NEVER_RELEASED);
         assertThat(result.launch().groundRunM().orElseThrow()).isZero();
         assertThat(codes(result)).contains("launch-never-leaves");
@@ -144,8 +140,10 @@ class LaunchStallTest {
 
     @Test
     void aDollyInAStrongWindLeavesWithoutARun() {
-        LaunchFlight launch =
-                THROWN.with(new Launch.Dolly(13, 0.05, 0.3, 1, 0.3)).headwind(13).result().launch();
+        LaunchFlight launch = THROWN.with(new Launch.Dolly(13, 0.05, 0.3, 1, 0.3))
+                .headwind(13)
+                .result()
+                .launch();
         assertThat(launch.groundRunM()).hasValue(0);
         assertThat(launch.releaseAirspeedMPerS()).isEqualTo(13);
     }
@@ -168,18 +166,16 @@ class LaunchStallTest {
     @Test
     void aTurnBelowItsStallIsAStop() {
         LaunchStallTask task = THROWN.task();
-        LaunchStallResult result =
-                LaunchStall.of(
-                        new LaunchStallTask(
-                                task.airframe(),
-                                task.polar(),
-                                task.thrust(),
-                                task.air(),
-                                0,
-                                task.launch(),
-                                0,
-                                new Turn(3),
-                                OptionalDouble.of(14)));
+        LaunchStallResult result = LaunchStall.of(new LaunchStallTask(
+                task.airframe(),
+                task.polar(),
+                task.thrust(),
+                task.air(),
+                0,
+                task.launch(),
+                0,
+                new Turn(3),
+                OptionalDouble.of(14)));
         assertThat(finding(result, "stall-in-turn").limit().orElseThrow())
                 .isCloseTo(result.stallSpeedMPerS() * Math.sqrt(3), within(1e-9));
     }
@@ -187,11 +183,7 @@ class LaunchStallTest {
     @Test
     void aThrustCurveIsReadByStraightLinesAndRunsOut() {
         ThrustCurve curve =
-                new ThrustCurve(
-                        List.of(
-                                new ThrustPoint(2, 30),
-                                new ThrustPoint(10, 20),
-                                new ThrustPoint(12, 10)));
+                new ThrustCurve(List.of(new ThrustPoint(2, 30), new ThrustPoint(10, 20), new ThrustPoint(12, 10)));
         assertThat(curve.thrustN(0)).isEqualTo(30);
         assertThat(curve.thrustN(6)).isCloseTo(25, within(1e-12));
         assertThat(curve.thrustN(13)).isCloseTo(5, within(1e-12));

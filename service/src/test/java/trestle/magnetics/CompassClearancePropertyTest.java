@@ -21,14 +21,8 @@ class CompassClearancePropertyTest {
     @Property(tries = 200)
     void fieldGrowsWithCurrentAndFallsWithDistance(@ForAll("runs") List<LeadRun> runs) {
         for (LeadRun run : runs) {
-            LeadRun twice =
-                    new LeadRun(
-                            run.name(),
-                            2 * run.currentA(),
-                            run.separationM(),
-                            run.twisted(),
-                            run.distanceM(),
-                            run.lengthM());
+            LeadRun twice = new LeadRun(
+                    run.name(), 2 * run.currentA(), run.separationM(), run.twisted(), run.distanceM(), run.lengthM());
             assertThat(twice.fieldT()).isCloseTo(2 * run.fieldT(), withPercentage(1e-9));
             assertThat(run.fieldT(1.1 * run.distanceM())).isLessThan(run.fieldT());
             assertThat(run.asTwisted().fieldT()).isLessThanOrEqualTo(run.fieldT());
@@ -37,8 +31,7 @@ class CompassClearancePropertyTest {
 
     @Property(tries = 200)
     void atTheLeastDistanceTheErrorIsTheAllowedOne(
-            @ForAll("runs") List<LeadRun> runs,
-            @ForAll @DoubleRange(min = 0.2, max = 20) double allowedDeg) {
+            @ForAll("runs") List<LeadRun> runs, @ForAll @DoubleRange(min = 0.2, max = 20) double allowedDeg) {
         double allowedRad = Math.toRadians(allowedDeg);
         CompassTask task = new CompassTask(runs, EARTH_T, allowedRad);
         Clearance clearance = CompassClearance.of(task);
@@ -52,8 +45,9 @@ class CompassClearancePropertyTest {
         assertError(runs.stream().mapToDouble(r -> r.fieldT(together)).sum(), allowedRad);
         double likely = clearance.likely().leastDistanceM();
         assertError(
-                Math.sqrt(
-                        runs.stream().mapToDouble(r -> r.fieldT(likely) * r.fieldT(likely)).sum()),
+                Math.sqrt(runs.stream()
+                        .mapToDouble(r -> r.fieldT(likely) * r.fieldT(likely))
+                        .sum()),
                 allowedRad);
         assertThat(likely).isLessThanOrEqualTo(together + 1e-7);
     }
@@ -66,17 +60,13 @@ class CompassClearancePropertyTest {
         LeadRun run = new LeadRun("pair", currentA, separationM, false, 1, OptionalDouble.empty());
         CompassTask task = new CompassTask(List.of(run), EARTH_T, Math.toRadians(2));
         double closedM =
-                Math.sqrt(
-                        separationM * separationM / 4
-                                + 2e-7 * currentA * separationM / task.allowedFieldT());
-        assertThat(CompassClearance.of(task).worst().leastDistanceM())
-                .isCloseTo(closedM, within(1e-7));
+                Math.sqrt(separationM * separationM / 4 + 2e-7 * currentA * separationM / task.allowedFieldT());
+        assertThat(CompassClearance.of(task).worst().leastDistanceM()).isCloseTo(closedM, within(1e-7));
     }
 
     @Property(tries = 200)
     void theWorstSumIsNotBelowTheLikelyNorTheGreatestRun(@ForAll("runs") List<LeadRun> runs) {
-        Clearance clearance =
-                CompassClearance.of(new CompassTask(runs, EARTH_T, Math.toRadians(2)));
+        Clearance clearance = CompassClearance.of(new CompassTask(runs, EARTH_T, Math.toRadians(2)));
         double greatest =
                 clearance.runs().stream().mapToDouble(Disturbance::fieldT).max().orElseThrow();
         double rounding = 1 + 1e-12;
@@ -114,21 +104,19 @@ class CompassClearancePropertyTest {
     }
 
     private static void assertError(double fieldT, double allowedRad) {
-        assertThat(CompassClearance.headingErrorRad(fieldT, EARTH_T))
-                .isCloseTo(allowedRad, withPercentage(0.01));
+        assertThat(CompassClearance.headingErrorRad(fieldT, EARTH_T)).isCloseTo(allowedRad, withPercentage(0.01));
     }
 
     @Provide
     static Arbitrary<List<LeadRun>> runs() {
         Arbitrary<Double> current = Arbitraries.doubles().between(1, 150);
-        Arbitrary<Double> separation = Arbitraries.doubles().between(0.003, 0.03).ofScale(4);
+        Arbitrary<Double> separation =
+                Arbitraries.doubles().between(0.003, 0.03).ofScale(4);
         Arbitrary<Double> distance = Arbitraries.doubles().between(0.03, 0.8);
         Arbitrary<Boolean> twisted = Arbitraries.of(true, false);
-        Arbitrary<OptionalDouble> length =
-                Arbitraries.doubles().between(0.1, 2).map(OptionalDouble::of);
+        Arbitrary<OptionalDouble> length = Arbitraries.doubles().between(0.1, 2).map(OptionalDouble::of);
         Arbitrary<OptionalDouble> endless = Arbitraries.just(OptionalDouble.empty());
-        return Combinators.combine(
-                        current, separation, twisted, distance, Arbitraries.oneOf(length, endless))
+        return Combinators.combine(current, separation, twisted, distance, Arbitraries.oneOf(length, endless))
                 .as((a, s, t, r, l) -> new LeadRun("run", a, s, t, r, l))
                 .list()
                 .ofMinSize(1)

@@ -15,8 +15,7 @@ class CompassClearanceReferenceTest {
     @Test
     void fieldOfOneWireIsReproduced() {
         double distanceM = Math.hypot(0.20, 0.05);
-        assertThat(FluxDensity.utFromT(Conductor.fieldT(4, distanceM)))
-                .isCloseTo(3.88, within(0.005));
+        assertThat(FluxDensity.utFromT(Conductor.fieldT(4, distanceM))).isCloseTo(3.88, within(0.005));
     }
 
     /** MG03: 18 A and 5.4 A opposed, midway in 0.15 m, 62.4 µT. */
@@ -33,8 +32,7 @@ class CompassClearanceReferenceTest {
         double currentA = 7;
         double separationM = 0.04;
         assertThat(Math.abs(Conductor.pairFieldT(currentA, separationM, 0)))
-                .isCloseTo(
-                        2 * magneticConstant * currentA / (Math.PI * separationM), within(1e-15));
+                .isCloseTo(2 * magneticConstant * currentA / (Math.PI * separationM), within(1e-15));
     }
 
     /** MG05: 10 mA, 2.00 m apart, midway: 0 along, 4.0 nT opposed. */
@@ -56,11 +54,8 @@ class CompassClearanceReferenceTest {
     void fieldOfAReturnPairIsReproduced() {
         assertThat(FluxDensity.utFromT(Conductor.fieldT(50, 0.1))).isCloseTo(100.0, within(0.05));
         LeadRun run = new LeadRun("pack", 50, 0.005, false, 0.1, OptionalDouble.empty());
-        CompassTask task =
-                new CompassTask(
-                        List.of(run),
-                        CompassTask.USUAL_EARTH_HORIZONTAL_T,
-                        CompassTask.USUAL_ALLOWED_ERROR_RAD);
+        CompassTask task = new CompassTask(
+                List.of(run), CompassTask.USUAL_EARTH_HORIZONTAL_T, CompassTask.USUAL_ALLOWED_ERROR_RAD);
         Disturbance found = CompassClearance.of(task).runs().get(0);
         assertThat(FluxDensity.utFromT(found.fieldT())).isCloseTo(5.0031, within(5e-5));
         assertThat(found.fieldT()).isCloseTo(5.000e-6, within(5e-9));

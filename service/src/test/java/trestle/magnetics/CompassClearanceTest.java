@@ -19,28 +19,23 @@ class CompassClearanceTest {
         Clearance clearance = CompassClearance.of(task(run(20, 0.006, 0.4)));
         // 2e-7 · 20 · 0.006 / 0.16 = 0.15 µT of 20 µT: 0.43°.
         assertThat(clearance.worst().fieldT()).isCloseTo(0.15e-6, within(5e-11));
-        assertThat(Math.toDegrees(clearance.worst().headingErrorRad()))
-                .isCloseTo(0.43, within(5e-3));
+        assertThat(Math.toDegrees(clearance.worst().headingErrorRad())).isCloseTo(0.43, within(5e-3));
         assertThat(clearance.findings()).isEmpty();
     }
 
     @Test
     void aPairTooNearIsAStopThatSaysHowFar() {
         Clearance clearance = CompassClearance.of(task(run(50, 0.005, 0.1)));
-        assertThat(clearance.findings())
-                .extracting(Finding::code)
-                .containsExactly("run-too-near", "compass-too-near");
+        assertThat(clearance.findings()).extracting(Finding::code).containsExactly("run-too-near", "compass-too-near");
         assertThat(clearance.findings())
                 .extracting(Finding::severity)
                 .containsExactly(Severity.ATTENTION, Severity.STOP);
-        assertThat(clearance.findings().get(0).subject())
-                .isEqualTo(Subject.of(CompassPart.DISTANCE, 0));
+        assertThat(clearance.findings().get(0).subject()).isEqualTo(Subject.of(CompassPart.DISTANCE, 0));
         // sqrt(0.0025² + 2e-7 · 50 · 0.005 / (20e-6 tan 2°)) = 267.6 mm; twisted 0.25 µT = 0.7°.
         assertThat(clearance.worst().leastDistanceM()).isCloseTo(0.2676, within(5e-5));
         assertThat(clearance.findings().get(0).message())
-                .isEqualTo(
-                        "Run pack at 100 mm turns the compass by 14.0° on its own: keep it 268 mm"
-                                + " off, or twist its leads for 0.7°.");
+                .isEqualTo("Run pack at 100 mm turns the compass by 14.0° on its own: keep it 268 mm"
+                        + " off, or twist its leads for 0.7°.");
     }
 
     @Test
@@ -57,8 +52,7 @@ class CompassClearanceTest {
         assertThat(clearance.findings()).hasSize(1);
         assertThat(clearance.findings().get(0).severity()).isEqualTo(Severity.ATTENTION);
         assertThat(clearance.worst().fieldT()).isCloseTo(2 * half.fieldT(), within(1e-15));
-        assertThat(clearance.likely().fieldT())
-                .isCloseTo(Math.sqrt(2) * half.fieldT(), within(1e-15));
+        assertThat(clearance.likely().fieldT()).isCloseTo(Math.sqrt(2) * half.fieldT(), within(1e-15));
     }
 
     @Test
@@ -90,8 +84,6 @@ class CompassClearanceTest {
 
     private static CompassTask task(LeadRun... runs) {
         return new CompassTask(
-                List.of(runs),
-                CompassTask.USUAL_EARTH_HORIZONTAL_T,
-                CompassTask.USUAL_ALLOWED_ERROR_RAD);
+                List.of(runs), CompassTask.USUAL_EARTH_HORIZONTAL_T, CompassTask.USUAL_ALLOWED_ERROR_RAD);
     }
 }

@@ -16,18 +16,12 @@ final class Loads {
     static List<Item> of(String source, String example) {
         String path = "/reference/" + source + "/loads.csv";
         try (InputStream stream = Loads.class.getResourceAsStream(path)) {
-            List<Item> items =
-                    new String(stream.readAllBytes(), StandardCharsets.UTF_8)
-                            .lines()
-                            .map(line -> line.split(","))
-                            .filter(cells -> cells[0].equals(example))
-                            .map(
-                                    cells ->
-                                            item(
-                                                    cells[1],
-                                                    Double.parseDouble(cells[2]),
-                                                    Double.parseDouble(cells[3])))
-                            .toList();
+            List<Item> items = new String(stream.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .map(line -> line.split(","))
+                    .filter(cells -> cells[0].equals(example))
+                    .map(cells -> item(cells[1], Double.parseDouble(cells[2]), Double.parseDouble(cells[3])))
+                    .toList();
             if (items.isEmpty()) {
                 throw new IllegalArgumentException(example + " is not in " + path);
             }
@@ -39,16 +33,7 @@ final class Loads {
 
     /** One exact item of unknown lateral and vertical place. */
     static Item item(String name, double mass, double arm) {
-        return new Item(
-                name,
-                1,
-                mass,
-                arm,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                0,
-                0,
-                Optional.empty());
+        return new Item(name, 1, mass, arm, OptionalDouble.empty(), OptionalDouble.empty(), 0, 0, Optional.empty());
     }
 
     /** An exact item that can be moved. */
@@ -66,8 +51,7 @@ final class Loads {
     }
 
     /** An item that stays, with tolerances. */
-    static Item uncertain(
-            String name, int quantity, double mass, double arm, double massTol, double armTol) {
+    static Item uncertain(String name, int quantity, double mass, double arm, double massTol, double armTol) {
         return new Item(
                 name,
                 quantity,
@@ -83,45 +67,25 @@ final class Loads {
     /** A task with items alone. */
     static BalanceTask task(List<Item> items) {
         return new BalanceTask(
-                items,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                items, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A task with items and a target. */
     static BalanceTask task(List<Item> items, Target target) {
         return new BalanceTask(
-                items,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(target));
+                items, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(target));
     }
 
     /** A task with items and limits. */
     static BalanceTask task(List<Item> items, Limits limits) {
         return new BalanceTask(
-                items,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(limits),
-                Optional.empty());
+                items, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(limits), Optional.empty());
     }
 
     /** A task with items and a weighing. */
     static BalanceTask task(List<Item> items, Weighing weighing) {
         return new BalanceTask(
-                items,
-                Optional.of(weighing),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                items, Optional.of(weighing), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A scale without tare, lateral place or tolerance. */

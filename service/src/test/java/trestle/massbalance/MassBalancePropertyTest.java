@@ -21,25 +21,22 @@ class MassBalancePropertyTest {
 
     @Property(tries = 200)
     void cgMovesAftWhenAMassIsMovedAft(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = 0.01, max = 1) double byM) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = 0.01, max = 1) double byM) {
         Centre before = BuildUp.centre(items);
         List<Item> moved = new ArrayList<>(items);
         moved.set(0, items.get(0).movedTo(items.get(0).armM() + byM));
         Centre after = BuildUp.centre(moved);
         assertThat(after.armM()).isGreaterThan(before.armM());
         assertThat(after.armM() - before.armM())
-                .isCloseTo(
-                        CgShift.byMovingM(items.get(0).totalMassKg(), byM, before.massKg()),
-                        within(NEAR_M));
+                .isCloseTo(CgShift.byMovingM(items.get(0).totalMassKg(), byM, before.massKg()), within(NEAR_M));
     }
 
     @Property(tries = 200)
     void cgStaysWhenAllMassesGrowAlike(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = 0.1, max = 10) double factor) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = 0.1, max = 10) double factor) {
         Centre before = BuildUp.centre(items);
-        Centre after = BuildUp.centre(items.stream().map(i -> changed(i, factor, 0)).toList());
+        Centre after =
+                BuildUp.centre(items.stream().map(i -> changed(i, factor, 0)).toList());
         assertThat(after.massKg()).isCloseTo(factor * before.massKg(), within(1e-9));
         assertThat(after.armM()).isCloseTo(before.armM(), within(NEAR_M));
         assertThat(after.lateralM()).isCloseTo(before.lateralM(), within(NEAR_M));
@@ -48,9 +45,7 @@ class MassBalancePropertyTest {
     }
 
     @Property(tries = 200)
-    void cgFollowsTheDatum(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = -5, max = 5) double byM) {
+    void cgFollowsTheDatum(@ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = -5, max = 5) double byM) {
         Centre before = BuildUp.centre(items);
         List<Item> shifted = items.stream().map(i -> changed(i, 1, byM)).toList();
         Centre after = BuildUp.centre(shifted);
@@ -63,15 +58,16 @@ class MassBalancePropertyTest {
     @Property(tries = 200)
     void momentsAddUpToMassTimesCg(@ForAll("aircraft") List<Item> items) {
         Balance balance = MassBalance.of(Loads.task(items));
-        double momentKgM = balance.moments().stream().mapToDouble(Moment::momentKgM).sum();
-        double share = balance.moments().stream().mapToDouble(Moment::massFraction).sum();
+        double momentKgM =
+                balance.moments().stream().mapToDouble(Moment::momentKgM).sum();
+        double share =
+                balance.moments().stream().mapToDouble(Moment::massFraction).sum();
         assertThat(momentKgM)
                 .isCloseTo(balance.centre().massKg() * balance.centre().armM(), within(1e-8));
         assertThat(share).isCloseTo(1, within(1e-12));
-        double aboutCg =
-                balance.moments().stream()
-                        .mapToDouble(m -> m.massKg() * (m.armM() - balance.centre().armM()))
-                        .sum();
+        double aboutCg = balance.moments().stream()
+                .mapToDouble(m -> m.massKg() * (m.armM() - balance.centre().armM()))
+                .sum();
         assertThat(aboutCg).isCloseTo(0, within(1e-8));
     }
 
@@ -96,8 +92,7 @@ class MassBalancePropertyTest {
 
     @Property(tries = 200)
     void aMoveOfOneItemReachesTheTarget(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
         Aim aim = aim(items, targetM);
         for (Move move : aim.alone()) {
             List<Item> moved = new ArrayList<>(items);
@@ -110,8 +105,7 @@ class MassBalancePropertyTest {
 
     @Property(tries = 200)
     void movingTogetherReachesTheTargetOrTheEndsOfAllTravels(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
         Aim aim = aim(items, targetM);
         Assume.that(aim.together().isPresent());
         JointMove joint = aim.together().orElseThrow();
@@ -128,8 +122,7 @@ class MassBalancePropertyTest {
             boolean aft = targetM > BuildUp.centre(items).armM();
             for (Move move : joint.moves()) {
                 Travel travel = items.get(move.itemIndex()).travel().orElseThrow();
-                assertThat(move.toArmM())
-                        .isCloseTo(aft ? travel.toM() : travel.fromM(), within(NEAR_M));
+                assertThat(move.toArmM()).isCloseTo(aft ? travel.toM() : travel.fromM(), within(NEAR_M));
             }
         }
         boolean oneReaches = aim.alone().stream().anyMatch(Move::reachable);
@@ -139,8 +132,7 @@ class MassBalancePropertyTest {
     /** No exchange of moment between two items that both can still move makes the squares less. */
     @Property(tries = 200)
     void movingTogetherTakesTheLeastSumOfSquares(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
         Aim aim = aim(items, targetM);
         Assume.that(aim.together().isPresent());
         List<Move> moves = aim.together().orElseThrow().moves();
@@ -156,11 +148,7 @@ class MassBalancePropertyTest {
                         && taker.travel().orElseThrow().reaches(taker.armM() + takes)
                         && giver.travel().orElseThrow().reaches(giver.armM() + gives)) {
                     double exchanged =
-                            squares
-                                    - square(more.byM())
-                                    - square(less.byM())
-                                    + square(takes)
-                                    + square(gives);
+                            squares - square(more.byM()) - square(less.byM()) + square(takes) + square(gives);
                     assertThat(exchanged).isGreaterThanOrEqualTo(squares - 1e-12);
                 }
             }
@@ -169,8 +157,7 @@ class MassBalancePropertyTest {
 
     @Property(tries = 200)
     void ballastReachesTheTarget(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = -0.5, max = 2.5) double targetM) {
         for (Ballast ballast : aim(items, targetM).ballast()) {
             List<Item> laden = new ArrayList<>(items);
             laden.add(Loads.item("ballast", ballast.massKg(), ballast.armM()));
@@ -184,8 +171,7 @@ class MassBalancePropertyTest {
     /** A target between the outermost items and off the CG can always be reached by ballast. */
     @Property(tries = 200)
     void ballastIsOfferedWhereItCanHelp(
-            @ForAll("aircraft") List<Item> items,
-            @ForAll @DoubleRange(min = 0.05, max = 0.95) double share) {
+            @ForAll("aircraft") List<Item> items, @ForAll @DoubleRange(min = 0.05, max = 0.95) double share) {
         double foremost = items.stream().mapToDouble(Item::armM).min().orElseThrow();
         double aftmost = items.stream().mapToDouble(Item::armM).max().orElseThrow();
         double targetM = foremost + share * (aftmost - foremost);
@@ -203,12 +189,10 @@ class MassBalancePropertyTest {
         double noseKg = centre.massKg() * 0.1 / 0.4;
         double mainsKg = centre.massKg() - noseKg;
         double rightKg = mainsKg / 2 + centre.massKg() * centre.lateralM() / (2 * halfTrackM);
-        Weighing weighing =
-                new Weighing(
-                        List.of(
-                                Loads.support("nose", noseKg, noseM, 0),
-                                Loads.support("right", rightKg, mainsM, halfTrackM),
-                                Loads.support("left", mainsKg - rightKg, mainsM, -halfTrackM)));
+        Weighing weighing = new Weighing(List.of(
+                Loads.support("nose", noseKg, noseM, 0),
+                Loads.support("right", rightKg, mainsM, halfTrackM),
+                Loads.support("left", mainsKg - rightKg, mainsM, -halfTrackM)));
         Balance balance = MassBalance.of(Loads.task(items, weighing));
         Weighed weighed = balance.weighed().orElseThrow();
         assertThat(weighed.massKg()).isCloseTo(centre.massKg(), within(1e-9));
@@ -225,11 +209,9 @@ class MassBalancePropertyTest {
         List<Item> whole = new ArrayList<>(items);
         whole.add(Loads.item("forgotten", missingKg, missingM));
         Centre truth = BuildUp.centre(whole);
-        Weighing weighing =
-                new Weighing(
-                        List.of(
-                                Loads.support("fore", truth.massKg() / 2, truth.armM() - 0.4),
-                                Loads.support("aft", truth.massKg() / 2, truth.armM() + 0.4)));
+        Weighing weighing = new Weighing(List.of(
+                Loads.support("fore", truth.massKg() / 2, truth.armM() - 0.4),
+                Loads.support("aft", truth.massKg() / 2, truth.armM() + 0.4)));
         Weighed weighed = MassBalance.of(Loads.task(items, weighing)).weighed().orElseThrow();
         MissingItem missing = weighed.missing().orElseThrow();
         assertThat(missing.massKg()).isCloseTo(missingKg, within(1e-8));
@@ -237,7 +219,9 @@ class MassBalancePropertyTest {
     }
 
     private static Aim aim(List<Item> items, double targetM) {
-        return MassBalance.of(Loads.task(items, new Station.AtArm(targetM))).aim().orElseThrow();
+        return MassBalance.of(Loads.task(items, new Station.AtArm(targetM)))
+                .aim()
+                .orElseThrow();
     }
 
     private static double armWith(List<Item> items, int index, Item other) {
@@ -272,20 +256,16 @@ class MassBalancePropertyTest {
         Arbitrary<Integer> quantity = Arbitraries.integers().between(1, 4);
         Arbitrary<Boolean> movable = Arbitraries.of(true, false);
         return Combinators.combine(quantity, mass, arm, side, side, reach, reach, movable)
-                .as(
-                        (q, m, x, y, z, ahead, behind, moves) ->
-                                new Item(
-                                        "part",
-                                        q,
-                                        m,
-                                        x,
-                                        OptionalDouble.of(y),
-                                        OptionalDouble.of(z),
-                                        0.02 * m,
-                                        0.003,
-                                        moves
-                                                ? Optional.of(new Travel(x - ahead, x + behind))
-                                                : Optional.empty()))
+                .as((q, m, x, y, z, ahead, behind, moves) -> new Item(
+                        "part",
+                        q,
+                        m,
+                        x,
+                        OptionalDouble.of(y),
+                        OptionalDouble.of(z),
+                        0.02 * m,
+                        0.003,
+                        moves ? Optional.of(new Travel(x - ahead, x + behind)) : Optional.empty()))
                 .list()
                 .ofMinSize(2)
                 .ofMaxSize(8);

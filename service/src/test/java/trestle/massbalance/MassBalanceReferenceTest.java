@@ -19,8 +19,9 @@ class MassBalanceReferenceTest {
             String example, double weight, double moment, double cg, double halfDigit) {
         Balance balance = balance("faa-ac-43-13-1b", example);
         assertTotals(balance, weight, cg, halfDigit);
-        long printedMoment =
-                balance.moments().stream().mapToLong(m -> Math.round(m.momentKgM())).sum();
+        long printedMoment = balance.moments().stream()
+                .mapToLong(m -> Math.round(m.momentKgM()))
+                .sum();
         assertThat(printedMoment).isEqualTo((long) moment);
     }
 
@@ -37,8 +38,7 @@ class MassBalanceReferenceTest {
     /** See reference/humble-aviation/README.md. */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/humble-aviation/totals.csv", numLinesToSkip = 1)
-    void flyingSchoolExamplesAreReproduced(
-            String example, double weight, double moment, double cg, double halfDigit) {
+    void flyingSchoolExamplesAreReproduced(String example, double weight, double moment, double cg, double halfDigit) {
         Balance balance = balance("humble-aviation", example);
         assertTotals(balance, weight, cg, halfDigit);
         assertThat(moment(balance)).isCloseTo(moment, within(0.05));
@@ -76,27 +76,16 @@ class MassBalanceReferenceTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/faa-h-8083-1/weighings.csv", numLinesToSkip = 1)
     void weighingsOnTwoPointsAreReproduced(
-            String example,
-            double wheel,
-            double wheelArm,
-            double mains,
-            double mainsArm,
-            double cg) {
-        Weighed weighed =
-                weighed(
-                        Loads.support("wheel", wheel, wheelArm),
-                        Loads.support("mains", mains, mainsArm));
+            String example, double wheel, double wheelArm, double mains, double mainsArm, double cg) {
+        Weighed weighed = weighed(Loads.support("wheel", wheel, wheelArm), Loads.support("mains", mains, mainsArm));
         assertThat(weighed.armM().getAsDouble()).as(example).isCloseTo(cg, within(0.05));
     }
 
     /** MB15, reference/atpl-questions/README.md: answer worked out by hand. */
     @Test
     void weighingOnThreePointsIsReproduced() {
-        Weighed weighed =
-                weighed(
-                        Loads.support("nose", 475, 55),
-                        Loads.support("right", 1046, 121),
-                        Loads.support("left", 1040, 121));
+        Weighed weighed = weighed(
+                Loads.support("nose", 475, 55), Loads.support("right", 1046, 121), Loads.support("left", 1040, 121));
         assertThat(weighed.massKg()).isEqualTo(2561);
         assertThat(weighed.armM().getAsDouble()).isCloseTo(108.759, within(5e-4));
         assertThat(weighed.lateralM()).isEmpty();
@@ -105,11 +94,8 @@ class MassBalanceReferenceTest {
     /** MB25, constructed from MB15: the datum moves 55 aft, to the nose wheel. */
     @Test
     void weighingFollowsAMovedDatum() {
-        Weighed weighed =
-                weighed(
-                        Loads.support("nose", 475, 0),
-                        Loads.support("right", 1046, 66),
-                        Loads.support("left", 1040, 66));
+        Weighed weighed = weighed(
+                Loads.support("nose", 475, 0), Loads.support("right", 1046, 66), Loads.support("left", 1040, 66));
         assertThat(weighed.massKg()).isEqualTo(2561);
         assertThat(weighed.armM().getAsDouble()).isCloseTo(53.759, within(5e-4));
     }
@@ -138,13 +124,8 @@ class MassBalanceReferenceTest {
         double tail = 10;
         double rest = 1876 - tail;
         double restArm = (1876 * 32.2 - tail * 228) / rest;
-        Balance balance =
-                MassBalance.of(
-                        Loads.task(
-                                List.of(
-                                        Loads.item("rest", rest, restArm),
-                                        Loads.item("tail", tail, 228)),
-                                new Station.AtArm(33.0)));
+        Balance balance = MassBalance.of(Loads.task(
+                List.of(Loads.item("rest", rest, restArm), Loads.item("tail", tail, 228)), new Station.AtArm(33.0)));
         assertThat(balance.aim().orElseThrow().ballast()).hasSize(1);
         assertThat(balance.aim().get().ballast().get(0).massKg()).isCloseTo(7.7, within(0.05));
     }
@@ -167,9 +148,7 @@ class MassBalanceReferenceTest {
         for (double taper : new double[] {0, 0.25, 0.5, 0.8, 1}) {
             double root = 400;
             assertThat(MeanChord.lengthM(root, taper * root))
-                    .isCloseTo(
-                            2.0 / 3 * root * (1 + taper + taper * taper) / (1 + taper),
-                            within(1e-9));
+                    .isCloseTo(2.0 / 3 * root * (1 + taper + taper * taper) / (1 + taper), within(1e-9));
             assertThat(MeanChord.spanFraction(root, taper * root))
                     .isCloseTo((1 + 2 * taper) / (3 * (1 + taper)), within(1e-12));
         }
@@ -181,13 +160,11 @@ class MassBalanceReferenceTest {
      */
     @Test
     void lateralCgIsReproduced() {
-        Centre centre =
-                BuildUp.centre(
-                        List.of(
-                                Item.of("empty", new PointMass(430, 0, 0, 0)),
-                                Item.of("right", new PointMass(80, 0, 320, 0)),
-                                Item.of("left", new PointMass(60, 0, -280, 0)),
-                                Item.of("luggage", new PointMass(10, 0, 323, 0))));
+        Centre centre = BuildUp.centre(List.of(
+                Item.of("empty", new PointMass(430, 0, 0, 0)),
+                Item.of("right", new PointMass(80, 0, 320, 0)),
+                Item.of("left", new PointMass(60, 0, -280, 0)),
+                Item.of("luggage", new PointMass(10, 0, 323, 0))));
         assertThat(centre.massKg()).isEqualTo(580);
         assertThat(centre.lateralM()).isCloseTo(20.741, within(5e-4));
     }
@@ -216,9 +193,7 @@ class MassBalanceReferenceTest {
             double to,
             double change,
             double halfDigit) {
-        assertThat(CgShift.byMovingM(moved, to - from, weight))
-                .as(example)
-                .isCloseTo(change, within(halfDigit));
+        assertThat(CgShift.byMovingM(moved, to - from, weight)).as(example).isCloseTo(change, within(halfDigit));
         double restArm = (weight * cg - moved * from) / (weight - moved);
         Item rest = Loads.item("rest", weight - moved, restArm);
         Item load = Loads.item("load", moved, from);
@@ -244,9 +219,7 @@ class MassBalanceReferenceTest {
     }
 
     private static Planform rectangle(double chord, double leadingEdge) {
-        Planform planform =
-                Planform.of(
-                        new Wing(List.of(new Panel(chord, chord, 5 * chord, 0, 0)), leadingEdge));
+        Planform planform = Planform.of(new Wing(List.of(new Panel(chord, chord, 5 * chord, 0, 0)), leadingEdge));
         assertThat(planform.meanAerodynamicChordM()).isCloseTo(chord, within(1e-9));
         return planform;
     }

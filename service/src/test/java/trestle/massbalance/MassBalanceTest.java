@@ -15,8 +15,7 @@ import trestle.numeric.ImpossibleValue;
 
 class MassBalanceTest {
     /** 4 kg at 0.5 m and 1 kg at 1.0 m: 5 kg at 0.6 m. */
-    private static final List<Item> TWO =
-            List.of(Loads.item("airframe", 4, 0.5), Loads.item("tail", 1, 1.0));
+    private static final List<Item> TWO = List.of(Loads.item("airframe", 4, 0.5), Loads.item("tail", 1, 1.0));
 
     @Test
     void massTimesArmAddsUp() {
@@ -41,9 +40,7 @@ class MassBalanceTest {
 
     @Test
     void aSingleItemIsAnAircraft() {
-        Balance balance =
-                MassBalance.of(
-                        Loads.task(List.of(Loads.item("glider", 3, 0.4)), new Station.AtArm(0.4)));
+        Balance balance = MassBalance.of(Loads.task(List.of(Loads.item("glider", 3, 0.4)), new Station.AtArm(0.4)));
         assertThat(balance.centre().armM()).isCloseTo(0.4, within(1e-12));
         assertThat(balance.aim().orElseThrow().ballast()).isEmpty();
         assertThat(balance.aim().get().together()).isEmpty();
@@ -60,8 +57,7 @@ class MassBalanceTest {
     @Test
     void beyondALimitIsAStop() {
         Balance balance = MassBalance.of(Loads.task(TWO, limits(4.9, 0.61, 0.7)));
-        assertThat(codes(balance, Severity.STOP))
-                .containsExactly("mass-over-limit", "cg-ahead-of-limit");
+        assertThat(codes(balance, Severity.STOP)).containsExactly("mass-over-limit", "cg-ahead-of-limit");
         assertThat(balance.findings().get(1).message())
                 .isEqualTo("The CG at 600.0 mm is 10.0 mm ahead of the forward limit at 610.0 mm.");
         assertThat(codes(MassBalance.of(Loads.task(TWO, limits(5.1, 0.5, 0.59))), Severity.STOP))
@@ -70,29 +66,25 @@ class MassBalanceTest {
 
     @Test
     void atALimitIsInsideIt() {
-        assertThat(MassBalance.of(Loads.task(TWO, limits(5, 0.6, 0.6))).findings()).isEmpty();
+        assertThat(MassBalance.of(Loads.task(TWO, limits(5, 0.6, 0.6))).findings())
+                .isEmpty();
     }
 
     @Test
     void insideALimitByLessThanTheToleranceIsAttention() {
-        List<Item> items =
-                List.of(
-                        Loads.uncertain("airframe", 1, 4, 0.5, 0.05, 0.005),
-                        Loads.item("tail", 1, 1.0));
+        List<Item> items = List.of(Loads.uncertain("airframe", 1, 4, 0.5, 0.05, 0.005), Loads.item("tail", 1, 1.0));
         Centre centre = BuildUp.centre(items);
         double tolerance = centre.armToleranceM();
         assertThat(tolerance).isCloseTo(Math.hypot(0.1 * 0.05 / 5, 4 * 0.005 / 5), within(1e-12));
         Balance near = MassBalance.of(Loads.task(items, limits(5.04, 0.4, 0.6 + 0.9 * tolerance)));
-        assertThat(codes(near, Severity.ATTENTION))
-                .containsExactly("mass-near-limit", "cg-near-aft-limit");
+        assertThat(codes(near, Severity.ATTENTION)).containsExactly("mass-near-limit", "cg-near-aft-limit");
         Balance far = MassBalance.of(Loads.task(items, limits(5.06, 0.4, 0.6 + 1.1 * tolerance)));
         assertThat(far.findings()).isEmpty();
     }
 
     @Test
     void withoutATargetACgOutsideIsBroughtMidwayBetweenItsLimits() {
-        List<Item> items =
-                List.of(Loads.item("airframe", 4, 0.5), Loads.movable("pack", 1, 1.0, 0.2, 1.0));
+        List<Item> items = List.of(Loads.item("airframe", 4, 0.5), Loads.movable("pack", 1, 1.0, 0.2, 1.0));
         Balance outside = MassBalance.of(Loads.task(items, limits(6, 0.5, 0.56)));
         assertThat(outside.aim().orElseThrow().targetArmM()).isCloseTo(0.53, within(1e-12));
         assertThat(outside.aim().get().alone().get(0).toArmM()).isCloseTo(0.65, within(1e-12));
@@ -109,12 +101,11 @@ class MassBalanceTest {
 
     @Test
     void aLimitOrTargetInMeanChordNeedsAWing() {
-        Limits limits =
-                new Limits(
-                        OptionalDouble.empty(),
-                        Optional.of(new Station.AtMacFraction(0.25)),
-                        Optional.empty(),
-                        OptionalDouble.empty());
+        Limits limits = new Limits(
+                OptionalDouble.empty(),
+                Optional.of(new Station.AtMacFraction(0.25)),
+                Optional.empty(),
+                OptionalDouble.empty());
         assertThat(codes(MassBalance.of(Loads.task(TWO, limits)), Severity.ATTENTION))
                 .containsExactly("limit-needs-wing");
         Balance mac = MassBalance.of(Loads.task(TWO, new Station.AtMacFraction(0.3)));
@@ -127,34 +118,27 @@ class MassBalanceTest {
     @Test
     void aLateralLimitIsCheckedWhereLateralPlacesAreKnown() {
         Limits limits =
-                new Limits(
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.of(0.005));
+                new Limits(OptionalDouble.empty(), Optional.empty(), Optional.empty(), OptionalDouble.of(0.005));
         assertThat(codes(MassBalance.of(Loads.task(TWO, limits)), Severity.ATTENTION))
                 .containsExactly("lateral-limit-unchecked");
-        List<Item> lopsided =
-                List.of(
-                        Item.of("airframe", new PointMass(4, 0.5, 0, 0)),
-                        Item.of("tip", new PointMass(0.1, 0.5, -1.2, 0)));
+        List<Item> lopsided = List.of(
+                Item.of("airframe", new PointMass(4, 0.5, 0, 0)), Item.of("tip", new PointMass(0.1, 0.5, -1.2, 0)));
         assertThat(codes(MassBalance.of(Loads.task(lopsided, limits)), Severity.STOP))
                 .containsExactly("cg-lateral-over-limit");
     }
 
     @Test
     void twoEqualPacksShareTheWay() {
-        List<Item> items =
-                List.of(
-                        Loads.item("airframe", 8, 0.5),
-                        Loads.movable("pack", 1, 0.6, 0.2, 0.9),
-                        Loads.movable("pack", 1, 0.6, 0.55, 0.9));
-        Aim aim = MassBalance.of(Loads.task(items, new Station.AtArm(0.5))).aim().orElseThrow();
+        List<Item> items = List.of(
+                Loads.item("airframe", 8, 0.5),
+                Loads.movable("pack", 1, 0.6, 0.2, 0.9),
+                Loads.movable("pack", 1, 0.6, 0.55, 0.9));
+        Aim aim =
+                MassBalance.of(Loads.task(items, new Station.AtArm(0.5))).aim().orElseThrow();
         // 0.2 kg m too far aft; even shares of 0.1 m, of which the second pack has only 0.05.
         assertThat(aim.together().orElseThrow().moves())
                 .extracting(Move::byM)
-                .usingElementComparator(
-                        (a, b) -> Math.abs(a - b) < 1e-12 ? 0 : Double.compare(a, b))
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-12 ? 0 : Double.compare(a, b))
                 .containsExactly(-0.15, -0.05);
         assertThat(aim.together().get().reachesTarget()).isTrue();
         assertThat(aim.alone()).extracting(Move::reachable).containsExactly(true, false);
@@ -162,8 +146,7 @@ class MassBalanceTest {
 
     @Test
     void aTargetOutOfReachSaysHowFarItGets() {
-        List<Item> items =
-                List.of(Loads.item("airframe", 9, 0.5), Loads.movable("pack", 1, 0.5, 0.4, 0.6));
+        List<Item> items = List.of(Loads.item("airframe", 9, 0.5), Loads.movable("pack", 1, 0.5, 0.4, 0.6));
         Balance balance = MassBalance.of(Loads.task(items, new Station.AtArm(0.45)));
         JointMove joint = balance.aim().orElseThrow().together().orElseThrow();
         assertThat(joint.reachesTarget()).isFalse();
@@ -174,34 +157,37 @@ class MassBalanceTest {
 
     @Test
     void anItemOutsideItsTravelIsPointedAtAndMayStay() {
-        List<Item> items =
-                List.of(Loads.item("airframe", 9, 0.5), Loads.movable("pack", 1, 0.5, 0.6, 0.7));
+        List<Item> items = List.of(Loads.item("airframe", 9, 0.5), Loads.movable("pack", 1, 0.5, 0.6, 0.7));
         Balance balance = MassBalance.of(Loads.task(items, new Station.AtArm(0.5)));
         assertThat(balance.findings())
                 .filteredOn(f -> f.code().equals("item-outside-its-travel"))
                 .extracting(Finding::subject)
                 .containsExactly(Subject.of(BalancePart.ITEM_TRAVEL, 1));
-        assertThat(balance.aim().orElseThrow().together().orElseThrow().moves().get(0).byM())
+        assertThat(balance.aim()
+                        .orElseThrow()
+                        .together()
+                        .orElseThrow()
+                        .moves()
+                        .get(0)
+                        .byM())
                 .isZero();
     }
 
     @Test
     void ballastThatPassesTheMassLimitIsSaid() {
-        BalanceTask task =
-                new BalanceTask(
-                        TWO,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(limits(5.5, 0.5, 0.7)),
-                        Optional.of(new Station.AtArm(0.55)));
+        BalanceTask task = new BalanceTask(
+                TWO,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(limits(5.5, 0.5, 0.7)),
+                Optional.of(new Station.AtArm(0.55)));
         Balance balance = MassBalance.of(task);
         assertThat(balance.aim().orElseThrow().ballast())
                 .singleElement()
                 .satisfies(b -> assertThat(b.armM()).isEqualTo(0.5))
                 .satisfies(b -> assertThat(b.massKg()).isCloseTo(5, within(1e-9)));
-        assertThat(codes(balance, Severity.NOTE))
-                .containsExactly("cg-off-target", "ballast-over-mass-limit");
+        assertThat(codes(balance, Severity.NOTE)).containsExactly("cg-off-target", "ballast-over-mass-limit");
     }
 
     @Test
@@ -220,34 +206,24 @@ class MassBalanceTest {
 
     @Test
     void aTargetInStaticMarginIsMet() {
-        BalanceTask task =
-                new BalanceTask(
-                        List.of(
-                                Loads.item("airframe", 4, 0.45),
-                                Loads.movable("pack", 1, 0.4, -1, 1)),
-                        Optional.empty(),
-                        Optional.of(wing()),
-                        Optional.of(tail(1.4)),
-                        Optional.empty(),
-                        Optional.of(new Target.StaticMargin(0.12)));
+        BalanceTask task = new BalanceTask(
+                List.of(Loads.item("airframe", 4, 0.45), Loads.movable("pack", 1, 0.4, -1, 1)),
+                Optional.empty(),
+                Optional.of(wing()),
+                Optional.of(tail(1.4)),
+                Optional.empty(),
+                Optional.of(new Target.StaticMargin(0.12)));
         Balance balance = MassBalance.of(task);
         Move move = balance.aim().orElseThrow().alone().get(0);
         assertThat(move.reachable()).isTrue();
         double cgM = (4 * 0.45 + move.toArmM()) / 5;
-        assertThat((balance.neutralPoint().orElseThrow().armM() - cgM) / 0.3)
-                .isCloseTo(0.12, within(1e-9));
+        assertThat((balance.neutralPoint().orElseThrow().armM() - cgM) / 0.3).isCloseTo(0.12, within(1e-9));
     }
 
     @Test
     void aCanardIsNotCovered() {
-        BalanceTask task =
-                new BalanceTask(
-                        TWO,
-                        Optional.empty(),
-                        Optional.of(wing()),
-                        Optional.of(tail(0.1)),
-                        Optional.empty(),
-                        Optional.empty());
+        BalanceTask task = new BalanceTask(
+                TWO, Optional.empty(), Optional.of(wing()), Optional.of(tail(0.1)), Optional.empty(), Optional.empty());
         Balance balance = MassBalance.of(task);
         assertThat(balance.neutralPoint()).isEmpty();
         assertThat(balance.staticMarginFraction()).isEmpty();
@@ -255,14 +231,13 @@ class MassBalanceTest {
     }
 
     private static Balance conventional(double cgM) {
-        return MassBalance.of(
-                new BalanceTask(
-                        List.of(Loads.item("all", 5, cgM)),
-                        Optional.empty(),
-                        Optional.of(wing()),
-                        Optional.of(tail(1.4)),
-                        Optional.empty(),
-                        Optional.empty()));
+        return MassBalance.of(new BalanceTask(
+                List.of(Loads.item("all", 5, cgM)),
+                Optional.empty(),
+                Optional.of(wing()),
+                Optional.of(tail(1.4)),
+                Optional.empty(),
+                Optional.empty()));
     }
 
     private static Wing wing() {

@@ -15,9 +15,7 @@ class PlanformPropertyTest {
             @ForAll @DoubleRange(min = 0.05, max = 1) double chordM,
             @ForAll @DoubleRange(min = 0.2, max = 3) double spanM,
             @ForAll @DoubleRange(min = 0, max = 0.5) double dihedralRad) {
-        Planform planform =
-                Planform.of(
-                        new Wing(List.of(new Panel(chordM, chordM, spanM, 0, dihedralRad)), 0.4));
+        Planform planform = Planform.of(new Wing(List.of(new Panel(chordM, chordM, spanM, 0, dihedralRad)), 0.4));
         assertThat(planform.meanAerodynamicChordM()).isCloseTo(chordM, within(1e-12));
         assertThat(planform.macLeadingEdgeArmM()).isCloseTo(0.4, within(1e-12));
         assertThat(planform.spanM()).isCloseTo(2 * spanM * Math.cos(dihedralRad), within(1e-12));
@@ -33,38 +31,21 @@ class PlanformPropertyTest {
             @ForAll @DoubleRange(min = 0.05, max = 0.95) double at) {
         double spanM = 1.6;
         double middleM = rootM + at * (tipM - rootM);
-        Planform whole =
-                Planform.of(
-                        new Wing(List.of(new Panel(rootM, tipM, spanM, sweepM, dihedralRad)), 0.5));
-        Planform split =
-                Planform.of(
-                        new Wing(
-                                List.of(
-                                        new Panel(
-                                                rootM,
-                                                middleM,
-                                                at * spanM,
-                                                at * sweepM,
-                                                dihedralRad),
-                                        new Panel(
-                                                middleM,
-                                                tipM,
-                                                (1 - at) * spanM,
-                                                (1 - at) * sweepM,
-                                                dihedralRad)),
-                                0.5));
+        Planform whole = Planform.of(new Wing(List.of(new Panel(rootM, tipM, spanM, sweepM, dihedralRad)), 0.5));
+        Planform split = Planform.of(new Wing(
+                List.of(
+                        new Panel(rootM, middleM, at * spanM, at * sweepM, dihedralRad),
+                        new Panel(middleM, tipM, (1 - at) * spanM, (1 - at) * sweepM, dihedralRad)),
+                0.5));
         assertThat(split.areaM2()).isCloseTo(whole.areaM2(), within(1e-12));
-        assertThat(split.meanAerodynamicChordM())
-                .isCloseTo(whole.meanAerodynamicChordM(), within(1e-12));
+        assertThat(split.meanAerodynamicChordM()).isCloseTo(whole.meanAerodynamicChordM(), within(1e-12));
         assertThat(split.macLeadingEdgeArmM()).isCloseTo(whole.macLeadingEdgeArmM(), within(1e-12));
         assertThat(split.macLateralM()).isCloseTo(whole.macLateralM(), within(1e-12));
-        assertThat(split.halfChordSweepTangent())
-                .isCloseTo(whole.halfChordSweepTangent(), within(1e-9));
+        assertThat(split.halfChordSweepTangent()).isCloseTo(whole.halfChordSweepTangent(), within(1e-9));
     }
 
     @Property(tries = 100)
-    void armAndShareOfTheMeanChordUndoEachOther(
-            @ForAll @DoubleRange(min = -1, max = 3) double armM) {
+    void armAndShareOfTheMeanChordUndoEachOther(@ForAll @DoubleRange(min = -1, max = 3) double armM) {
         Planform planform = Planform.of(new Wing(List.of(new Panel(0.35, 0.2, 1.5, 0.2, 0)), 0.4));
         assertThat(planform.armM(planform.macFraction(armM))).isCloseTo(armM, within(1e-12));
     }
@@ -87,13 +68,13 @@ class PlanformPropertyTest {
         double here = point(wing, areaM2, armM);
         assertThat(point(wing, 1.1 * areaM2, armM)).isGreaterThan(here);
         assertThat(point(wing, areaM2, armM + 0.1)).isGreaterThan(here);
-        assertThat(here).isGreaterThan(NeutralPoint.of(wing, new Tailless(-0.02)).get().armM());
+        assertThat(here)
+                .isGreaterThan(NeutralPoint.of(wing, new Tailless(-0.02)).get().armM());
     }
 
     private static double point(Planform wing, double areaM2, double armM) {
         double aspectRatio = 4;
-        return NeutralPoint.of(
-                        wing, new Tail(areaM2, Math.sqrt(aspectRatio * areaM2), armM, 0.9, -0.02))
+        return NeutralPoint.of(wing, new Tail(areaM2, Math.sqrt(aspectRatio * areaM2), armM, 0.9, -0.02))
                 .orElseThrow()
                 .armM();
     }

@@ -35,8 +35,7 @@ class StabilityReferenceTest {
     void downwashMeetsLiftingLineTheory() {
         double aspectRatio = 8;
         double slope = 2 * Math.PI / (1 + 2 / aspectRatio);
-        assertThat(LiftSlope.downwashGradient(slope, aspectRatio))
-                .isCloseTo(4 / (aspectRatio + 2), within(1e-12));
+        assertThat(LiftSlope.downwashGradient(slope, aspectRatio)).isCloseTo(4 / (aspectRatio + 2), within(1e-12));
     }
 
     /**
@@ -47,31 +46,24 @@ class StabilityReferenceTest {
      */
     @ParameterizedTest
     @CsvSource({"6, 4, 0.4", "8, 4, 0.5", "10, 5, 0.5", "12, 5, 0.6", "16, 6, 0.5"})
-    void neutralPointIsNearAnotherPublishedRule(
-            double aspectRatio, double tailAspectRatio, double tailVolume) {
+    void neutralPointIsNearAnotherPublishedRule(double aspectRatio, double tailAspectRatio, double tailVolume) {
         double chordM = 0.3;
         double spanM = aspectRatio * chordM;
         double areaM2 = chordM * spanM;
         double leverM = 3 * chordM;
         double tailAreaM2 = tailVolume * areaM2 * chordM / leverM;
-        Planform wing =
-                Planform.of(new Wing(List.of(new Panel(chordM, chordM, spanM / 2, 0, 0)), 0));
-        NeutralPoint point =
-                NeutralPoint.of(
-                                wing,
-                                new Tail(
-                                        tailAreaM2,
-                                        Math.sqrt(tailAspectRatio * tailAreaM2),
-                                        wing.quarterMacArmM() + leverM,
-                                        1,
-                                        0))
-                        .orElseThrow();
+        Planform wing = Planform.of(new Wing(List.of(new Panel(chordM, chordM, spanM / 2, 0, 0)), 0));
+        NeutralPoint point = NeutralPoint.of(
+                        wing,
+                        new Tail(
+                                tailAreaM2,
+                                Math.sqrt(tailAspectRatio * tailAreaM2),
+                                wing.quarterMacArmM() + leverM,
+                                1,
+                                0))
+                .orElseThrow();
         double rule =
-                0.25
-                        + (1 + 2 / aspectRatio)
-                                / (1 + 2 / tailAspectRatio)
-                                * (1 - 4 / (aspectRatio + 2))
-                                * tailVolume;
+                0.25 + (1 + 2 / aspectRatio) / (1 + 2 / tailAspectRatio) * (1 - 4 / (aspectRatio + 2)) * tailVolume;
         assertThat(point.tailVolumeRatio()).isCloseTo(tailVolume, within(1e-12));
         assertThat(wing.macFraction(point.armM())).isCloseTo(rule, within(0.008));
     }

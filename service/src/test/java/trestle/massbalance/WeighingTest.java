@@ -14,16 +14,13 @@ import trestle.finding.Subject;
 import trestle.numeric.ImpossibleValue;
 
 class WeighingTest {
-    private static final List<Item> LIST =
-            List.of(Loads.item("airframe", 4, 0.5), Loads.item("tail", 1, 1.0));
+    private static final List<Item> LIST = List.of(Loads.item("airframe", 4, 0.5), Loads.item("tail", 1, 1.0));
 
     @Test
     void tareIsTakenOff() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(
-                                new Support("nose", 1.3, 0.3, 0.2, OptionalDouble.empty(), 0, 0),
-                                new Support("mains", 4.2, 0.2, 0.7, OptionalDouble.empty(), 0, 0)));
+        Weighing weighing = new Weighing(List.of(
+                new Support("nose", 1.3, 0.3, 0.2, OptionalDouble.empty(), 0, 0),
+                new Support("mains", 4.2, 0.2, 0.7, OptionalDouble.empty(), 0, 0)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().massKg()).isCloseTo(5, within(1e-12));
         assertThat(balance.weighed().get().armM().getAsDouble()).isCloseTo(0.6, within(1e-12));
@@ -44,9 +41,7 @@ class WeighingTest {
 
     @Test
     void aForgottenItemIsNamedBySizeAndArm() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(Loads.support("nose", 1.1, 0.2), Loads.support("mains", 4.1, 0.7)));
+        Weighing weighing = new Weighing(List.of(Loads.support("nose", 1.1, 0.2), Loads.support("mains", 4.1, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         // 5.2 kg, 3.09 kg m; the list has 5 kg, 3.0 kg m: 0.2 kg with 0.09 kg m.
         MissingItem missing = balance.weighed().orElseThrow().missing().orElseThrow();
@@ -54,77 +49,56 @@ class WeighingTest {
         assertThat(missing.armM()).isCloseTo(0.45, within(1e-9));
         assertThat(balance.findings()).hasSize(1);
         assertThat(balance.findings().get(0).code()).isEqualTo("weighing-differs-in-mass");
-        assertThat(balance.findings().get(0).message())
-                .contains("a missing item of 200 g at 450 mm would explain it");
+        assertThat(balance.findings().get(0).message()).contains("a missing item of 200 g at 450 mm would explain it");
     }
 
     @Test
     void aListThatHoldsTooMuchSaysSo() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(Loads.support("nose", 1, 0.2), Loads.support("mains", 3.7, 0.7)));
+        Weighing weighing = new Weighing(List.of(Loads.support("nose", 1, 0.2), Loads.support("mains", 3.7, 0.7)));
         assertThat(MassBalance.of(Loads.task(LIST, weighing)).findings().get(0).message())
                 .contains("an item too many of 300 g at 700 mm");
     }
 
     @Test
     void aWrongArmIsToldFromAWrongMass() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(Loads.support("nose", 1.2, 0.2), Loads.support("mains", 3.8, 0.7)));
+        Weighing weighing = new Weighing(List.of(Loads.support("nose", 1.2, 0.2), Loads.support("mains", 3.8, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().missing()).isEmpty();
-        assertThat(balance.findings())
-                .extracting(Finding::code)
-                .containsExactly("weighing-differs-in-arm");
+        assertThat(balance.findings()).extracting(Finding::code).containsExactly("weighing-differs-in-arm");
         assertThat(balance.findings().get(0).message()).contains("20.0 mm ahead of");
     }
 
     @Test
     void aSupportThatCarriesNothingVoidsTheWeighing() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(
-                                new Support("nose", 0.3, 0.4, 0.2, OptionalDouble.empty(), 0, 0),
-                                Loads.support("mains", 5, 0.7)));
+        Weighing weighing = new Weighing(List.of(
+                new Support("nose", 0.3, 0.4, 0.2, OptionalDouble.empty(), 0, 0), Loads.support("mains", 5, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed()).isEmpty();
-        assertThat(balance.findings())
-                .extracting(Finding::code)
-                .containsExactly("support-not-loaded");
-        assertThat(balance.findings().get(0).subject())
-                .isEqualTo(Subject.of(BalancePart.SUPPORT, 0));
+        assertThat(balance.findings()).extracting(Finding::code).containsExactly("support-not-loaded");
+        assertThat(balance.findings().get(0).subject()).isEqualTo(Subject.of(BalancePart.SUPPORT, 0));
     }
 
     @Test
     void supportsAtOneArmTellTheMassOnly() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(Loads.support("right", 2.5, 0.6), Loads.support("left", 2.5, 0.6)));
+        Weighing weighing = new Weighing(List.of(Loads.support("right", 2.5, 0.6), Loads.support("left", 2.5, 0.6)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         Weighed weighed = balance.weighed().orElseThrow();
         assertThat(weighed.massKg()).isEqualTo(5);
         assertThat(weighed.armM()).isEmpty();
         assertThat(weighed.differenceFromItemsM()).isEmpty();
-        assertThat(balance.findings())
-                .extracting(Finding::code)
-                .containsExactly("supports-at-one-arm");
+        assertThat(balance.findings()).extracting(Finding::code).containsExactly("supports-at-one-arm");
     }
 
     @Test
     void supportsInOneLineTellNoLateralPlace() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(
-                                Loads.support("one", 1, 0.4, -0.1),
-                                Loads.support("two", 3, 0.6, 0),
-                                Loads.support("three", 1, 0.8, 0.1)));
+        Weighing weighing = new Weighing(List.of(
+                Loads.support("one", 1, 0.4, -0.1),
+                Loads.support("two", 3, 0.6, 0),
+                Loads.support("three", 1, 0.8, 0.1)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().armM()).isPresent();
         assertThat(balance.weighed().get().lateralM()).isEmpty();
-        assertThat(balance.findings())
-                .extracting(Finding::code)
-                .containsExactly("supports-in-line");
+        assertThat(balance.findings()).extracting(Finding::code).containsExactly("supports-in-line");
     }
 
     @Test
@@ -132,7 +106,10 @@ class WeighingTest {
         Support nose = Loads.support("nose", 1, 0.2, 0);
         Support right = Loads.support("right", 2.1, 0.7, 0.4);
         Weighing placed = new Weighing(List.of(nose, right, Loads.support("left", 1.9, 0.7, -0.4)));
-        assertThat(MassBalance.of(Loads.task(LIST, placed)).weighed().orElseThrow().lateralM())
+        assertThat(MassBalance.of(Loads.task(LIST, placed))
+                        .weighed()
+                        .orElseThrow()
+                        .lateralM())
                 .hasValueCloseTo(0.016, within(1e-12));
         Weighing unplaced = new Weighing(List.of(nose, right, Loads.support("left", 1.9, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, unplaced));
@@ -144,22 +121,18 @@ class WeighingTest {
 
     @Test
     void limitsHoldForTheWeighedAircraftToo() {
-        Weighing weighing =
-                new Weighing(
-                        List.of(Loads.support("nose", 0.5, 0.2), Loads.support("mains", 4.5, 0.7)));
-        BalanceTask task =
-                new BalanceTask(
-                        LIST,
-                        Optional.of(weighing),
+        Weighing weighing = new Weighing(List.of(Loads.support("nose", 0.5, 0.2), Loads.support("mains", 4.5, 0.7)));
+        BalanceTask task = new BalanceTask(
+                LIST,
+                Optional.of(weighing),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new Limits(
+                        OptionalDouble.empty(),
                         Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(
-                                new Limits(
-                                        OptionalDouble.empty(),
-                                        Optional.empty(),
-                                        Optional.of(new Station.AtArm(0.62)),
-                                        OptionalDouble.empty())),
-                        Optional.empty());
+                        Optional.of(new Station.AtArm(0.62)),
+                        OptionalDouble.empty())),
+                Optional.empty());
         assertThat(MassBalance.of(task).findings())
                 .filteredOn(f -> f.severity() == Severity.STOP)
                 .singleElement()

@@ -32,9 +32,8 @@ class BladeElementPropertyTest {
             int blades = 1 + random.nextInt(6);
             double advanceRatio = i % 10 == 0 ? 0 : 2 * random.nextDouble();
             double revPerS = (500 + 11_500 * random.nextDouble()) / 60;
-            PropellerCoefficients got =
-                    new BladeElementModel(diameterM, pitchM, blades, type)
-                            .at(advanceRatio, revPerS * diameterM * diameterM / 1.48e-5);
+            PropellerCoefficients got = new BladeElementModel(diameterM, pitchM, blades, type)
+                    .at(advanceRatio, revPerS * diameterM * diameterM / 1.48e-5);
             assertThat(Double.isFinite(got.thrust()) && Double.isFinite(got.power()))
                     .describedAs("case %d", i)
                     .isTrue();
@@ -118,11 +117,9 @@ class BladeElementPropertyTest {
         double revPerS = shareOfFastest * fastest;
         Propeller propeller = Propeller.ofSize(diameterM, pitchRatio * diameterM, blades, type);
         PropellerMap map = PropellerMap.of(propeller, AIR, fastest);
-        BladeElementModel model =
-                new BladeElementModel(diameterM, pitchRatio * diameterM, blades, type);
+        BladeElementModel model = new BladeElementModel(diameterM, pitchRatio * diameterM, blades, type);
         double advanceRatio = shareOfNoLift * model.noLiftAdvanceRatio();
-        double reynolds =
-                AIR.densityKgPerM3() * revPerS * diameterM * diameterM / AIR.viscosityPaS();
+        double reynolds = AIR.densityKgPerM3() * revPerS * diameterM * diameterM / AIR.viscosityPaS();
         PropellerCoefficients exact = model.at(advanceRatio, reynolds);
         PropellerCoefficients atRest = model.at(0, reynolds);
         PropellerCoefficients read = map.at(advanceRatio, revPerS);
@@ -136,15 +133,12 @@ class BladeElementPropertyTest {
             @ForAll @DoubleRange(min = 0.7, max = 1.4) double powerRatio) {
         double revPerS = 90;
         double diameterM = 0.4;
-        StaticTest test =
-                new StaticTest(2 * Math.PI * revPerS, 25 * thrustRatio, 350 * powerRatio, AIR);
-        Propeller propeller =
-                new Propeller(diameterM, 0.2, 2, BladeType.EFFICIENT, test, OptionalDouble.empty());
+        StaticTest test = new StaticTest(2 * Math.PI * revPerS, 25 * thrustRatio, 350 * powerRatio, AIR);
+        Propeller propeller = new Propeller(diameterM, 0.2, 2, BladeType.EFFICIENT, test, OptionalDouble.empty());
         PropellerCoefficients got = PropellerMap.of(propeller, AIR, 120).at(0, revPerS);
         double scaleN = AIR.densityKgPerM3() * revPerS * revPerS * Math.pow(diameterM, 4);
         assertThat(got.thrust() * scaleN).isCloseTo(test.thrustN(), within(0.1));
-        assertThat(got.power() * scaleN * revPerS * diameterM)
-                .isCloseTo(test.shaftPowerW(), within(2.0));
+        assertThat(got.power() * scaleN * revPerS * diameterM).isCloseTo(test.shaftPowerW(), within(2.0));
     }
 
     @Test
@@ -154,10 +148,8 @@ class BladeElementPropertyTest {
         assertThat(zeroThrust.orElseThrow()).isCloseTo(0.18 / 0.28 * 1.25, within(0.12));
     }
 
-    private static double staticThrustN(
-            double diameterM, double pitchM, BladeType type, double revPerS) {
-        double reynolds =
-                AIR.densityKgPerM3() * revPerS * diameterM * diameterM / AIR.viscosityPaS();
+    private static double staticThrustN(double diameterM, double pitchM, BladeType type, double revPerS) {
+        double reynolds = AIR.densityKgPerM3() * revPerS * diameterM * diameterM / AIR.viscosityPaS();
         return new BladeElementModel(diameterM, pitchM, 2, type).at(0, reynolds).thrust()
                 * AIR.densityKgPerM3()
                 * revPerS

@@ -41,8 +41,7 @@ class BladeElementRegressionTest {
             double fastPower) {
         double diameterM = Length.mFromIn(diameterIn);
         double reynolds = 1.225 * rpm / 60 * diameterM * diameterM / 1.81e-5;
-        BladeElementModel model =
-                new BladeElementModel(diameterM, Length.mFromIn(pitchIn), blades, type);
+        BladeElementModel model = new BladeElementModel(diameterM, Length.mFromIn(pitchIn), blades, type);
         agree(model.at(0, reynolds), staticThrust, staticPower);
         agree(model.at(0.3, reynolds), slowThrust, slowPower);
         agree(model.at(0.6, reynolds), fastThrust, fastPower);
@@ -71,13 +70,12 @@ class BladeElementRegressionTest {
         double separation = SectionPolar.separation(angle);
         assertThat(SectionPolar.lift(angle, Math.sin(angle), Math.cos(angle), separation))
                 .isCloseTo(lift, within(6e-6));
-        assertThat(
-                        SectionPolar.drag(
-                                angle,
-                                Math.sin(angle),
-                                separation,
-                                SectionPolar.profileDrag(type, reynolds),
-                                type.liftDragFactor()))
+        assertThat(SectionPolar.drag(
+                        angle,
+                        Math.sin(angle),
+                        separation,
+                        SectionPolar.profileDrag(type, reynolds),
+                        type.liftDragFactor()))
                 .isCloseTo(drag, within(6e-6));
     }
 }

@@ -31,8 +31,7 @@ final class Drives {
     }
 
     static Propeller propeller(double diameterIn, double pitchIn) {
-        return Propeller.ofSize(
-                Length.mFromIn(diameterIn), Length.mFromIn(pitchIn), 2, BladeType.EFFICIENT);
+        return Propeller.ofSize(Length.mFromIn(diameterIn), Length.mFromIn(pitchIn), 2, BladeType.EFFICIENT);
     }
 
     static Supply pack() {
@@ -70,11 +69,9 @@ final class Drives {
     /** Parasitic and induced drag, the second by weight squared. */
     static double dragN(double airspeedMPerS, double zeroLiftCoefficient) {
         double wingAreaM2 = 0.9;
-        double pressureArea =
-                0.5 * AIR.densityKgPerM3() * airspeedMPerS * airspeedMPerS * wingAreaM2;
+        double pressureArea = 0.5 * AIR.densityKgPerM3() * airspeedMPerS * airspeedMPerS * wingAreaM2;
         double weightN = MASS_KG * StandardAtmosphere.GRAVITY_M_PER_S2;
-        return zeroLiftCoefficient * pressureArea
-                + weightN * weightN / (pressureArea * Math.PI * 0.8 * 10);
+        return zeroLiftCoefficient * pressureArea + weightN * weightN / (pressureArea * Math.PI * 0.8 * 10);
     }
 
     static PropulsionTask task(PropulsionSystem system) {

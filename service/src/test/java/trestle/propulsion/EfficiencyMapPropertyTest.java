@@ -41,11 +41,11 @@ class EfficiencyMapPropertyTest {
         PowerTrain train = train(diameterIn, 0.6);
         double airspeed = airspeedShare * FlightSpeeds.zeroThrustMPerS(train).orElseThrow();
         double mostN = Math.max(0, train.thrustN(airspeed).orElse(0));
-        assertThat(EfficiencyMap.of(train).total(airspeed, 1.005 * mostN + 0.01)).isZero();
+        assertThat(EfficiencyMap.of(train).total(airspeed, 1.005 * mostN + 0.01))
+                .isZero();
     }
 
     private static PowerTrain train(double diameterIn, double pitchRatio) {
-        return PowerTrain.of(
-                Drives.with(Drives.propeller(diameterIn, pitchRatio * diameterIn)), Drives.AIR);
+        return PowerTrain.of(Drives.with(Drives.propeller(diameterIn, pitchRatio * diameterIn)), Drives.AIR);
     }
 }

@@ -11,12 +11,7 @@ import trestle.units.Length;
  * is off. See reference/uiuc-propellers/README.md.
  */
 record HoldOut(
-        String name,
-        BladeType type,
-        double diameterIn,
-        double pitchIn,
-        List<Point> atRest,
-        List<Point> advancing) {
+        String name, BladeType type, double diameterIn, double pitchIn, List<Point> atRest, List<Point> advancing) {
     private static final double DENSITY_KG_PER_M3 = 1.225;
     private static final double VISCOSITY_PA_S = 1.81e-5;
 
@@ -30,14 +25,13 @@ record HoldOut(
         for (String[] row : ReferenceRows.of("/reference/uiuc-propellers/static.csv")) {
             byName.computeIfAbsent(
                             row[0],
-                            name ->
-                                    new HoldOut(
-                                            name,
-                                            BladeType.valueOf(row[1]),
-                                            Double.parseDouble(row[2]),
-                                            Double.parseDouble(row[3]),
-                                            new ArrayList<>(),
-                                            new ArrayList<>()))
+                            name -> new HoldOut(
+                                    name,
+                                    BladeType.valueOf(row[1]),
+                                    Double.parseDouble(row[2]),
+                                    Double.parseDouble(row[3]),
+                                    new ArrayList<>(),
+                                    new ArrayList<>()))
                     .atRest()
                     .add(point(row[4], "0", row[5], row[6]));
         }
@@ -57,17 +51,17 @@ record HoldOut(
     PropellerCoefficients modelled(double rpm, double advanceRatio) {
         double diameterM = Length.mFromIn(diameterIn);
         return new BladeElementModel(diameterM, Length.mFromIn(pitchIn), 2, type)
-                .at(
-                        advanceRatio,
-                        DENSITY_KG_PER_M3 * rpm / 60 * diameterM * diameterM / VISCOSITY_PA_S);
+                .at(advanceRatio, DENSITY_KG_PER_M3 * rpm / 60 * diameterM * diameterM / VISCOSITY_PA_S);
     }
 
     double staticThrustErrorPercent() {
-        return 100 * atRest.stream().mapToDouble(p -> thrustRatio(p) - 1).average().orElseThrow();
+        return 100
+                * atRest.stream().mapToDouble(p -> thrustRatio(p) - 1).average().orElseThrow();
     }
 
     double staticPowerErrorPercent() {
-        return 100 * atRest.stream().mapToDouble(p -> powerRatio(p) - 1).average().orElseThrow();
+        return 100
+                * atRest.stream().mapToDouble(p -> powerRatio(p) - 1).average().orElseThrow();
     }
 
     double meanAbsoluteThrustErrorInFlightPercent() {
@@ -88,11 +82,8 @@ record HoldOut(
 
     double meanAbsoluteEfficiencyError() {
         return useful().stream()
-                .mapToDouble(
-                        p ->
-                                Math.abs(
-                                        modelled(p).efficiency(p.advanceRatio())
-                                                - p.measured().efficiency(p.advanceRatio())))
+                .mapToDouble(p -> Math.abs(
+                        modelled(p).efficiency(p.advanceRatio()) - p.measured().efficiency(p.advanceRatio())))
                 .average()
                 .orElseThrow();
     }
@@ -103,17 +94,18 @@ record HoldOut(
         for (double advanceRatio = 0.05; advanceRatio < 1.6; advanceRatio += 0.01) {
             modelled = Math.max(modelled, modelled(rpm, advanceRatio).efficiency(advanceRatio));
         }
-        double measured =
-                advancing.stream()
-                        .mapToDouble(p -> p.measured().efficiency(p.advanceRatio()))
-                        .max()
-                        .orElseThrow();
+        double measured = advancing.stream()
+                .mapToDouble(p -> p.measured().efficiency(p.advanceRatio()))
+                .max()
+                .orElseThrow();
         return modelled - measured;
     }
 
     private List<Point> useful() {
-        double staticThrust =
-                atRest.stream().mapToDouble(p -> p.measured().thrust()).average().orElseThrow();
+        double staticThrust = atRest.stream()
+                .mapToDouble(p -> p.measured().thrust())
+                .average()
+                .orElseThrow();
         return advancing.stream()
                 .filter(p -> p.measured().thrust() > USEFUL_THRUST_RATIO * staticThrust)
                 .toList();

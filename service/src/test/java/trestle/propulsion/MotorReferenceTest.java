@@ -31,11 +31,9 @@ class MotorReferenceTest {
             double torqueNm = Double.parseDouble(row[2]);
             double rotation = Rotation.radPerSFromRpm(Double.parseDouble(row[3]));
             double motorA = motor.currentA(torqueNm, rotation);
-            assertThat(motor.voltageV(motorA, rotation) * motorA / supplyV)
-                    .isCloseTo(supplyA, withPercentage(5));
+            assertThat(motor.voltageV(motorA, rotation) * motorA / supplyV).isCloseTo(supplyA, withPercentage(5));
             double speed =
-                    (supplyV * supplyA / motorA - motorA * motor.resistanceOhm())
-                            * motor.speedConstantRadPerSPerV();
+                    (supplyV * supplyA / motorA - motorA * motor.resistanceOhm()) * motor.speedConstantRadPerSPerV();
             assertThat(speed).isCloseTo(rotation, withPercentage(5));
         }
     }
@@ -67,16 +65,14 @@ class MotorReferenceTest {
     }
 
     private static List<Double> speedErrors(List<Run> runs, String name, boolean odd) {
-        Motor motor = identify(runs.stream().filter(r -> r.isOf(name) && r.odd() == odd).toList());
+        Motor motor = identify(
+                runs.stream().filter(r -> r.isOf(name) && r.odd() == odd).toList());
         return runs.stream()
                 .filter(r -> r.isOf(name) && r.odd() != odd)
-                .map(
-                        r ->
-                                Math.abs(
-                                        (r.voltageV() - r.currentA() * motor.resistanceOhm())
-                                                        * motor.speedConstantRadPerSPerV()
-                                                        / r.rotationRadPerS()
-                                                - 1))
+                .map(r -> Math.abs((r.voltageV() - r.currentA() * motor.resistanceOhm())
+                                * motor.speedConstantRadPerSPerV()
+                                / r.rotationRadPerS()
+                        - 1))
                 .toList();
     }
 
@@ -126,14 +122,7 @@ class MotorReferenceTest {
 
     @Test
     void noLoadCurrentIsMetAtTheVoltageOfItsTestAndRisesWithSpeed() {
-        Motor motor =
-                new Motor(
-                        30,
-                        0.05,
-                        1.5,
-                        OptionalDouble.of(10),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty());
+        Motor motor = new Motor(30, 0.05, 1.5, OptionalDouble.of(10), OptionalDouble.empty(), OptionalDouble.empty());
         double testedRadPerS = (10 - 1.5 * 0.05) * 30;
         assertThat(motor.noLoadCurrentA(testedRadPerS)).isCloseTo(1.5, within(1e-12));
         assertThat(motor.noLoadCurrentA(2 * testedRadPerS)).isCloseTo(2.25, within(1e-12));
@@ -141,12 +130,7 @@ class MotorReferenceTest {
     }
 
     private record Run(
-            String motor,
-            int propeller,
-            int supply,
-            double voltageV,
-            double currentA,
-            double rotationRadPerS) {
+            String motor, int propeller, int supply, double voltageV, double currentA, double rotationRadPerS) {
         boolean isOf(String name) {
             return motor.equals(name);
         }
@@ -158,15 +142,13 @@ class MotorReferenceTest {
 
     private static List<Run> runs() {
         return ReferenceRows.of("/reference/motor-full-throttle/points.csv").stream()
-                .map(
-                        row ->
-                                new Run(
-                                        row[0],
-                                        Integer.parseInt(row[1]),
-                                        Integer.parseInt(row[2]),
-                                        Double.parseDouble(row[3]),
-                                        Double.parseDouble(row[4]),
-                                        Rotation.radPerSFromRpm(Double.parseDouble(row[5]))))
+                .map(row -> new Run(
+                        row[0],
+                        Integer.parseInt(row[1]),
+                        Integer.parseInt(row[2]),
+                        Double.parseDouble(row[3]),
+                        Double.parseDouble(row[4]),
+                        Rotation.radPerSFromRpm(Double.parseDouble(row[5]))))
                 .toList();
     }
 
@@ -208,32 +190,21 @@ class MotorReferenceTest {
         double diameterM = 0.15;
         double revPerS = known.rotationRadPerS() / (2 * Math.PI);
         double torqueNm = known.currentA() / motor.speedConstantRadPerSPerV();
-        double power =
-                2
-                        * Math.PI
-                        * torqueNm
-                        / (StandardAtmosphere.at(0).densityKgPerM3()
-                                * revPerS
-                                * revPerS
-                                * Math.pow(diameterM, 5));
+        double power = 2
+                * Math.PI
+                * torqueNm
+                / (StandardAtmosphere.at(0).densityKgPerM3() * revPerS * revPerS * Math.pow(diameterM, 5));
         CoefficientTable table =
-                new CoefficientTable(
-                        List.of(
-                                new CoefficientRow(0, 0.1, power),
-                                new CoefficientRow(1, 0, power)));
-        Propeller propeller =
-                new Propeller(diameterM, 0.1, 2, BladeType.GENERAL, table, OptionalDouble.empty());
+                new CoefficientTable(List.of(new CoefficientRow(0, 0.1, power), new CoefficientRow(1, 0, power)));
+        Propeller propeller = new Propeller(diameterM, 0.1, 2, BladeType.GENERAL, table, OptionalDouble.empty());
         PropulsionSystem system =
-                new PropulsionSystem(
-                        motor, new Controller(50, 20, 0), propeller, 1, Supply.steady(voltageV));
+                new PropulsionSystem(motor, new Controller(50, 20, 0), propeller, 1, Supply.steady(voltageV));
         return PowerTrain.of(system, StandardAtmosphere.at(0)).atFullThrottle(0).orElseThrow();
     }
 
     private static double efficiency(Motor motor, double voltageV, double currentA) {
-        double rotation =
-                (voltageV - currentA * motor.resistanceOhm()) * motor.speedConstantRadPerSPerV();
-        double torqueNm =
-                (currentA - motor.noLoadCurrentA(rotation)) / motor.speedConstantRadPerSPerV();
+        double rotation = (voltageV - currentA * motor.resistanceOhm()) * motor.speedConstantRadPerSPerV();
+        double torqueNm = (currentA - motor.noLoadCurrentA(rotation)) / motor.speedConstantRadPerSPerV();
         return torqueNm * rotation / (voltageV * currentA);
     }
 

@@ -15,23 +15,20 @@ import trestle.units.Rotation;
 
 class PowerTrainPropertyTest {
 
-    private static PowerTrain train(
-            double rpmPerV, double diameterIn, double pitchRatio, double packOhm) {
-        Motor motor =
-                new Motor(
-                        Rotation.radPerSFromRpm(rpmPerV),
-                        0.04,
-                        1.0,
-                        OptionalDouble.of(15),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty());
-        PropulsionSystem system =
-                new PropulsionSystem(
-                        motor,
-                        Drives.controller(),
-                        Drives.propeller(diameterIn, pitchRatio * diameterIn),
-                        1,
-                        Drives.pack(24.5, packOhm));
+    private static PowerTrain train(double rpmPerV, double diameterIn, double pitchRatio, double packOhm) {
+        Motor motor = new Motor(
+                Rotation.radPerSFromRpm(rpmPerV),
+                0.04,
+                1.0,
+                OptionalDouble.of(15),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        PropulsionSystem system = new PropulsionSystem(
+                motor,
+                Drives.controller(),
+                Drives.propeller(diameterIn, pitchRatio * diameterIn),
+                1,
+                Drives.pack(24.5, packOhm));
         return PowerTrain.of(system, Drives.AIR);
     }
 
@@ -68,27 +65,17 @@ class PowerTrainPropertyTest {
             @ForAll @DoubleRange(min = 0.2, max = 1) double throttle,
             @ForAll @DoubleRange(min = 0.5, max = 25) double airspeed) {
         PowerTrain train = train(rpmPerV, diameterIn, pitchRatio, packOhm);
-        train.atThrottle(throttle, airspeed)
-                .filter(p -> p.thrustN() > 0)
-                .ifPresent(
-                        p -> {
-                            Efficiency e = p.efficiency();
-                            assertThat(e.propeller())
-                                    .isBetween(0.0, 1.0)
-                                    .isLessThanOrEqualTo(p.idealPropellerEfficiency());
-                            assertThat(e.motor()).isBetween(0.0, 1.0);
-                            assertThat(e.controller()).isBetween(0.0, 1.0);
-                            assertThat(e.total() * p.electricalPowerW())
-                                    .isCloseTo(p.thrustN() * airspeed, within(1e-6));
-                            assertThat(p.supplyVoltageV())
-                                    .isCloseTo(24.5 - packOhm * p.supplyCurrentA(), within(1e-6));
-                            assertThat(p.throttleFraction()).isCloseTo(throttle, within(1e-9));
-                            double heatW =
-                                    p.motorCurrentA() * p.motorCurrentA() * 0.04
-                                            + noLoadPowerW(train, p);
-                            assertThat(p.motorPowerW() - heatW)
-                                    .isCloseTo(p.shaftPowerW(), within(1e-6));
-                        });
+        train.atThrottle(throttle, airspeed).filter(p -> p.thrustN() > 0).ifPresent(p -> {
+            Efficiency e = p.efficiency();
+            assertThat(e.propeller()).isBetween(0.0, 1.0).isLessThanOrEqualTo(p.idealPropellerEfficiency());
+            assertThat(e.motor()).isBetween(0.0, 1.0);
+            assertThat(e.controller()).isBetween(0.0, 1.0);
+            assertThat(e.total() * p.electricalPowerW()).isCloseTo(p.thrustN() * airspeed, within(1e-6));
+            assertThat(p.supplyVoltageV()).isCloseTo(24.5 - packOhm * p.supplyCurrentA(), within(1e-6));
+            assertThat(p.throttleFraction()).isCloseTo(throttle, within(1e-9));
+            double heatW = p.motorCurrentA() * p.motorCurrentA() * 0.04 + noLoadPowerW(train, p);
+            assertThat(p.motorPowerW() - heatW).isCloseTo(p.shaftPowerW(), within(1e-6));
+        });
     }
 
     private static double noLoadPowerW(PowerTrain train, OperatingPoint point) {
@@ -111,8 +98,7 @@ class PowerTrainPropertyTest {
         OperatingPoint held = train.holding(point.thrustN(), airspeed).orElseThrow();
         assertThat(held.throttleFraction()).isCloseTo(throttle, within(1e-5));
         assertThat(held.supplyCurrentA()).isCloseTo(point.supplyCurrentA(), withPercentage(0.01));
-        assertThat(train.efficiency(airspeed, point.thrustN()).orElseThrow())
-                .isEqualTo(held.efficiency());
+        assertThat(train.efficiency(airspeed, point.thrustN()).orElseThrow()).isEqualTo(held.efficiency());
     }
 
     @Property(tries = 100)
@@ -131,18 +117,16 @@ class PowerTrainPropertyTest {
     /** On a supply that does not sag, motors do not know of each other. */
     @Property(tries = 50)
     void motorsOnASteadySupplyAddUp(
-            @ForAll @IntRange(min = 2, max = 8) int count,
-            @ForAll @DoubleRange(min = 0, max = 20) double airspeed) {
+            @ForAll @IntRange(min = 2, max = 8) int count, @ForAll @DoubleRange(min = 0, max = 20) double airspeed) {
         PropulsionSystem one = Drives.with(Supply.steady(24));
         PropulsionSystem many =
-                new PropulsionSystem(
-                        one.motor(), one.controller(), one.propeller(), count, one.supply());
+                new PropulsionSystem(one.motor(), one.controller(), one.propeller(), count, one.supply());
         OperatingPoint single =
                 PowerTrain.of(one, Drives.AIR).atFullThrottle(airspeed).orElseThrow();
-        OperatingPoint all = PowerTrain.of(many, Drives.AIR).atFullThrottle(airspeed).orElseThrow();
+        OperatingPoint all =
+                PowerTrain.of(many, Drives.AIR).atFullThrottle(airspeed).orElseThrow();
         assertThat(all.thrustN()).isCloseTo(count * single.thrustN(), withPercentage(1e-4));
-        assertThat(all.supplyCurrentA())
-                .isCloseTo(count * single.supplyCurrentA(), withPercentage(1e-4));
+        assertThat(all.supplyCurrentA()).isCloseTo(count * single.supplyCurrentA(), withPercentage(1e-4));
         assertThat(all.motorCurrentA()).isCloseTo(single.motorCurrentA(), withPercentage(1e-4));
     }
 

@@ -39,7 +39,8 @@ class PropellerHoldOutReferenceTest {
      */
     @Test
     void thrustAndPowerInFlightAreWithinFifteenPercentOnAverage() {
-        assertThat(meanAbsolute(HoldOut::meanAbsoluteThrustErrorInFlightPercent)).isLessThan(15);
+        assertThat(meanAbsolute(HoldOut::meanAbsoluteThrustErrorInFlightPercent))
+                .isLessThan(15);
         assertThat(meanAbsolute(HoldOut::meanAbsolutePowerErrorInFlightPercent)).isLessThan(15);
     }
 

@@ -34,30 +34,22 @@ class PropulsionMatchPropertyTest {
             @ForAll @DoubleRange(min = 0, max = 5) double packOhm,
             @ForAll @DoubleRange(min = 0, max = 15_000) double altitudeM,
             @ForAll @DoubleRange(min = 0.01, max = 10) double dragCoefficient) {
-        Motor motor =
-                new Motor(
-                        Rotation.radPerSFromRpm(rpmPerV),
-                        motorOhm,
-                        noLoadA,
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(50),
-                        OptionalDouble.of(1000));
-        Propeller propeller =
-                Propeller.ofSize(
-                        diameterIn * 0.0254, pitchRatio * diameterIn * 0.0254, blades, type);
-        Supply supply =
-                new Supply(
-                        VoltageSource.behindResistance(packV, packOhm),
-                        packV,
-                        OptionalDouble.of(50),
-                        OptionalDouble.empty());
-        PropulsionTask task =
-                new PropulsionTask(
-                        new PropulsionSystem(motor, Drives.controller(), propeller, motors, supply),
-                        StandardAtmosphere.at(altitudeM),
-                        Optional.of(new CruiseDemand(14, v -> Drives.dragN(v, dragCoefficient))),
-                        OptionalDouble.of(8),
-                        List.of(0.0, 5.0, 40.0));
+        Motor motor = new Motor(
+                Rotation.radPerSFromRpm(rpmPerV),
+                motorOhm,
+                noLoadA,
+                OptionalDouble.empty(),
+                OptionalDouble.of(50),
+                OptionalDouble.of(1000));
+        Propeller propeller = Propeller.ofSize(diameterIn * 0.0254, pitchRatio * diameterIn * 0.0254, blades, type);
+        Supply supply = new Supply(
+                VoltageSource.behindResistance(packV, packOhm), packV, OptionalDouble.of(50), OptionalDouble.empty());
+        PropulsionTask task = new PropulsionTask(
+                new PropulsionSystem(motor, Drives.controller(), propeller, motors, supply),
+                StandardAtmosphere.at(altitudeM),
+                Optional.of(new CruiseDemand(14, v -> Drives.dragN(v, dragCoefficient))),
+                OptionalDouble.of(8),
+                List.of(0.0, 5.0, 40.0));
 
         PropulsionMatch match = PropulsionMatch.of(task);
 

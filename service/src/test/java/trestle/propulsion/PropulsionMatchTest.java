@@ -23,21 +23,16 @@ class PropulsionMatchTest {
         DrivePerformance drive = match.performance();
         OperatingPoint cruise = drive.cruise().orElseThrow();
         assertThat(match.findings()).isEmpty();
-        assertThat(cruise.thrustN())
-                .isCloseTo(Drives.dragN(Drives.CRUISE_M_PER_S, 0.028), within(1e-6));
+        assertThat(cruise.thrustN()).isCloseTo(Drives.dragN(Drives.CRUISE_M_PER_S, 0.028), within(1e-6));
         assertThat(cruise.throttleFraction()).isBetween(0.3, 0.8);
         assertThat(drive.thrustToWeightRatio().orElseThrow())
                 .isCloseTo(
-                        drive.atRest().orElseThrow().thrustN()
-                                / (8 * StandardAtmosphere.GRAVITY_M_PER_S2),
+                        drive.atRest().orElseThrow().thrustN() / (8 * StandardAtmosphere.GRAVITY_M_PER_S2),
                         within(1e-12));
         assertThat(drive.curve()).hasSize(21);
         assertThat(drive.pitchSpeedMPerS().orElseThrow())
                 .isCloseTo(
-                        Rotation.rpmFromRadPerS(drive.atRest().orElseThrow().rotationRadPerS())
-                                / 60
-                                * 8
-                                * 0.0254,
+                        Rotation.rpmFromRadPerS(drive.atRest().orElseThrow().rotationRadPerS()) / 60 * 8 * 0.0254,
                         within(1e-9));
     }
 
@@ -53,13 +48,8 @@ class PropulsionMatchTest {
 
     @Test
     void curveFollowsTheAirspeedsAskedAndLeavesOutWhatTheWindDrives() {
-        PropulsionTask task =
-                new PropulsionTask(
-                        Drives.system(),
-                        Drives.AIR,
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        List.of(20.0, 0.0, 80.0));
+        PropulsionTask task = new PropulsionTask(
+                Drives.system(), Drives.AIR, Optional.empty(), OptionalDouble.empty(), List.of(20.0, 0.0, 80.0));
         PropulsionMatch match = PropulsionMatch.of(task);
         assertThat(match.performance().curve())
                 .extracting(OperatingPoint::airspeedMPerS)
@@ -74,15 +64,13 @@ class PropulsionMatchTest {
     void thinAirTakesThrustAndAddsTipMach() {
         DrivePerformance low = PropulsionMatch.of(Drives.task(Drives.system())).performance();
         PropulsionTask task = Drives.task(Drives.system());
-        DrivePerformance high =
-                PropulsionMatch.of(
-                                new PropulsionTask(
-                                        task.system(),
-                                        StandardAtmosphere.at(3000),
-                                        task.cruise(),
-                                        task.takeoffMassKg(),
-                                        task.airspeedsMPerS()))
-                        .performance();
+        DrivePerformance high = PropulsionMatch.of(new PropulsionTask(
+                        task.system(),
+                        StandardAtmosphere.at(3000),
+                        task.cruise(),
+                        task.takeoffMassKg(),
+                        task.airspeedsMPerS()))
+                .performance();
         assertThat(high.atRest().orElseThrow().thrustN())
                 .isLessThan(low.atRest().orElseThrow().thrustN());
         assertThat(high.tipMachRatio().orElseThrow())
@@ -112,15 +100,13 @@ class PropulsionMatchTest {
 
     @Test
     void controllerBelowTheFullPackStopsAndTheRestStands() {
-        PropulsionMatch match =
-                PropulsionMatch.of(Drives.task(Drives.with(new Controller(80, 17, 0.003))));
+        PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(new Controller(80, 17, 0.003))));
         Finding finding = only(match, "controller-voltage-exceeded");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value()).hasValue(25.2);
         assertThat(finding.limit()).hasValue(17);
         assertThat(finding.message()).contains("25.2 V").contains("17.0 V");
-        assertThat(match.headroom().controllerVoltageFraction().orElseThrow())
-                .isCloseTo(1 - 25.2 / 17, within(1e-12));
+        assertThat(match.headroom().controllerVoltageFraction().orElseThrow()).isCloseTo(1 - 25.2 / 17, within(1e-12));
         assertThat(match.performance().cruise()).isPresent();
     }
 
@@ -142,8 +128,7 @@ class PropulsionMatchTest {
 
     @Test
     void supplyThatCollapsesIsAFindingNotAnException() {
-        PropulsionMatch match =
-                PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 1000))));
+        PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 1000))));
         assertThat(only(match, "propeller-not-turned").severity()).isEqualTo(Severity.STOP);
         assertThat(match.performance().atRest()).isEmpty();
         assertThat(match.performance().curve()).isEmpty();
@@ -154,30 +139,21 @@ class PropulsionMatchTest {
     void packPastItsPowerPeakStops() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 2))));
         assertThat(only(match, "pack-past-power-peak").severity()).isEqualTo(Severity.STOP);
-        PropulsionMatch softer =
-                PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 0.25))));
+        PropulsionMatch softer = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 0.25))));
         assertThat(only(softer, "pack-sags").severity()).isEqualTo(Severity.ATTENTION);
     }
 
     @Test
     void cutoffAboveTheVoltageAtFullThrottleStops() {
-        double underLoadV =
-                PropulsionMatch.of(Drives.task(Drives.system()))
-                        .performance()
-                        .atRest()
-                        .orElseThrow()
-                        .supplyVoltageV();
+        double underLoadV = PropulsionMatch.of(Drives.task(Drives.system()))
+                .performance()
+                .atRest()
+                .orElseThrow()
+                .supplyVoltageV();
         Supply pack = Drives.pack();
         Supply early =
-                new Supply(
-                        pack.source(),
-                        pack.fullVoltageV(),
-                        pack.maxCurrentA(),
-                        OptionalDouble.of(underLoadV + 0.1));
-        Finding finding =
-                only(
-                        PropulsionMatch.of(Drives.task(Drives.with(early))),
-                        "cutoff-at-full-throttle");
+                new Supply(pack.source(), pack.fullVoltageV(), pack.maxCurrentA(), OptionalDouble.of(underLoadV + 0.1));
+        Finding finding = only(PropulsionMatch.of(Drives.task(Drives.with(early))), "cutoff-at-full-throttle");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.SUPPLY_CUTOFF));
         assertThat(finding.value().orElseThrow()).isCloseTo(underLoadV, within(1e-9));
@@ -196,21 +172,16 @@ class PropulsionMatchTest {
     }
 
     private static PowerTrain powerful(double speedConstantRpmPerV, double diameterIn) {
-        Motor motor =
-                new Motor(
-                        Rotation.radPerSFromRpm(speedConstantRpmPerV),
-                        0.04,
-                        1.2,
-                        OptionalDouble.of(20),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty());
+        Motor motor = new Motor(
+                Rotation.radPerSFromRpm(speedConstantRpmPerV),
+                0.04,
+                1.2,
+                OptionalDouble.of(20),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
         return PowerTrain.of(
                 new PropulsionSystem(
-                        motor,
-                        Drives.controller(),
-                        Drives.propeller(diameterIn, 0.8 * diameterIn),
-                        1,
-                        Drives.pack()),
+                        motor, Drives.controller(), Drives.propeller(diameterIn, 0.8 * diameterIn), 1, Drives.pack()),
                 Drives.AIR);
     }
 
@@ -219,34 +190,29 @@ class PropulsionMatchTest {
     void aDriveThatHoldsNothingButCruiseHasItsTopSpeedThere() {
         PropulsionTask task = Drives.task(Drives.system());
         double cruise = Drives.CRUISE_M_PER_S;
-        double thrustN = PowerTrain.of(task.system(), task.air()).thrustN(cruise).orElseThrow();
+        double thrustN =
+                PowerTrain.of(task.system(), task.air()).thrustN(cruise).orElseThrow();
         DragCurve needle = v -> 0.999 * thrustN + 50 * Math.abs(v - cruise);
-        PropulsionMatch match =
-                PropulsionMatch.of(
-                        new PropulsionTask(
-                                task.system(),
-                                task.air(),
-                                Optional.of(new CruiseDemand(cruise, needle)),
-                                OptionalDouble.empty(),
-                                List.of()));
+        PropulsionMatch match = PropulsionMatch.of(new PropulsionTask(
+                task.system(),
+                task.air(),
+                Optional.of(new CruiseDemand(cruise, needle)),
+                OptionalDouble.empty(),
+                List.of()));
         assertThat(match.performance().cruise()).isPresent();
-        assertThat(match.performance().topSpeedMPerS().orElseThrow())
-                .isCloseTo(cruise, within(0.01));
-        assertThat(match.findings())
-                .extracting(Finding::code)
-                .doesNotContain("thrust-never-reaches-drag");
+        assertThat(match.performance().topSpeedMPerS().orElseThrow()).isCloseTo(cruise, within(0.01));
+        assertThat(match.findings()).extracting(Finding::code).doesNotContain("thrust-never-reaches-drag");
     }
 
     @Test
     void propellerTurnedFasterThanItsMakerAllowsStops() {
-        Propeller fast =
-                new Propeller(
-                        0.4064,
-                        0.2032,
-                        2,
-                        BladeType.EFFICIENT,
-                        new GeometryOnly(),
-                        OptionalDouble.of(Rotation.radPerSFromRpm(6000)));
+        Propeller fast = new Propeller(
+                0.4064,
+                0.2032,
+                2,
+                BladeType.EFFICIENT,
+                new GeometryOnly(),
+                OptionalDouble.of(Rotation.radPerSFromRpm(6000)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(fast)));
         Finding finding = only(match, "propeller-rotation-exceeded");
         assertThat(finding.limit().orElseThrow()).isCloseTo(6000, within(1e-6));
@@ -255,12 +221,11 @@ class PropulsionMatchTest {
 
     @Test
     void ratingWithinTenPercentAsksForAttention() {
-        double needA =
-                PropulsionMatch.of(Drives.task(Drives.system()))
-                        .performance()
-                        .atRest()
-                        .orElseThrow()
-                        .motorCurrentA();
+        double needA = PropulsionMatch.of(Drives.task(Drives.system()))
+                .performance()
+                .atRest()
+                .orElseThrow()
+                .motorCurrentA();
         Controller close = new Controller(1.05 * needA, 26, 0.003);
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(close)));
         assertThat(only(match, "controller-current-thin").severity()).isEqualTo(Severity.ATTENTION);
@@ -269,17 +234,15 @@ class PropulsionMatchTest {
     @Test
     void highCruiseThrottleAsksForAttention() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system(), 0.15));
-        assertThat(only(match, "cruise-throttle-high").value().orElseThrow())
-                .isBetween(80.0, 100.0);
+        assertThat(only(match, "cruise-throttle-high").value().orElseThrow()).isBetween(80.0, 100.0);
     }
 
     @Test
     void propellersOutsideTheDataAreNamedByWhatIsOutside() {
         Propeller odd = Propeller.ofSize(0.7, 0.9, 6, BladeType.WIDE);
-        List<Finding> findings =
-                PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
-                        .filter(f -> f.code().equals("propeller-outside-checked-range"))
-                        .toList();
+        List<Finding> findings = PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
+                .filter(f -> f.code().equals("propeller-outside-checked-range"))
+                .toList();
         assertThat(findings)
                 .extracting(f -> f.subject())
                 .contains(
@@ -287,87 +250,63 @@ class PropulsionMatchTest {
                         Subject.of(PropulsionPart.PROPELLER_PITCH),
                         Subject.of(PropulsionPart.PROPELLER_BLADES));
         assertThat(findings.get(0).message()).contains("27.56 in").contains("21 in");
-        assertThat(
-                        PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
-                                .map(Finding::code))
+        assertThat(PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
+                        .map(Finding::code))
                 .contains("wide-blades-in-cruise");
     }
 
     @Test
     void staticTestBeyondMomentumTheoryStops() {
-        StaticTest test =
-                new StaticTest(Rotation.radPerSFromRpm(6000), 60, 300, StandardAtmosphere.at(0));
+        StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 60, 300, StandardAtmosphere.at(0));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(test))));
         assertThat(only(match, "static-test-impossible").value().orElseThrow()).isGreaterThan(1);
-        assertThat(match.findings())
-                .extracting(Finding::code)
-                .contains("static-test-far-from-model");
+        assertThat(match.findings()).extracting(Finding::code).contains("static-test-far-from-model");
     }
 
     @Test
     void tableBeyondMomentumTheoryStopsAtItsRow() {
-        CoefficientTable table =
-                new CoefficientTable(
-                        List.of(
-                                new CoefficientRow(0, 0.09, 0.03),
-                                new CoefficientRow(0.4, 0.06, 0.02),
-                                new CoefficientRow(0.7, 0, 0.01)));
+        CoefficientTable table = new CoefficientTable(List.of(
+                new CoefficientRow(0, 0.09, 0.03),
+                new CoefficientRow(0.4, 0.06, 0.02),
+                new CoefficientRow(0.7, 0, 0.01)));
         Finding finding =
-                only(
-                        PropulsionMatch.of(Drives.task(Drives.with(tested(table)))),
-                        "propeller-table-impossible");
+                only(PropulsionMatch.of(Drives.task(Drives.with(tested(table)))), "propeller-table-impossible");
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_TABLE, 1));
     }
 
     /** Each row keeps momentum theory, the middle between the last two does not. */
     @Test
     void tableBeyondMomentumTheoryBetweenItsRowsStops() {
-        CoefficientTable table =
-                new CoefficientTable(
-                        List.of(
-                                new CoefficientRow(0, 0.09, 0.04),
-                                new CoefficientRow(0.4, 0.06, 0.04),
-                                new CoefficientRow(0.8, -0.001, -0.02)));
+        CoefficientTable table = new CoefficientTable(List.of(
+                new CoefficientRow(0, 0.09, 0.04),
+                new CoefficientRow(0.4, 0.06, 0.04),
+                new CoefficientRow(0.8, -0.001, -0.02)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
         Finding finding = only(match, "propeller-table-impossible-in-flight");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value().orElseThrow()).isGreaterThan(finding.limit().orElseThrow());
-        assertThat(match.findings())
-                .extracting(Finding::code)
-                .doesNotContain("propeller-table-impossible");
+        assertThat(match.findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
     }
 
     @Test
     void measuredTableRunsTheDriveAndSaysWhereItEnds() {
-        CoefficientTable table =
-                new CoefficientTable(
-                        List.of(
-                                new CoefficientRow(0.1, 0.085, 0.030),
-                                new CoefficientRow(0.3, 0.058, 0.027),
-                                new CoefficientRow(0.45, 0.034, 0.020)));
+        CoefficientTable table = new CoefficientTable(List.of(
+                new CoefficientRow(0.1, 0.085, 0.030),
+                new CoefficientRow(0.3, 0.058, 0.027),
+                new CoefficientRow(0.45, 0.034, 0.020)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
-        assertThat(only(match, "propeller-table-exceeded").severity())
-                .isEqualTo(Severity.ATTENTION);
+        assertThat(only(match, "propeller-table-exceeded").severity()).isEqualTo(Severity.ATTENTION);
         OperatingPoint atRest = match.performance().atRest().orElseThrow();
         double revPerS = atRest.rotationRadPerS() / (2 * Math.PI);
         assertThat(atRest.thrustN())
-                .isCloseTo(
-                        0.085
-                                * Drives.AIR.densityKgPerM3()
-                                * revPerS
-                                * revPerS
-                                * Math.pow(0.4064, 4),
-                        within(1e-6));
+                .isCloseTo(0.085 * Drives.AIR.densityKgPerM3() * revPerS * revPerS * Math.pow(0.4064, 4), within(1e-6));
         assertThat(match.performance().topSpeedMPerS()).isPresent();
     }
 
     @Test
     void aTableThatRisesToItsEndStillLosesThrustSomewhere() {
         CoefficientTable table =
-                new CoefficientTable(
-                        List.of(
-                                new CoefficientRow(0, 0.08, 0.04),
-                                new CoefficientRow(0.2, 0.085, 0.041)));
+                new CoefficientTable(List.of(new CoefficientRow(0, 0.08, 0.04), new CoefficientRow(0.2, 0.085, 0.041)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
         assertThat(match.performance().zeroThrustSpeedMPerS()).isPresent();
         assertThat(match.performance().topSpeedMPerS()).isPresent();
@@ -381,15 +320,8 @@ class PropulsionMatchTest {
         assertThatThrownBy(() -> new CoefficientTable(List.of(new CoefficientRow(0, 0.1, 0.04))))
                 .isInstanceOf(ImpossibleValue.class);
         assertThatThrownBy(() -> Drives.propeller(0, 8)).isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(
-                        () ->
-                                new Motor(
-                                        30,
-                                        5,
-                                        3,
-                                        OptionalDouble.of(10),
-                                        OptionalDouble.empty(),
-                                        OptionalDouble.empty()))
+        assertThatThrownBy(() ->
+                        new Motor(30, 5, 3, OptionalDouble.of(10), OptionalDouble.empty(), OptionalDouble.empty()))
                 .isInstanceOf(ImpossibleValue.class);
     }
 
@@ -400,14 +332,7 @@ class PropulsionMatchTest {
 
     @Test
     void assumptionsNameThePropellersModelAndTheMissingNoLoadVoltage() {
-        Motor plain =
-                new Motor(
-                        33,
-                        0.05,
-                        1.2,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty());
+        Motor plain = new Motor(33, 0.05, 1.2, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(plain)));
         assertThat(match.assumptions())
                 .extracting(a -> a.subject())
@@ -421,7 +346,8 @@ class PropulsionMatchTest {
     }
 
     private static Finding only(PropulsionMatch match, String code) {
-        List<Finding> found = match.findings().stream().filter(f -> f.code().equals(code)).toList();
+        List<Finding> found =
+                match.findings().stream().filter(f -> f.code().equals(code)).toList();
         assertThat(found).describedAs("%s in %s", code, match.findings()).hasSize(1);
         return found.get(0);
     }

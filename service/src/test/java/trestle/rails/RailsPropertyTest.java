@@ -21,13 +21,10 @@ class RailsPropertyTest {
 
     @Property(tries = 200)
     void energyIsConserved(
-            @ForAll("loads") List<Load> loads,
-            @ForAll @DoubleRange(min = 0.5, max = 1) double efficiency) {
-        for (Conversion conversion :
-                List.of(new Conversion.Linear(), new Conversion.Switching(efficiency))) {
+            @ForAll("loads") List<Load> loads, @ForAll @DoubleRange(min = 0.5, max = 1) double efficiency) {
+        for (Conversion conversion : List.of(new Conversion.Linear(), new Conversion.Switching(efficiency))) {
             RailLoad load = budget(conversion, loads).rails().get(0);
-            assertThat(load.inputPowerW())
-                    .isCloseTo(5 * load.typicalA() + load.heatW(), within(1e-9));
+            assertThat(load.inputPowerW()).isCloseTo(5 * load.typicalA() + load.heatW(), within(1e-9));
             assertThat(load.heatW()).isNotNegative();
         }
     }
@@ -37,8 +34,7 @@ class RailsPropertyTest {
             @ForAll @DoubleRange(min = 0.1, max = 10) double currentA,
             @ForAll @DoubleRange(min = 6, max = 60) double inputV) {
         Regulator regulator = regulator(new Conversion.Switching(0.9));
-        assertThat(regulator.inputCurrentA(inputV, currentA) * inputV)
-                .isCloseTo(5 * currentA / 0.9, within(1e-9));
+        assertThat(regulator.inputCurrentA(inputV, currentA) * inputV).isCloseTo(5 * currentA / 0.9, within(1e-9));
     }
 
     @Property(tries = 200)
@@ -60,15 +56,14 @@ class RailsPropertyTest {
         for (Load load : loads) {
             int pieces = load.simultaneous() ? load.quantityCount() : 1;
             for (int i = 0; i < pieces; i++) {
-                split.add(
-                        new Load(
-                                load.name(),
-                                load.quantityCount() / pieces,
-                                load.typicalA(),
-                                load.peakA(),
-                                load.dutyFraction(),
-                                load.simultaneous(),
-                                load.role()));
+                split.add(new Load(
+                        load.name(),
+                        load.quantityCount() / pieces,
+                        load.typicalA(),
+                        load.peakA(),
+                        load.dutyFraction(),
+                        load.simultaneous(),
+                        load.role()));
             }
         }
         Collections.reverse(split);
@@ -79,9 +74,7 @@ class RailsPropertyTest {
     }
 
     private static RailBudget budget(Conversion conversion, List<Load> loads) {
-        return Rails.of(
-                new RailTask(
-                        SUPPLY, List.of(new Rail("rail", regulator(conversion), loads, false))));
+        return Rails.of(new RailTask(SUPPLY, List.of(new Rail("rail", regulator(conversion), loads, false))));
     }
 
     private static Regulator regulator(Conversion conversion) {
@@ -96,16 +89,7 @@ class RailsPropertyTest {
         Arbitrary<Double> duty = Arbitraries.doubles().between(0, 1);
         Arbitrary<Boolean> simultaneous = Arbitraries.of(true, false);
         return Combinators.combine(quantity, current, rise, duty, simultaneous)
-                .as(
-                        (q, a, r, d, s) ->
-                                new Load(
-                                        "load",
-                                        q,
-                                        a,
-                                        OptionalDouble.of(a + r),
-                                        d,
-                                        s,
-                                        LoadRole.OTHER))
+                .as((q, a, r, d, s) -> new Load("load", q, a, OptionalDouble.of(a + r), d, s, LoadRole.OTHER))
                 .list()
                 .ofMinSize(1)
                 .ofMaxSize(6);

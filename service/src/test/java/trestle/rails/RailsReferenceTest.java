@@ -29,25 +29,12 @@ class RailsReferenceTest {
             double heatW,
             double junctionC) {
         Cooling cooling =
-                new Cooling(
-                        resistanceKPerW,
-                        Temperature.kFromC(ambientC),
-                        Temperature.kFromC(JUNCTION_LIMIT_C));
-        Regulator regulator =
-                new Regulator(
-                        new Conversion.Linear(),
-                        outputV,
-                        2,
-                        OptionalDouble.empty(),
-                        outputV + 2,
-                        30,
-                        Optional.of(cooling));
+                new Cooling(resistanceKPerW, Temperature.kFromC(ambientC), Temperature.kFromC(JUNCTION_LIMIT_C));
+        Regulator regulator = new Regulator(
+                new Conversion.Linear(), outputV, 2, OptionalDouble.empty(), outputV + 2, 30, Optional.of(cooling));
         Load load = new Load("all", 1, currentA, OptionalDouble.empty(), 1, true, LoadRole.OTHER);
-        RailBudget budget =
-                Rails.of(
-                        new RailTask(
-                                new Supply(inputV, inputV),
-                                List.of(new Rail("rail", regulator, List.of(load), false))));
+        RailBudget budget = Rails.of(
+                new RailTask(new Supply(inputV, inputV), List.of(new Rail("rail", regulator, List.of(load), false))));
         RailLoad carried = budget.rails().get(0);
         assertThat(carried.heatW()).as(example).isCloseTo(heatW, within(1e-12));
         assertThat(Temperature.cFromK(carried.temperatureK().getAsDouble()))
@@ -71,8 +58,7 @@ class RailsReferenceTest {
     /** RG04: 5 W, 125 and 25 °C, 5 + 1 K/W ahead of the sink: 14 K/W. */
     @Test
     void aHeatSinkIsSized() {
-        double all =
-                Cooling.greatestResistanceKPerW(5, Temperature.kFromC(25), Temperature.kFromC(125));
+        double all = Cooling.greatestResistanceKPerW(5, Temperature.kFromC(25), Temperature.kFromC(125));
         assertThat(all - (5 + 1)).isCloseTo(14, within(1e-9));
     }
 }

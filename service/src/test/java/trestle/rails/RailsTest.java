@@ -64,14 +64,7 @@ class RailsTest {
     @Test
     void aLinearRegulatorBrownsOutBelowItsOutputWhateverIsPrinted() {
         Regulator twenty =
-                new Regulator(
-                        new Conversion.Linear(),
-                        20,
-                        10,
-                        OptionalDouble.empty(),
-                        5,
-                        30,
-                        Optional.empty());
+                new Regulator(new Conversion.Linear(), 20, 10, OptionalDouble.empty(), 5, 30, Optional.empty());
         RailBudget budget = budget(twenty, servos(1, 0.01, 0.01));
         assertThat(budget.rails().get(0).inputWithinRange()).isFalse();
         assertThat(only(budget, Severity.STOP).limit()).hasValue(20);
@@ -83,18 +76,12 @@ class RailsTest {
                 .containsExactly("load-near-rating", "regulator-heat");
         assertThat(codes(budget(switching(5, 30), servos(1, 10.1, 10.1)), Severity.STOP))
                 .containsExactly("load-over-rating");
-        assertThat(codes(budget(switching(5, 30), servos(8, 0.2, 2.4)), Severity.STOP)).isEmpty();
+        assertThat(codes(budget(switching(5, 30), servos(8, 0.2, 2.4)), Severity.STOP))
+                .isEmpty();
         assertThat(codes(budget(switching(5, 30), servos(8, 0.2, 2.6)), Severity.STOP))
                 .containsExactly("peak-over-rating");
         Regulator unrated =
-                new Regulator(
-                        new Conversion.Switching(0.8),
-                        6,
-                        10,
-                        OptionalDouble.empty(),
-                        5,
-                        30,
-                        Optional.empty());
+                new Regulator(new Conversion.Switching(0.8), 6, 10, OptionalDouble.empty(), 5, 30, Optional.empty());
         Finding peak = only(budget(unrated, servos(8, 0.2, 1.3)), Severity.STOP);
         assertThat(peak.subject()).isEqualTo(Subject.of(RailPart.MAX_CURRENT, 0));
     }
@@ -111,17 +98,8 @@ class RailsTest {
 
     @Test
     void servosBesideTheFlightComputerAreAttention() {
-        Load computer =
-                new Load(
-                        "computer",
-                        1,
-                        0.1,
-                        OptionalDouble.empty(),
-                        1,
-                        true,
-                        LoadRole.FLIGHT_CONTROL);
-        Finding finding =
-                only(budget(switching(5, 30), servos(1, 0.1, 0.5), computer), Severity.ATTENTION);
+        Load computer = new Load("computer", 1, 0.1, OptionalDouble.empty(), 1, true, LoadRole.FLIGHT_CONTROL);
+        Finding finding = only(budget(switching(5, 30), servos(1, 0.1, 0.5), computer), Severity.ATTENTION);
         assertThat(finding.code()).isEqualTo("servos-share-flight-control-rail");
     }
 
@@ -147,18 +125,11 @@ class RailsTest {
 
     private static Regulator switching(double inputMinV, double inputMaxV) {
         return new Regulator(
-                new Conversion.Switching(0.8),
-                6,
-                10,
-                OptionalDouble.of(20),
-                inputMinV,
-                inputMaxV,
-                Optional.empty());
+                new Conversion.Switching(0.8), 6, 10, OptionalDouble.of(20), inputMinV, inputMaxV, Optional.empty());
     }
 
     private static Load servos(int quantity, double typicalA, double peakA) {
-        return new Load(
-                "servo", quantity, typicalA, OptionalDouble.of(peakA), 1, true, LoadRole.SERVO);
+        return new Load("servo", quantity, typicalA, OptionalDouble.of(peakA), 1, true, LoadRole.SERVO);
     }
 
     private static Finding only(RailBudget budget, Severity severity) {

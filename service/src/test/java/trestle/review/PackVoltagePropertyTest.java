@@ -36,12 +36,12 @@ class PackVoltagePropertyTest {
 
     @Example
     void supplyKnowsFullVoltageRatingAndCutoff() {
-        Supply supply =
-                PackVoltage.supply(pack(1), Optional.of(new Cutoff.CountedCells(3.1, 6)), COLD);
+        Supply supply = PackVoltage.supply(pack(1), Optional.of(new Cutoff.CountedCells(3.1, 6)), COLD);
         assertThat(supply.fullVoltageV()).isCloseTo(25.2, within(1e-9));
         assertThat(supply.maxCurrentA()).hasValue(4 * 9.8);
         assertThat(supply.cutoffVoltageV().orElseThrow()).isCloseTo(18.6, within(1e-9));
-        assertThat(PackVoltage.supply(pack(1), Optional.empty(), COLD).cutoffVoltageV()).isEmpty();
+        assertThat(PackVoltage.supply(pack(1), Optional.empty(), COLD).cutoffVoltageV())
+                .isEmpty();
     }
 
     @Property(tries = 100)
@@ -49,9 +49,8 @@ class PackVoltagePropertyTest {
             @ForAll @DoubleRange(min = 5, max = 1200) double powerW,
             @ForAll @DoubleRange(min = 0.2, max = 1) double charge) {
         Pack pack = pack(charge);
-        double startV =
-                Discharge.atConstantPower(pack, powerW, new Cutoff.CellMinimum(), COLD)
-                        .startVoltageV();
+        double startV = Discharge.atConstantPower(pack, powerW, new Cutoff.CellMinimum(), COLD)
+                .startVoltageV();
         assertThat(source(pack).terminalVoltageV(powerW / startV))
                 .isCloseTo(startV, within(CELLS_IN_SERIES * MOST_OFF_V));
     }
@@ -61,8 +60,7 @@ class PackVoltagePropertyTest {
             @ForAll @DoubleRange(min = 0, max = 2000) double currentA,
             @ForAll @DoubleRange(min = 0.01, max = 500) double moreA) {
         VoltageSource source = source(pack(1));
-        assertThat(source.terminalVoltageV(currentA + moreA))
-                .isLessThan(source.terminalVoltageV(currentA));
+        assertThat(source.terminalVoltageV(currentA + moreA)).isLessThan(source.terminalVoltageV(currentA));
     }
 
     @Example
@@ -76,20 +74,14 @@ class PackVoltagePropertyTest {
     }
 
     private static Pack pack(double charge) {
-        Cell cell =
-                new Cell(
-                        Chemistry.LI_ION,
-                        Charge.cFromAh(4.9),
-                        new InternalResistance.Dc(0.032),
-                        OptionalDouble.empty(),
-                        new CellLimits(
-                                OptionalDouble.of(9.8),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty(),
-                                OptionalDouble.empty()),
-                        List.of());
-        return new Pack(
-                List.of(new Segment(4, 4, cell, 1, charge), new Segment(2, 4, cell, 0.94, charge)),
-                0.008);
+        Cell cell = new Cell(
+                Chemistry.LI_ION,
+                Charge.cFromAh(4.9),
+                new InternalResistance.Dc(0.032),
+                OptionalDouble.empty(),
+                new CellLimits(
+                        OptionalDouble.of(9.8), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+                List.of());
+        return new Pack(List.of(new Segment(4, 4, cell, 1, charge), new Segment(2, 4, cell, 0.94, charge)), 0.008);
     }
 }

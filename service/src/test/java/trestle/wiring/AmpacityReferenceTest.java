@@ -43,8 +43,7 @@ class AmpacityReferenceTest {
      */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/ambient-correction/base-40-c.csv", numLinesToSkip = 1)
-    void currentFallsWithAmbientTemperatureAsPublished(
-            double ambientC, double ratingC, double factor) {
+    void currentFallsWithAmbientTemperatureAsPublished(double ambientC, double ratingC, double factor) {
         Wire wire = Wire.usual(Gauge.awg(10), Insulation.PVC_105);
         double ours = ampacityA(wire, ratingC, ambientC, 0, 1) / ampacityA(wire, ratingC, 40, 0, 1);
         double leastShare = ratingC - ambientC < 15 ? 0.935 : 0.97;
@@ -64,8 +63,7 @@ class AmpacityReferenceTest {
     @Test
     void altitudeDeratingIsMet() {
         double ratio =
-                ampacityA(aircraftWire(), 200, 50, 20_000 * M_PER_FT, 1)
-                        / ampacityA(aircraftWire(), 200, 50, 0, 1);
+                ampacityA(aircraftWire(), 200, 50, 20_000 * M_PER_FT, 1) / ampacityA(aircraftWire(), 200, 50, 0, 1);
         assertThat(ratio).isCloseTo(0.91, within(0.025));
     }
 
@@ -75,9 +73,7 @@ class AmpacityReferenceTest {
      */
     @Test
     void bundleDeratingIsMet() {
-        double ratio =
-                ampacityA(aircraftWire(), 200, 50, 0, 0.6 * 8)
-                        / ampacityA(aircraftWire(), 200, 50, 0, 1);
+        double ratio = ampacityA(aircraftWire(), 200, 50, 0, 0.6 * 8) / ampacityA(aircraftWire(), 200, 50, 0, 1);
         assertThat(ratio).isCloseTo(0.6, within(0.005));
     }
 
@@ -106,8 +102,7 @@ class AmpacityReferenceTest {
      */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/ac43-13-1b/table-11-9.csv", numLinesToSkip = 1)
-    void harnessTableIsNeverFarOff(
-            String awg, double at105A, double at150A, double at200A, double ohm) {
+    void harnessTableIsNeverFarOff(String awg, double at105A, double at150A, double at200A, double ohm) {
         Gauge gauge = Gauge.parse(GaugeSystem.AWG, awg);
         double heated = 0.2 * (Awg.number(awg) >= 10 ? 33 : 9);
         Wire wire = Wire.usual(gauge, Insulation.PTFE_200);
@@ -128,11 +123,9 @@ class AmpacityReferenceTest {
     void temperatureAtPartOfTheRatedCurrentIsBelowTheCircularsEstimate() {
         HeatPath path = path(aircraftWire(), 50, 20_000 * M_PER_FT, 0.6 * 8);
         double ratedA = SteadyState.currentA(aircraftWire(), path, Temperature.kFromC(200));
-        double conductorC =
-                Temperature.cFromK(
-                        SteadyState.of(aircraftWire(), path, ratedA * 20 / 26)
-                                .orElseThrow()
-                                .conductorK());
+        double conductorC = Temperature.cFromK(SteadyState.of(aircraftWire(), path, ratedA * 20 / 26)
+                .orElseThrow()
+                .conductorK());
         double circularC = 50 + 150 * Math.sqrt(20.0 / 26);
         assertThat(circularC).isCloseTo(182, within(0.5));
         assertThat(conductorC).isLessThan(circularC).isCloseTo(138.76, within(1.5));
@@ -146,19 +139,15 @@ class AmpacityReferenceTest {
      */
     @Test
     void textbookPipeGivesOffItsHeat() {
-        double heatWPerM =
-                NaturalConvection.heatWPerM(
-                        Temperature.kFromC(165), Temperature.kFromC(23), 0.1, 101_325);
+        double heatWPerM = NaturalConvection.heatWPerM(Temperature.kFromC(165), Temperature.kFromC(23), 0.1, 101_325);
         assertThat(heatWPerM).isCloseTo(325, withPercentage(1));
     }
 
     /** Incropera and DeWitt, table A.4, from memory: 26.3 and 40.7 mW/(m K), Pr 0.707 and 0.684. */
     @Test
     void airConductsAsTabled() {
-        assertThat(NaturalConvection.airConductivityWPerMK(300))
-                .isCloseTo(0.0263, withPercentage(1));
-        assertThat(NaturalConvection.airConductivityWPerMK(500))
-                .isCloseTo(0.0407, withPercentage(2));
+        assertThat(NaturalConvection.airConductivityWPerMK(300)).isCloseTo(0.0263, withPercentage(1));
+        assertThat(NaturalConvection.airConductivityWPerMK(500)).isCloseTo(0.0407, withPercentage(2));
         assertThat(new AirState(300, 101_325).viscosityPaS()).isCloseTo(1.846e-5, within(5e-8));
     }
 
@@ -167,14 +156,11 @@ class AmpacityReferenceTest {
         return Wire.usual(Gauge.awg(14), Insulation.PTFE_200);
     }
 
-    private static double ampacityA(
-            Wire wire, double ratingC, double ambientC, double altitudeM, double heatedCount) {
-        return SteadyState.currentA(
-                wire, path(wire, ambientC, altitudeM, heatedCount), Temperature.kFromC(ratingC));
+    private static double ampacityA(Wire wire, double ratingC, double ambientC, double altitudeM, double heatedCount) {
+        return SteadyState.currentA(wire, path(wire, ambientC, altitudeM, heatedCount), Temperature.kFromC(ratingC));
     }
 
     private static HeatPath path(Wire wire, double ambientC, double altitudeM, double heatedCount) {
-        return new HeatPath(
-                wire, Surroundings.freeAir(Temperature.kFromC(ambientC), altitudeM), heatedCount);
+        return new HeatPath(wire, Surroundings.freeAir(Temperature.kFromC(ambientC), altitudeM), heatedCount);
     }
 }

@@ -21,17 +21,14 @@ class FusingReferenceTest {
     void preecesTableIsReproduced(double currentA, double diameterIn) {
         double halfDigit = 0.00005;
         assertThat(Fusing.preeceCurrentA(Length.mFromIn(diameterIn)))
-                .isCloseTo(
-                        currentA,
-                        within(1.5 * currentA * halfDigit / diameterIn + 1e-4 * currentA));
+                .isCloseTo(currentA, within(1.5 * currentA * halfDigit / diameterIn + 1e-4 * currentA));
     }
 
     /** A forum's AWG 16 at the diameter it gives, and at the true one; own arithmetic. */
     @Test
     void preeceForAwg16() {
         assertThat(Fusing.preeceCurrentA(Length.mFromIn(0.0524))).isCloseTo(123, within(0.5));
-        assertThat(Fusing.preeceCurrentA(Gauge.awg(16).solidDiameterM()))
-                .isCloseTo(117.3, within(0.5));
+        assertThat(Fusing.preeceCurrentA(Gauge.awg(16).solidDiameterM())).isCloseTo(117.3, within(0.5));
     }
 
     /** 2581 circular mils, 25 to 1083 °C in 5 s: 168.9 A (the source slips in the sign). */
@@ -49,8 +46,7 @@ class FusingReferenceTest {
     void onderdonkIsNearTheShortCircuitFormOfCables() {
         double areaM2 = 2581 * CIRCULAR_MIL_M2;
         double iceaA = 2581 * Math.sqrt(0.0297 * Math.log10((1083 + 234) / (25 + 234.0)) / 5);
-        assertThat(Fusing.onderdonkCurrentA(areaM2, 25, 1083, 5))
-                .isCloseTo(iceaA, withPercentage(1.1));
+        assertThat(Fusing.onderdonkCurrentA(areaM2, 25, 1083, 5)).isCloseTo(iceaA, withPercentage(1.1));
     }
 
     /**
@@ -65,9 +61,8 @@ class FusingReferenceTest {
         HeatPath path = new HeatPath(wire, Surroundings.freeAir(Temperature.kFromC(25), 0));
         SteadyState cold = SteadyState.of(wire, path, 0).orElseThrow();
         double currentA = Fusing.onderdonkCurrentA(solid.areaM2(), 25, endC, 0.05);
-        double reachedC =
-                Temperature.cFromK(
-                        PeakRise.conductorK(wire, path, cold, currentA, 0.05).orElseThrow());
+        double reachedC = Temperature.cFromK(
+                PeakRise.conductorK(wire, path, cold, currentA, 0.05).orElseThrow());
         assertThat(reachedC - 25).isCloseTo(endC - 25, withPercentage(3));
     }
 }

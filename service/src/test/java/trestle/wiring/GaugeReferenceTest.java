@@ -24,24 +24,20 @@ class GaugeReferenceTest {
     void americanGaugesHaveThePublishedDiameterAreaAndResistance(
             int awg, double diameterIn, double circularMils, Double ohmPer1000Ft) {
         Gauge gauge = Gauge.awg(awg);
-        assertThat(Length.inFromM(gauge.solidDiameterM()))
-                .isCloseTo(diameterIn, withPercentage(0.06));
-        assertThat(Area.mm2FromM2(gauge.areaM2()))
-                .isCloseTo(circularMils * MM2_PER_CIRCULAR_MIL, withPercentage(0.1));
+        assertThat(Length.inFromM(gauge.solidDiameterM())).isCloseTo(diameterIn, withPercentage(0.06));
+        assertThat(Area.mm2FromM2(gauge.areaM2())).isCloseTo(circularMils * MM2_PER_CIRCULAR_MIL, withPercentage(0.1));
         if (ohmPer1000Ft != null) {
             assertThat(Copper.resistancePerMOhm(gauge.areaM2()) * M_PER_1000_FT)
                     .isCloseTo(ohmPer1000Ft, withPercentage(0.06));
             // Stranding is all that parts the two, and it stays within 2 %.
-            assertThat(gauge.resistancePerMOhm() * M_PER_1000_FT)
-                    .isCloseTo(ohmPer1000Ft, withPercentage(2.1));
+            assertThat(gauge.resistancePerMOhm() * M_PER_1000_FT).isCloseTo(ohmPer1000Ft, withPercentage(2.1));
         }
     }
 
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/iec60228/class5.csv", numLinesToSkip = 1)
     void metricConductorsHaveTheGreatestResistanceOfClass5(double areaMm2, double ohmPerKm) {
-        assertThat(Gauge.metric(areaMm2).resistancePerMOhm() * 1000)
-                .isCloseTo(ohmPerKm, within(1e-9));
+        assertThat(Gauge.metric(areaMm2).resistancePerMOhm() * 1000).isCloseTo(ohmPerKm, within(1e-9));
     }
 
     /**
@@ -52,8 +48,7 @@ class GaugeReferenceTest {
     void fineMetricConductorsAreNearTheirUsualGreatestResistance() {
         assertThat(Gauge.metric(0.14).resistancePerMOhm() * 1000).isCloseTo(138, withPercentage(2));
         assertThat(Gauge.metric(0.25).resistancePerMOhm() * 1000).isCloseTo(79, withPercentage(2));
-        assertThat(Gauge.metric(0.34).resistancePerMOhm() * 1000)
-                .isCloseTo(57.5, withPercentage(2));
+        assertThat(Gauge.metric(0.34).resistancePerMOhm() * 1000).isCloseTo(57.5, withPercentage(2));
     }
 
     /**
@@ -72,8 +67,7 @@ class GaugeReferenceTest {
     @Test
     void copperIsTheInternationalStandard() {
         assertThat(Copper.RESISTIVITY_20_C_OHM_M * 1e6).isCloseTo(0.017241, within(5e-7));
-        assertThat(1 / Copper.resistanceRatio(Temperature.kFromC(100)))
-                .isCloseTo(0.7608, within(5e-5));
+        assertThat(1 / Copper.resistanceRatio(Temperature.kFromC(100))).isCloseTo(0.7608, within(5e-5));
         assertThat(1 / Copper.resistanceRatio(Temperature.kFromC(20))).isEqualTo(1);
     }
 
@@ -84,8 +78,7 @@ class GaugeReferenceTest {
      */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/ac43-13-1b/table-11-9.csv", numLinesToSkip = 1)
-    void aircraftWireIsAllowedAboutOurResistance(
-            String awg, double a, double b, double c, double ohmPer1000Ft) {
+    void aircraftWireIsAllowedAboutOurResistance(String awg, double a, double b, double c, double ohmPer1000Ft) {
         double ours = Gauge.parse(GaugeSystem.AWG, awg).resistancePerMOhm() * M_PER_1000_FT;
         assertThat(ohmPer1000Ft / ours).isBetween(0.94, 1.25);
     }
@@ -93,8 +86,7 @@ class GaugeReferenceTest {
     /** Worked drops; the run lengths of the source count the return. */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/ac43-13-1b/drop.csv", numLinesToSkip = 1)
-    void workedDropsAreReproduced(
-            double ohmPerFt, double lengthFt, double currentA, double dropV, double halfDigitV) {
+    void workedDropsAreReproduced(double ohmPerFt, double lengthFt, double currentA, double dropV, double halfDigitV) {
         Gauge gauge = new Gauge(GaugeSystem.AWG, "table", 1e-6, ohmPerFt / 0.3048);
         WireRun run = WireRun.plain("run", currentA, lengthFt * 0.3048 / 2, 28);
         Wire wire = Wire.usual(gauge, Insulation.ETFE_150);

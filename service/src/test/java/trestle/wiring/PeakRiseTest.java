@@ -28,11 +28,7 @@ class PeakRiseTest {
         // One in a thousand of the rise, and the tolerance of a step.
         PeakRise.conductorK(wire, path, from, peakA, durationS)
                 .ifPresentOrElse(
-                        k ->
-                                assertThat(k)
-                                        .isCloseTo(
-                                                plainK,
-                                                within(0.05 + 2e-3 * (plainK - from.conductorK()))),
+                        k -> assertThat(k).isCloseTo(plainK, within(0.05 + 2e-3 * (plainK - from.conductorK()))),
                         () -> assertThat(plainK).isGreaterThan(0.99 * Copper.MELTING_POINT_K));
     }
 
@@ -59,11 +55,9 @@ class PeakRiseTest {
         HeatPath path = new HeatPath(wire, WireTasks.freeAir(25));
         SteadyState cold = SteadyState.of(wire, path, 0).orElseThrow();
         double shortK =
-                PeakRise.conductorK(wire, path, cold, currentA, durationS)
-                        .orElse(Copper.MELTING_POINT_K);
+                PeakRise.conductorK(wire, path, cold, currentA, durationS).orElse(Copper.MELTING_POINT_K);
         double longK =
-                PeakRise.conductorK(wire, path, cold, currentA, 1.5 * durationS)
-                        .orElse(Copper.MELTING_POINT_K);
+                PeakRise.conductorK(wire, path, cold, currentA, 1.5 * durationS).orElse(Copper.MELTING_POINT_K);
         assertThat(longK).isGreaterThanOrEqualTo(shortK - 0.1);
     }
 
@@ -76,11 +70,9 @@ class PeakRiseTest {
     }
 
     /** Runge and Kutta's fourth-order method with steps far below every time constant. */
-    private static double plainK(
-            Wire wire, HeatPath path, SteadyState from, double currentA, double durationS) {
+    private static double plainK(Wire wire, HeatPath path, SteadyState from, double currentA, double durationS) {
         double fastestS =
-                path.innerResistanceKMPerW()
-                        * Math.min(wire.copperCapacityJPerMK(), wire.insulationCapacityJPerMK());
+                path.innerResistanceKMPerW() * Math.min(wire.copperCapacityJPerMK(), wire.insulationCapacityJPerMK());
         int steps = (int) Math.ceil(Math.max(200, 8 * durationS / fastestS));
         double h = durationS / steps;
         double c = from.conductorK();

@@ -15,14 +15,11 @@ class WireGaugesTest {
     void sizesOnOfferAreThoseOfTheTradeThinnestFirst() {
         assertThat(WireGauges.offered(GaugeSystem.AWG))
                 .extracting(Gauge::designation)
-                .containsExactly(
-                        "30", "28", "26", "24", "22", "20", "18", "16", "14", "12", "10", "8", "6",
-                        "4", "2");
+                .containsExactly("30", "28", "26", "24", "22", "20", "18", "16", "14", "12", "10", "8", "6", "4", "2");
         assertThat(WireGauges.offered(GaugeSystem.METRIC))
                 .extracting(Gauge::designation)
                 .containsExactly(
-                        "0.14", "0.25", "0.34", "0.5", "0.75", "1", "1.5", "2.5", "4", "6", "10",
-                        "16", "25", "35");
+                        "0.14", "0.25", "0.34", "0.5", "0.75", "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35");
     }
 
     @Test
@@ -47,10 +44,8 @@ class WireGaugesTest {
                 .isInstanceOf(ImpossibleValue.class)
                 .hasMessageContaining("7 mm² is not a standard area")
                 .hasMessageContaining("4, 6, 10");
-        assertThatThrownBy(() -> Gauge.parse(GaugeSystem.METRIC, "six"))
-                .isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(() -> Gauge.parse(GaugeSystem.METRIC, "NaN"))
-                .isInstanceOf(ImpossibleValue.class);
+        assertThatThrownBy(() -> Gauge.parse(GaugeSystem.METRIC, "six")).isInstanceOf(ImpossibleValue.class);
+        assertThatThrownBy(() -> Gauge.parse(GaugeSystem.METRIC, "NaN")).isInstanceOf(ImpossibleValue.class);
     }
 
     @Test
@@ -70,23 +65,10 @@ class WireGaugesTest {
     void referenceRowsOfInsulationsAreThoseOfTheContract() {
         assertThat(Insulations.rows())
                 .extracting(row -> row.insulation().name())
-                .containsExactly(
-                        "PVC_80",
-                        "PVC_105",
-                        "XLPE_125",
-                        "ETFE_150",
-                        "SILICONE_200",
-                        "PTFE_200",
-                        "PTFE_260");
+                .containsExactly("PVC_80", "PVC_105", "XLPE_125", "ETFE_150", "SILICONE_200", "PTFE_200", "PTFE_260");
         assertThat(Insulations.rows())
-                .allSatisfy(
-                        row ->
-                                assertThat(row.insulation().name())
-                                        .endsWith(
-                                                "_"
-                                                        + Math.round(
-                                                                row.ratingTemperatureK()
-                                                                        - 273.15)));
+                .allSatisfy(row -> assertThat(row.insulation().name())
+                        .endsWith("_" + Math.round(row.ratingTemperatureK() - 273.15)));
     }
 
     @Test
@@ -111,9 +93,7 @@ class WireGaugesTest {
                 .hasMessage("a peak of 5.000 A is below the continuous current of 10.00 A");
         assertThatThrownBy(() -> new WireRun("r", 1, 1, 12, Optional.empty(), 0, List.of(), false))
                 .isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(() -> WireTasks.in(Enclosure.FREE_AIR, 20, 0))
-                .isInstanceOf(ImpossibleValue.class);
-        assertThatThrownBy(() -> new Connector("c", 1e-3, 60, 0))
-                .isInstanceOf(ImpossibleValue.class);
+        assertThatThrownBy(() -> WireTasks.in(Enclosure.FREE_AIR, 20, 0)).isInstanceOf(ImpossibleValue.class);
+        assertThatThrownBy(() -> new Connector("c", 1e-3, 60, 0)).isInstanceOf(ImpossibleValue.class);
     }
 }

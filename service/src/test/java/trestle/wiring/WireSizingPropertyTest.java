@@ -25,36 +25,26 @@ class WireSizingPropertyTest {
 
     @Provide
     Arbitrary<WireTask> tasks() {
-        Arbitrary<WireRun> runs =
-                Combinators.combine(
-                                currentsA(),
-                                Arbitraries.doubles().between(0.02, 4),
-                                Arbitraries.doubles().between(3, 100),
-                                Arbitraries.doubles().between(1, 8).injectNull(0.3),
-                                Arbitraries.doubles().between(0.05, 600),
-                                Arbitraries.integers().between(1, 3),
-                                Arbitraries.of(ConnectorClass.values()).list().ofMaxSize(2))
-                        .as(WireSizingPropertyTest::run);
-        Arbitrary<Surroundings> places =
-                Combinators.combine(
-                                Arbitraries.of(Enclosure.class),
-                                Arbitraries.doubles().between(-60, 120),
-                                Arbitraries.doubles().between(-500, 12_000),
-                                Arbitraries.integers().between(1, 12))
-                        .as(
-                                (enclosure, ambientC, altitudeM, bundled) ->
-                                        new Surroundings(
-                                                enclosure,
-                                                Temperature.kFromC(ambientC),
-                                                OptionalDouble.empty(),
-                                                altitudeM,
-                                                bundled,
-                                                0.02));
-        Arbitrary<Flight> flights =
-                Combinators.combine(
-                                Arbitraries.doubles().between(60, 20_000),
-                                Arbitraries.doubles().between(10, 300))
-                        .as(Flight::new);
+        Arbitrary<WireRun> runs = Combinators.combine(
+                        currentsA(),
+                        Arbitraries.doubles().between(0.02, 4),
+                        Arbitraries.doubles().between(3, 100),
+                        Arbitraries.doubles().between(1, 8).injectNull(0.3),
+                        Arbitraries.doubles().between(0.05, 600),
+                        Arbitraries.integers().between(1, 3),
+                        Arbitraries.of(ConnectorClass.values()).list().ofMaxSize(2))
+                .as(WireSizingPropertyTest::run);
+        Arbitrary<Surroundings> places = Combinators.combine(
+                        Arbitraries.of(Enclosure.class),
+                        Arbitraries.doubles().between(-60, 120),
+                        Arbitraries.doubles().between(-500, 12_000),
+                        Arbitraries.integers().between(1, 12))
+                .as((enclosure, ambientC, altitudeM, bundled) -> new Surroundings(
+                        enclosure, Temperature.kFromC(ambientC), OptionalDouble.empty(), altitudeM, bundled, 0.02));
+        Arbitrary<Flight> flights = Combinators.combine(
+                        Arbitraries.doubles().between(60, 20_000),
+                        Arbitraries.doubles().between(10, 300))
+                .as(Flight::new);
         return Combinators.combine(
                         runs,
                         places,
@@ -62,17 +52,8 @@ class WireSizingPropertyTest {
                         Arbitraries.of(GaugeSystem.class),
                         Arbitraries.doubles().between(0.002, 0.2).ofScale(4),
                         flights.optional())
-                .as(
-                        (run, place, insulation, system, maxDrop, flight) ->
-                                new WireTask(
-                                        run,
-                                        insulation,
-                                        OptionalDouble.empty(),
-                                        place,
-                                        maxDrop,
-                                        system,
-                                        Optional.empty(),
-                                        flight));
+                .as((run, place, insulation, system, maxDrop, flight) -> new WireTask(
+                        run, insulation, OptionalDouble.empty(), place, maxDrop, system, Optional.empty(), flight));
     }
 
     /** From microamperes to a thousand amperes, as many of each size. */
@@ -102,17 +83,16 @@ class WireSizingPropertyTest {
     @Property(tries = 200)
     void everyNumberIsFiniteAndEveryRunawayIsSaid(@ForAll("tasks") WireTask task) {
         for (GaugeAnswer answer : WireSizing.of(task).candidates()) {
-            assertThat(
-                            Stream.of(
-                                    answer.resistanceOhm(),
-                                    answer.dropV(),
-                                    answer.totalDropFraction(),
-                                    answer.lossW(),
-                                    answer.ampacityA(),
-                                    answer.massKg(),
-                                    answer.energyCostJ().orElse(0),
-                                    answer.conductorTemperatureK().orElse(0),
-                                    answer.peakTemperatureK().orElse(0)))
+            assertThat(Stream.of(
+                            answer.resistanceOhm(),
+                            answer.dropV(),
+                            answer.totalDropFraction(),
+                            answer.lossW(),
+                            answer.ampacityA(),
+                            answer.massKg(),
+                            answer.energyCostJ().orElse(0),
+                            answer.conductorTemperatureK().orElse(0),
+                            answer.peakTemperatureK().orElse(0)))
                     .allSatisfy(value -> assertThat(value).isFinite().isNotNegative());
             assertThat(answer.conductorTemperatureK().isEmpty())
                     .isEqualTo(answer.fails().contains(Shortfall.RUNAWAY));
@@ -135,8 +115,7 @@ class WireSizingPropertyTest {
         } else {
             assertThat(sizing.candidates()).noneMatch(GaugeAnswer::meets);
             assertThat(sizing.findings())
-                    .anyMatch(
-                            f -> f.severity() == Severity.STOP && f.code().startsWith("no-gauge-"));
+                    .anyMatch(f -> f.severity() == Severity.STOP && f.code().startsWith("no-gauge-"));
         }
     }
 
@@ -145,19 +124,11 @@ class WireSizingPropertyTest {
         WireSizing sizing = WireSizing.of(task);
         List<GaugeAnswer> meeting =
                 sizing.candidates().stream().filter(GaugeAnswer::meets).toList();
-        sizing.lightest()
-                .ifPresent(
-                        lightest ->
-                                assertThat(meeting).allMatch(a -> a.massKg() >= lightest.massKg()));
+        sizing.lightest().ifPresent(lightest -> assertThat(meeting).allMatch(a -> a.massKg() >= lightest.massKg()));
         sizing.enduranceOptimal()
-                .ifPresent(
-                        optimal ->
-                                assertThat(meeting)
-                                        .allMatch(
-                                                a ->
-                                                        a.energyCostJ().getAsDouble()
-                                                                >= optimal.energyCostJ()
-                                                                        .getAsDouble()));
+                .ifPresent(optimal -> assertThat(meeting)
+                        .allMatch(a -> a.energyCostJ().getAsDouble()
+                                >= optimal.energyCostJ().getAsDouble()));
         assertThat(sizing.enduranceOptimal().isPresent())
                 .isEqualTo(task.flight().isPresent() && !meeting.isEmpty());
     }
@@ -177,16 +148,14 @@ class WireSizingPropertyTest {
 
     @Property(tries = 200)
     void moreCurrentIsNeverCoolerNorDropsLess(
-            @ForAll("tasks") WireTask task,
-            @ForAll @DoubleRange(min = 1.01, max = 3) double ratio) {
+            @ForAll("tasks") WireTask task, @ForAll @DoubleRange(min = 1.01, max = 3) double ratio) {
         WireRun run = task.run();
         WireRun more = WireRun.plain("m", ratio * run.currentA(), run.lengthM(), 48);
         WireRun less = WireRun.plain("l", run.currentA(), run.lengthM(), 48);
         List<GaugeAnswer> hot = WireSizing.of(WireTasks.with(task, more)).candidates();
         List<GaugeAnswer> cool = WireSizing.of(WireTasks.with(task, less)).candidates();
         for (int i = 0; i < hot.size(); i++) {
-            assertThat(temperatureK(hot.get(i)))
-                    .isGreaterThanOrEqualTo(temperatureK(cool.get(i)) - SLACK);
+            assertThat(temperatureK(hot.get(i))).isGreaterThanOrEqualTo(temperatureK(cool.get(i)) - SLACK);
             assertThat(hot.get(i).dropV()).isGreaterThan(cool.get(i).dropV());
         }
     }
@@ -227,16 +196,11 @@ class WireSizingPropertyTest {
             Wire wire = task.wire(gauge);
             HeatPath path = new HeatPath(wire, task.effectiveSurroundings());
             double currentA = task.run().wireCurrentA();
-            SteadyState.of(wire, path, currentA)
-                    .ifPresent(
-                            state -> {
-                                double made =
-                                        currentA
-                                                * currentA
-                                                * wire.resistancePerMOhm(state.conductorK());
-                                double given = path.heatWPerM(state.surfaceK());
-                                assertThat(given).isCloseTo(made, within(1e-4 + 1e-5 * made));
-                            });
+            SteadyState.of(wire, path, currentA).ifPresent(state -> {
+                double made = currentA * currentA * wire.resistancePerMOhm(state.conductorK());
+                double given = path.heatWPerM(state.surfaceK());
+                assertThat(given).isCloseTo(made, within(1e-4 + 1e-5 * made));
+            });
         }
     }
 

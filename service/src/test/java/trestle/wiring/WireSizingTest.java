@@ -51,7 +51,8 @@ class WireSizingTest {
         assertThat(sizing.recommended()).isEqualTo(sizing.enduranceOptimal());
         assertThat(best.gauge().areaM2())
                 .isGreaterThan(sizing.lightest().orElseThrow().gauge().areaM2());
-        assertThat(best.gauge()).isNotEqualTo(WireGauges.offered(GaugeSystem.AWG).get(14));
+        assertThat(best.gauge())
+                .isNotEqualTo(WireGauges.offered(GaugeSystem.AWG).get(14));
     }
 
     /**
@@ -63,8 +64,7 @@ class WireSizingTest {
     void enduranceOptimumIsNearTheClosedForm() {
         double resistivity = 1.02 / 58e6 * (1 + 0.00393 * 40);
         double areaM2 = 60 * Math.sqrt(resistivity / (1.5 * 60 * 8890));
-        WireSizing sizing =
-                WireSizing.of(WireTasks.flying(WireTasks.batteryLead(), new Flight(7200, 60)));
+        WireSizing sizing = WireSizing.of(WireTasks.flying(WireTasks.batteryLead(), new Flight(7200, 60)));
         double chosenM2 = sizing.recommended().orElseThrow().gauge().areaM2();
         assertThat(areaM2 / chosenM2).isBetween(1 / 1.6, 1.6);
     }
@@ -92,14 +92,11 @@ class WireSizingTest {
     /** By hand: no convection, so the balance is linear and has a closed form. */
     @Test
     void foamChannelFollowsTheClosedForm() {
-        WireTask task =
-                WireTasks.with(
-                        WireTasks.batteryLead(), WireTasks.in(Enclosure.FOAM_CHANNEL, 20, 1));
+        WireTask task = WireTasks.with(WireTasks.batteryLead(), WireTasks.in(Enclosure.FOAM_CHANNEL, 20, 1));
         Wire wire = task.wire(Gauge.awg(8));
         double outer = wire.outerDiameterM();
-        double thermal =
-                Math.log(1 + 0.04 / outer) / (2 * Math.PI * 0.035)
-                        + Math.log(outer / wire.gauge().conductorDiameterM()) / (2 * Math.PI * 0.2);
+        double thermal = Math.log(1 + 0.04 / outer) / (2 * Math.PI * 0.035)
+                + Math.log(outer / wire.gauge().conductorDiameterM()) / (2 * Math.PI * 0.2);
         double heat20 = 3600 * wire.gauge().resistancePerMOhm();
         double riseK = heat20 * thermal / (1 - 0.00393 * heat20 * thermal);
         assertThat(GaugeAnswer.of(task, Gauge.awg(8)).conductorTemperatureK().orElseThrow())
@@ -109,12 +106,8 @@ class WireSizingTest {
     /** Resistance rises with temperature, cooling through foam only in proportion: no balance. */
     @Test
     void runawayInFoamIsAResult() {
-        WireTask task =
-                WireTasks.checking(
-                        WireTasks.with(
-                                WireTasks.batteryLead(),
-                                WireTasks.in(Enclosure.FOAM_CHANNEL, 25, 2)),
-                        Gauge.awg(16));
+        WireTask task = WireTasks.checking(
+                WireTasks.with(WireTasks.batteryLead(), WireTasks.in(Enclosure.FOAM_CHANNEL, 25, 2)), Gauge.awg(16));
         WireSizing sizing = WireSizing.of(task);
         GaugeAnswer checked = sizing.checked().orElseThrow();
         assertThat(checked.conductorTemperatureK()).isEmpty();
@@ -143,9 +136,7 @@ class WireSizingTest {
         WireRun heavy = WireRun.plain("heavy", 600, 0.1, 400);
         assertThat(codes(WireSizing.of(WireTasks.with(WireTasks.batteryLead(), heavy))))
                 .containsExactly("no-gauge-stays-cool");
-        WireTask hotBay =
-                WireTasks.task(
-                        WireRun.plain("bay", 1, 0.1, 12), Insulation.PVC_80, WireTasks.freeAir(90));
+        WireTask hotBay = WireTasks.task(WireRun.plain("bay", 1, 0.1, 12), Insulation.PVC_80, WireTasks.freeAir(90));
         assertThat(codes(WireSizing.of(hotBay))).containsExactly("no-gauge-stays-cool");
         assertThat(WireSizing.of(hotBay).candidates()).allMatch(a -> a.ampacityA() == 0);
     }
@@ -154,11 +145,10 @@ class WireSizingTest {
     void peakRulesOutAGaugeThatStaysCoolOtherwise() {
         WireRun run = WireTasks.peaking(WireRun.plain("burst", 20, 0.3, 44.4), 150, 30);
         WireSizing sizing = WireSizing.of(WireTasks.with(WireTasks.batteryLead(), run));
-        GaugeAnswer thin =
-                sizing.candidates().stream()
-                        .filter(a -> a.gauge().designation().equals("14"))
-                        .findFirst()
-                        .orElseThrow();
+        GaugeAnswer thin = sizing.candidates().stream()
+                .filter(a -> a.gauge().designation().equals("14"))
+                .findFirst()
+                .orElseThrow();
         assertThat(thin.fails()).containsExactly(Shortfall.PEAK);
         GaugeAnswer chosen = sizing.recommended().orElseThrow();
         assertThat(chosen.peakTemperatureK().orElseThrow())
@@ -169,12 +159,10 @@ class WireSizingTest {
     @Test
     void gaugeThatMeltsInThePeakSaysSo() {
         WireRun run = WireTasks.peaking(WireRun.plain("burst", 2, 0.05, 44.4), 900, 5);
-        WireTask task =
-                WireTasks.checking(WireTasks.with(WireTasks.batteryLead(), run), Gauge.awg(20));
+        WireTask task = WireTasks.checking(WireTasks.with(WireTasks.batteryLead(), run), Gauge.awg(20));
         WireSizing sizing = WireSizing.of(task);
         assertThat(sizing.checked().orElseThrow().meltsInPeak()).isTrue();
-        assertThat(sizing.findings())
-                .anyMatch(f -> f.message().startsWith("AWG 20 melts in the peak"));
+        assertThat(sizing.findings()).anyMatch(f -> f.message().startsWith("AWG 20 melts in the peak"));
     }
 
     @Test
@@ -186,24 +174,20 @@ class WireSizingTest {
         assertThat(sizing.connectorDropV()).isCloseTo(60 * 2e-3, within(1e-12));
         assertThat(sizing.connectorLossW()).isCloseTo(3600 * 2e-3, within(1e-12));
         GaugeAnswer answer = sizing.recommended().orElseThrow();
-        assertThat(sizing.totalDropV().orElseThrow())
-                .isCloseTo(answer.dropV() + 0.12, within(1e-12));
+        assertThat(sizing.totalDropV().orElseThrow()).isCloseTo(answer.dropV() + 0.12, within(1e-12));
         assertThat(sizing.findings()).extracting(Finding::code).contains("connector-near-rating");
     }
 
     @Test
     void overloadedConnectorStopsEveryGauge() {
-        WireRun run =
-                WireTasks.connected(
-                        WireRun.plain("c", 60, 0.3, 44.4),
-                        ConnectorClass.A90.connector("good", 1),
-                        ConnectorClass.A30.connector("small", 1));
+        WireRun run = WireTasks.connected(
+                WireRun.plain("c", 60, 0.3, 44.4),
+                ConnectorClass.A90.connector("good", 1),
+                ConnectorClass.A30.connector("small", 1));
         WireSizing sizing = WireSizing.of(WireTasks.with(WireTasks.batteryLead(), run));
         assertThat(sizing.recommended()).isEmpty();
-        assertThat(codes(sizing))
-                .containsExactly("no-gauge-helps-the-connectors", "connector-overloaded");
-        assertThat(sizing.findings().get(1).subject())
-                .isEqualTo(Subject.of(WiringPart.CONNECTOR, 1));
+        assertThat(codes(sizing)).containsExactly("no-gauge-helps-the-connectors", "connector-overloaded");
+        assertThat(sizing.findings().get(1).subject()).isEqualTo(Subject.of(WiringPart.CONNECTOR, 1));
     }
 
     @Test
@@ -224,8 +208,7 @@ class WireSizingTest {
     }
 
     private static WireRun withConnector(double currentA, double ratedA) {
-        return WireTasks.connected(
-                WireRun.plain("c", currentA, 0.1, 20), new Connector("c", 1e-3, ratedA, 1));
+        return WireTasks.connected(WireRun.plain("c", currentA, 0.1, 20), new Connector("c", 1e-3, ratedA, 1));
     }
 
     @Test
@@ -241,22 +224,17 @@ class WireSizingTest {
     @Test
     void checkedGaugeIsJudgedWhateverItsSize() {
         for (String name : List.of("0000", "4/0", "7", "40")) {
-            WireTask task =
-                    WireTasks.checking(WireTasks.batteryLead(), Gauge.parse(GaugeSystem.AWG, name));
+            WireTask task = WireTasks.checking(WireTasks.batteryLead(), Gauge.parse(GaugeSystem.AWG, name));
             assertThat(WireSizing.of(task).checked()).isPresent();
         }
     }
 
     @Test
     void checkedGaugeThatIsTooThinIsAStopAndTheDropAnAttention() {
-        WireSizing sizing =
-                WireSizing.of(WireTasks.checking(WireTasks.batteryLead(), Gauge.awg(16)));
+        WireSizing sizing = WireSizing.of(WireTasks.checking(WireTasks.batteryLead(), Gauge.awg(16)));
         assertThat(sizing.findings())
                 .anyMatch(f -> f.code().equals("wire-too-hot") && f.severity() == Severity.STOP)
-                .anyMatch(
-                        f ->
-                                f.code().equals("drop-above-limit")
-                                        && f.severity() == Severity.ATTENTION);
+                .anyMatch(f -> f.code().equals("drop-above-limit") && f.severity() == Severity.ATTENTION);
         assertThat(sizing.recommended().orElseThrow().gauge()).isNotEqualTo(Gauge.awg(16));
     }
 
@@ -265,27 +243,21 @@ class WireSizingTest {
         Wire wire = Wire.usual(Gauge.awg(10), Insulation.SILICONE_200);
         HeatPath path = new HeatPath(wire, WireTasks.freeAir(25));
         double currentA = SteadyState.currentA(wire, path, Temperature.kFromC(195));
-        WireTask task =
-                WireTasks.checking(
-                        WireTasks.with(
-                                WireTasks.batteryLead(), WireRun.plain("r", currentA, 0.1, 50)),
-                        Gauge.awg(10));
+        WireTask task = WireTasks.checking(
+                WireTasks.with(WireTasks.batteryLead(), WireRun.plain("r", currentA, 0.1, 50)), Gauge.awg(10));
         assertThat(codes(WireSizing.of(task))).containsExactly("wire-hot");
     }
 
     @Test
     void checkedGaugeThatWouldDropTheWholeSupplyIsAStop() {
-        WireTask task =
-                WireTasks.checking(
-                        WireTasks.with(WireTasks.batteryLead(), WireRun.plain("r", 3, 10, 5)),
-                        Gauge.awg(28));
+        WireTask task = WireTasks.checking(
+                WireTasks.with(WireTasks.batteryLead(), WireRun.plain("r", 3, 10, 5)), Gauge.awg(28));
         assertThat(codes(WireSizing.of(task))).contains("drop-above-supply");
     }
 
     @Test
     void heavierCheckedGaugeHearsOfTheLighterOne() {
-        WireSizing sizing =
-                WireSizing.of(WireTasks.checking(WireTasks.batteryLead(), Gauge.awg(4)));
+        WireSizing sizing = WireSizing.of(WireTasks.checking(WireTasks.batteryLead(), Gauge.awg(4)));
         assertThat(codes(sizing)).containsExactly("lighter-gauge-meets");
         assertThat(sizing.totalDropV().orElseThrow())
                 .isEqualTo(sizing.checked().orElseThrow().totalDropV());
@@ -308,23 +280,18 @@ class WireSizingTest {
 
     @Test
     void defaultsThatTouchedANumberAreStated() {
-        WireTask task =
-                WireTasks.with(WireTasks.batteryLead(), WireTasks.in(Enclosure.STILL_BAY, 30, 3));
+        WireTask task = WireTasks.with(WireTasks.batteryLead(), WireTasks.in(Enclosure.STILL_BAY, 30, 3));
         assertThat(WireSizing.of(task).assumptions())
                 .extracting(a -> a.subject().part().name())
-                .containsExactly(
-                        "GAUGE_SYSTEM", "INSULATION_THICKNESS", "AMBIENT", "BUNDLED_CONDUCTORS");
+                .containsExactly("GAUGE_SYSTEM", "INSULATION_THICKNESS", "AMBIENT", "BUNDLED_CONDUCTORS");
         assertThat(WireSizing.of(task).assumptions().get(2).assumed()).contains("40.0 °C");
     }
 
     @Test
     void bayTemperatureThatIsGivenIsUsed() {
-        Surroundings bay =
-                new Surroundings(
-                        Enclosure.STILL_BAY, 293.15, OptionalDouble.of(333.15), 0, 1, 0.02);
+        Surroundings bay = new Surroundings(Enclosure.STILL_BAY, 293.15, OptionalDouble.of(333.15), 0, 1, 0.02);
         assertThat(bay.sinkTemperatureK()).isEqualTo(333.15);
-        assertThat(WireTasks.in(Enclosure.STILL_BAY, 20, 1).sinkTemperatureK())
-                .isCloseTo(303.15, within(1e-9));
+        assertThat(WireTasks.in(Enclosure.STILL_BAY, 20, 1).sinkTemperatureK()).isCloseTo(303.15, within(1e-9));
     }
 
     @Test
