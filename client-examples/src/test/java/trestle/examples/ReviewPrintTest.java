@@ -15,7 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import trestle.api.model.BuildReviewAnswer;
+import trestle.api.model.ApiBuildReviewAnswer;
 
 /**
  * What {@code review.py} prints of findings, wires and legs that are known, and what it makes of
@@ -28,7 +28,8 @@ class ReviewPrintTest {
 
     @Test
     void thePartsFitTheContract() throws IOException {
-        BuildReviewAnswer answer = new ObjectMapper().treeToValue(answerWithKnownParts(), BuildReviewAnswer.class);
+        ApiBuildReviewAnswer answer =
+                new ObjectMapper().treeToValue(answerWithKnownParts(), ApiBuildReviewAnswer.class);
 
         assertThat(violations(answer)).isEmpty();
     }
@@ -153,7 +154,7 @@ class ReviewPrintTest {
     }
 
     /** The rules of the contract that the answer breaks; the service's own texts are not needed. */
-    private static Set<ConstraintViolation<BuildReviewAnswer>> violations(BuildReviewAnswer answer) {
+    private static Set<ConstraintViolation<ApiBuildReviewAnswer>> violations(ApiBuildReviewAnswer answer) {
         try (ValidatorFactory factory = Validation.byDefaultProvider()
                 .configure()
                 .ignoreXmlConfiguration()

@@ -12,7 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import trestle.api.model.CalculationName;
+import trestle.api.model.ApiCalculationName;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
 
@@ -31,7 +31,7 @@ import trestle.endpoint.Catalogue;
 public class CalculationBench {
     /** Each calculation of the contract. */
     @Param
-    public CalculationName calculation;
+    public ApiCalculationName calculation;
 
     private Calculation<?, ?> asked;
     private byte[] example;

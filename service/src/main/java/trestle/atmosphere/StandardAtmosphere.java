@@ -1,6 +1,7 @@
 package trestle.atmosphere;
 
 import trestle.numeric.Guard;
+import trestle.numeric.ImpossibleValue;
 import trestle.numeric.Root;
 
 /** The U.S. Standard Atmosphere 1976 up to 20 km geopotential altitude. */
@@ -31,7 +32,7 @@ public final class StandardAtmosphere {
      *
      * @param altitudeM geopotential altitude, m, −1000 to 20 000
      * @return its state
-     * @throws trestle.numeric.ImpossibleValue outside that range
+     * @throws ImpossibleValue outside that range
      */
     public static AirState at(double altitudeM) {
         return new AirState(temperatureK(altitudeM), pressurePa(altitudeM));
@@ -42,7 +43,7 @@ public final class StandardAtmosphere {
      *
      * @param altitudeM geopotential altitude, m, −1000 to 20 000
      * @return temperature, K
-     * @throws trestle.numeric.ImpossibleValue outside that range
+     * @throws ImpossibleValue outside that range
      */
     public static double temperatureK(double altitudeM) {
         Guard.within("altitudeM", altitudeM, LOWEST_ALTITUDE_M, HIGHEST_ALTITUDE_M);
@@ -55,7 +56,7 @@ public final class StandardAtmosphere {
      *
      * @param altitudeM geopotential altitude, m, −1000 to 20 000
      * @return pressure, Pa
-     * @throws trestle.numeric.ImpossibleValue outside that range
+     * @throws ImpossibleValue outside that range
      */
     public static double pressurePa(double altitudeM) {
         double inTroposphere =

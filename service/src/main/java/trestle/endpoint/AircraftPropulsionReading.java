@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.api.model.AircraftPropulsion;
-import trestle.api.model.Drive;
-import trestle.api.model.DrivePlaces;
-import trestle.api.model.PartPlace;
+import trestle.api.model.ApiAircraftPropulsion;
+import trestle.api.model.ApiDrive;
+import trestle.api.model.ApiDrivePlaces;
+import trestle.api.model.ApiPartPlace;
 import trestle.launch.LinearThrust;
 import trestle.massbalance.Item;
 import trestle.propulsion.PropulsionSystem;
@@ -23,14 +23,14 @@ import trestle.units.Mass;
  * @param at its JSON Pointer
  * @param reading notes defaults and contradictions
  */
-record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Reading reading) {
+record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String at, Reading reading) {
     /** Stands in while the parts are read; the packs take its place in the review. */
     private static final Supply NOMINAL = Supply.steady(10);
 
     Optional<Propulsion> read() {
         double durationS = reading.orDefault(
                 propulsion.fullThrottleDurationS(),
-                AircraftPropulsion.DEFAULT_FULL_THROTTLE_DURATION_S,
+                ApiAircraftPropulsion.DEFAULT_FULL_THROTTLE_DURATION_S,
                 at + "/full_throttle_duration_s",
                 "the document gives none");
         reading.exactlyOne(at, List.of("motor", "efficiency"), propulsion.motor(), propulsion.efficiency());
@@ -49,7 +49,7 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
         if (!whole) {
             return Optional.empty();
         }
-        Drive drive = Drive.builder()
+        ApiDrive drive = ApiDrive.builder()
                 .motorCount(propulsion.motorCount())
                 .motor(propulsion.motor())
                 .controller(propulsion.controller())
@@ -76,7 +76,7 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
 
     private List<Item> items(int count) {
         List<Item> items = new ArrayList<>();
-        DrivePlaces places = propulsion.places();
+        ApiDrivePlaces places = propulsion.places();
         if (places != null) {
             place("motor", places.motor(), propulsion.motor().massG(), count, items);
             place("controller", places.controller(), null, count, items);
@@ -85,7 +85,7 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
         return items;
     }
 
-    private void place(String name, PartPlace place, Double ownMassG, int count, List<Item> items) {
+    private void place(String name, ApiPartPlace place, Double ownMassG, int count, List<Item> items) {
         if (place == null) {
             return;
         }
@@ -97,7 +97,7 @@ record AircraftPropulsionReading(AircraftPropulsion propulsion, String at, Readi
                     Mass.kgFromG(massG),
                     Length.mFromMm(place.armMm()),
                     OptionalDouble.of(0),
-                    OptionalDouble.of(Length.mFromMm(Reading.or(place.verticalMm(), PartPlace.DEFAULT_VERTICAL_MM))),
+                    OptionalDouble.of(Length.mFromMm(Reading.or(place.verticalMm(), ApiPartPlace.DEFAULT_VERTICAL_MM))),
                     0,
                     0,
                     Optional.empty()));

@@ -1,7 +1,10 @@
 package trestle.endpoint;
 
 import java.util.Optional;
-import trestle.api.model.MassBalanceRequest;
+import trestle.api.model.ApiMassBalanceRequest;
+import trestle.api.model.ApiTail;
+import trestle.api.model.ApiWing;
+import trestle.api.model.ApiWingPanel;
 import trestle.massbalance.Panel;
 import trestle.massbalance.Tail;
 import trestle.massbalance.TailArrangement;
@@ -18,13 +21,13 @@ final class AirframeReading {
 
     private AirframeReading() {}
 
-    static Wing wing(trestle.api.model.Wing wing) {
+    static Wing wing(ApiWing wing) {
         return new Wing(
                 wing.panels().stream().map(AirframeReading::panel).toList(),
                 Length.mFromMm(wing.rootLeadingEdgeArmMm()));
     }
 
-    private static Panel panel(trestle.api.model.WingPanel panel) {
+    private static Panel panel(ApiWingPanel panel) {
         return new Panel(
                 Length.mFromMm(panel.rootChordMm()),
                 Length.mFromMm(panel.tipChordMm()),
@@ -44,23 +47,20 @@ final class AirframeReading {
      * @return the arrangement; empty where the request says neither
      */
     static Optional<TailArrangement> tail(
-            trestle.api.model.Tail tail, boolean tailless, Double shiftPercentMac, String at, Reading reading) {
+            ApiTail tail, boolean tailless, Double shiftPercentMac, String at, Reading reading) {
         if (tail == null && !tailless) {
             return Optional.empty();
         }
         double shift = Share.fractionFromPercent(reading.orDefault(
                 shiftPercentMac,
-                MassBalanceRequest.DEFAULT_FUSELAGE_SHIFT_PERCENT_MAC,
+                ApiMassBalanceRequest.DEFAULT_FUSELAGE_SHIFT_PERCENT_MAC,
                 at + "/fuselage_shift_percent_mac",
                 BECAUSE_NOT_GIVEN));
         if (tail == null) {
             return Optional.of(new Tailless(shift));
         }
         double efficiency = reading.orDefault(
-                tail.efficiency(),
-                trestle.api.model.Tail.DEFAULT_EFFICIENCY,
-                at + "/tail/efficiency",
-                BECAUSE_NOT_GIVEN);
+                tail.efficiency(), ApiTail.DEFAULT_EFFICIENCY, at + "/tail/efficiency", BECAUSE_NOT_GIVEN);
         return Optional.of(new Tail(
                 Area.m2FromDm2(tail.areaDm2()),
                 Length.mFromMm(tail.spanMm()),
@@ -70,8 +70,7 @@ final class AirframeReading {
     }
 
     /** Notes a tail beside a flying wing, and a static margin that has neither to rest on. */
-    static void marginNeedsTail(
-            Double marginPercent, trestle.api.model.Tail tail, boolean tailless, String at, Reading reading) {
+    static void marginNeedsTail(Double marginPercent, ApiTail tail, boolean tailless, String at, Reading reading) {
         if (tail != null && tailless) {
             reading.fault(at + "/tailless", "contradiction", "tailless is true, but a tail is given");
         }

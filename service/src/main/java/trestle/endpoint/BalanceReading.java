@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import trestle.api.model.BalanceItem;
-import trestle.api.model.BalanceLimits;
+import trestle.api.model.ApiBalanceItem;
+import trestle.api.model.ApiBalanceLimits;
+import trestle.api.model.ApiSupport;
+import trestle.api.model.ApiWeighing;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
 import trestle.massbalance.Station;
@@ -25,22 +27,22 @@ import trestle.units.Share;
 record BalanceReading(Reading reading) {
 
     /** The items of a list that stands at a pointer. */
-    List<Item> items(List<BalanceItem> items, String at) {
+    List<Item> items(List<ApiBalanceItem> items, String at) {
         return IntStream.range(0, items.size())
                 .mapToObj(i -> item(items.get(i), at + "/" + i))
                 .toList();
     }
 
-    private Item item(BalanceItem item, String at) {
+    private Item item(ApiBalanceItem item, String at) {
         return new Item(
                 item.name(),
-                Reading.or(item.quantity(), BalanceItem.DEFAULT_QUANTITY),
+                Reading.or(item.quantity(), ApiBalanceItem.DEFAULT_QUANTITY),
                 Mass.kgFromG(item.massG()),
                 Length.mFromMm(item.armMm()),
                 metres(item.lateralMm()),
                 metres(item.verticalMm()),
-                Mass.kgFromG(Reading.or(item.massToleranceG(), BalanceItem.DEFAULT_MASS_TOLERANCE_G)),
-                Length.mFromMm(Reading.or(item.armToleranceMm(), BalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
+                Mass.kgFromG(Reading.or(item.massToleranceG(), ApiBalanceItem.DEFAULT_MASS_TOLERANCE_G)),
+                Length.mFromMm(Reading.or(item.armToleranceMm(), ApiBalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
                 travel(item.movableFromMm(), item.movableToMm(), at));
     }
 
@@ -62,16 +64,16 @@ record BalanceReading(Reading reading) {
     }
 
     /** The aircraft on scales. */
-    static Weighing weighing(trestle.api.model.Weighing weighing) {
+    static Weighing weighing(ApiWeighing weighing) {
         return new Weighing(
                 weighing.supports().stream().map(BalanceReading::support).toList());
     }
 
-    private static Support support(trestle.api.model.Support support) {
+    private static Support support(ApiSupport support) {
         return new Support(
                 support.name(),
                 Mass.kgFromG(support.readingG()),
-                Mass.kgFromG(Reading.or(support.tareG(), trestle.api.model.Support.DEFAULT_TARE_G)),
+                Mass.kgFromG(Reading.or(support.tareG(), ApiSupport.DEFAULT_TARE_G)),
                 Length.mFromMm(support.armMm()),
                 metres(support.lateralMm()),
                 Support.USUAL_READING_TOLERANCE_KG,
@@ -86,7 +88,7 @@ record BalanceReading(Reading reading) {
      * @param at JSON Pointer of the limits
      * @return the limits
      */
-    Limits limits(BalanceLimits limits, boolean wing, String at) {
+    Limits limits(ApiBalanceLimits limits, boolean wing, String at) {
         consistent(limits, wing, at);
         Double most = limits.maxTakeoffMassG();
         return new Limits(
@@ -96,7 +98,7 @@ record BalanceReading(Reading reading) {
                 metres(limits.lateralMm()));
     }
 
-    private void consistent(BalanceLimits limits, boolean wing, String at) {
+    private void consistent(ApiBalanceLimits limits, boolean wing, String at) {
         reading.atMostOne(
                 at,
                 List.of("forward_arm_mm", "forward_percent_mac"),

@@ -1,15 +1,22 @@
 package trestle.endpoint;
 
 import java.util.List;
-import trestle.api.model.Correction;
-import trestle.api.model.Judgement;
-import trestle.api.model.MassBalanceAnswer;
+import trestle.api.model.ApiBallast;
+import trestle.api.model.ApiCorrection;
+import trestle.api.model.ApiInertia;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiMoment;
+import trestle.api.model.ApiWeighed;
 import trestle.massbalance.Aim;
 import trestle.massbalance.Balance;
 import trestle.massbalance.Centre;
 import trestle.massbalance.JointMove;
+import trestle.massbalance.Moment;
 import trestle.massbalance.Move;
 import trestle.massbalance.Planform;
+import trestle.massbalance.Weighed;
+import trestle.units.Area;
 import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Share;
@@ -20,8 +27,8 @@ final class BalanceWriting {
 
     private BalanceWriting() {}
 
-    static MassBalanceAnswer write(Balance balance, Judgement judgement) {
-        MassBalanceAnswer.Builder answer = MassBalanceAnswer.builder().judgement(judgement);
+    static ApiMassBalanceAnswer write(Balance balance, ApiJudgement judgement) {
+        ApiMassBalanceAnswer.Builder answer = ApiMassBalanceAnswer.builder().judgement(judgement);
         centre(answer, balance.centre());
         balance.planform().ifPresent(planform -> planform(answer, planform));
         return answer.cgPercentMac(Writing.in(balance.cgMacFraction(), Share::percentFromFraction))
@@ -30,7 +37,7 @@ final class BalanceWriting {
                         .map(np -> Length.mmFromM(np.armM()))
                         .orElse(null))
                 .staticMarginPercent(Writing.in(balance.staticMarginFraction(), Share::percentFromFraction))
-                .inertiaKgM2(new trestle.api.model.Inertia(
+                .inertiaKgM2(new ApiInertia(
                         balance.inertia().rollKgM2(),
                         balance.inertia().pitchKgM2(),
                         balance.inertia().yawKgM2()))
@@ -43,13 +50,13 @@ final class BalanceWriting {
                         .map(BalanceWriting::together)
                         .orElse(null))
                 .ballast(balance.aim().map(Aim::ballast).orElse(List.of()).stream()
-                        .map(b -> new trestle.api.model.Ballast(Length.mmFromM(b.armM()), Mass.gFromKg(b.massKg())))
+                        .map(b -> new ApiBallast(Length.mmFromM(b.armM()), Mass.gFromKg(b.massKg())))
                         .toList())
                 .weighed(balance.weighed().map(BalanceWriting::weighed).orElse(null))
                 .build();
     }
 
-    private static void centre(MassBalanceAnswer.Builder answer, Centre centre) {
+    private static void centre(ApiMassBalanceAnswer.Builder answer, Centre centre) {
         answer.totalMassG(Mass.gFromKg(centre.massKg()))
                 .cgArmMm(Length.mmFromM(centre.armM()))
                 .cgLateralMm(Length.mmFromM(centre.lateralM()))
@@ -58,16 +65,16 @@ final class BalanceWriting {
                 .cgArmToleranceMm(Length.mmFromM(centre.armToleranceM()));
     }
 
-    private static void planform(MassBalanceAnswer.Builder answer, Planform planform) {
+    private static void planform(ApiMassBalanceAnswer.Builder answer, Planform planform) {
         answer.meanAerodynamicChordMm(Length.mmFromM(planform.meanAerodynamicChordM()))
                 .macLeadingEdgeArmMm(Length.mmFromM(planform.macLeadingEdgeArmM()))
-                .wingAreaDm2(trestle.units.Area.dm2FromM2(planform.areaM2()))
+                .wingAreaDm2(Area.dm2FromM2(planform.areaM2()))
                 .wingSpanMm(Length.mmFromM(planform.spanM()))
                 .aspectRatio(planform.aspectRatio());
     }
 
-    private static trestle.api.model.Moment moment(trestle.massbalance.Moment moment) {
-        return trestle.api.model.Moment.builder()
+    private static ApiMoment moment(Moment moment) {
+        return ApiMoment.builder()
                 .name(moment.name())
                 .massG(Mass.gFromKg(moment.massKg()))
                 .armMm(Length.mmFromM(moment.armM()))
@@ -76,19 +83,20 @@ final class BalanceWriting {
                 .build();
     }
 
-    private static Correction correction(Move move) {
-        return new Correction(move.item(), Length.mmFromM(move.toArmM()), Length.mmFromM(move.byM()), move.reachable());
+    private static ApiCorrection correction(Move move) {
+        return new ApiCorrection(
+                move.item(), Length.mmFromM(move.toArmM()), Length.mmFromM(move.byM()), move.reachable());
     }
 
-    private static List<Correction> together(JointMove joint) {
+    private static List<ApiCorrection> together(JointMove joint) {
         return joint.moves().stream()
-                .map(move -> new Correction(
+                .map(move -> new ApiCorrection(
                         move.item(), Length.mmFromM(move.toArmM()), Length.mmFromM(move.byM()), joint.reachesTarget()))
                 .toList();
     }
 
-    private static trestle.api.model.Weighed weighed(trestle.massbalance.Weighed weighed) {
-        return trestle.api.model.Weighed.builder()
+    private static ApiWeighed weighed(Weighed weighed) {
+        return ApiWeighed.builder()
                 .totalMassG(Mass.gFromKg(weighed.massKg()))
                 .cgArmMm(Writing.in(weighed.armM(), Length::mmFromM))
                 .cgLateralMm(Writing.in(weighed.lateralM(), Length::mmFromM))

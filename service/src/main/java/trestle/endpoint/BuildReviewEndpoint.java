@@ -2,9 +2,9 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.BuildReviewAnswer;
-import trestle.api.model.BuildReviewRequest;
-import trestle.api.model.Working;
+import trestle.api.model.ApiBuildReviewAnswer;
+import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiWorking;
 import trestle.figure.BalanceFigure;
 import trestle.figure.Theme;
 import trestle.review.BuildReview;
@@ -17,11 +17,11 @@ import trestle.review.ReviewWorkings;
  * them all.
  */
 final class BuildReviewEndpoint
-        implements Calculation<BuildReviewRequest, BuildReviewAnswer>,
-                Drawn<BuildReviewRequest>,
-                DrawnInParts<BuildReviewRequest>,
-                Printed<BuildReviewRequest>,
-                Worked<BuildReviewRequest> {
+        implements Calculation<ApiBuildReviewRequest, ApiBuildReviewAnswer>,
+                Drawn<ApiBuildReviewRequest>,
+                DrawnInParts<ApiBuildReviewRequest>,
+                Printed<ApiBuildReviewRequest>,
+                Worked<ApiBuildReviewRequest> {
 
     @Override
     public String name() {
@@ -29,18 +29,18 @@ final class BuildReviewEndpoint
     }
 
     @Override
-    public Class<BuildReviewRequest> requestType() {
-        return BuildReviewRequest.class;
+    public Class<ApiBuildReviewRequest> requestType() {
+        return ApiBuildReviewRequest.class;
     }
 
     @Override
-    public BuildReviewAnswer answer(BuildReviewRequest request) {
+    public ApiBuildReviewAnswer answer(ApiBuildReviewRequest request) {
         ReviewReading read = ReviewReading.of(request);
         return answer(request, read, BuildReview.of(read.aircraft()));
     }
 
     @Override
-    public String figure(BuildReviewRequest request, Theme theme) {
+    public String figure(ApiBuildReviewRequest request, Theme theme) {
         Review review = BuildReview.of(ReviewReading.of(request).aircraft());
         return BalanceFigure.of(review.tasks().balance(), review.balance(), theme);
     }
@@ -51,13 +51,13 @@ final class BuildReviewEndpoint
     }
 
     @Override
-    public Optional<String> figure(BuildReviewRequest request, String pointer, Theme theme) {
+    public Optional<String> figure(ApiBuildReviewRequest request, String pointer, Theme theme) {
         Review review = BuildReview.of(ReviewReading.of(request).aircraft());
         return ReviewParts.figure(review, pointer, theme);
     }
 
     @Override
-    public String sheet(BuildReviewRequest request) {
+    public String sheet(ApiBuildReviewRequest request) {
         ReviewReading read = ReviewReading.of(request);
         Review review = BuildReview.of(read.aircraft());
         return ReviewSheet.of(
@@ -66,12 +66,12 @@ final class BuildReviewEndpoint
     }
 
     @Override
-    public List<Working> workings(BuildReviewRequest request) {
+    public List<ApiWorking> workings(ApiBuildReviewRequest request) {
         Review review = BuildReview.of(ReviewReading.of(request).aircraft());
         return WorkingWriting.write(ReviewWorkings.of(review));
     }
 
-    private static BuildReviewAnswer answer(BuildReviewRequest request, ReviewReading read, Review review) {
+    private static ApiBuildReviewAnswer answer(ApiBuildReviewRequest request, ReviewReading read, Review review) {
         List<String> packs = request.packs().stream().map(p -> p.name()).toList();
         return new ReviewWriting(review, read, packs).answer();
     }

@@ -1,10 +1,12 @@
 package trestle.endpoint;
 
 import java.util.List;
-import trestle.api.model.ChemistryRow;
-import trestle.api.model.OpenCircuitPoint;
+import trestle.api.model.ApiChemistry;
+import trestle.api.model.ApiChemistryRow;
+import trestle.api.model.ApiOpenCircuitPoint;
 import trestle.battery.Chemistries;
 import trestle.battery.Chemistry;
+import trestle.battery.ChemistryRow;
 import trestle.units.Charge;
 import trestle.units.Energy;
 import trestle.units.Resistance;
@@ -25,14 +27,14 @@ final class CellChemistriesTable implements ReferenceTable {
     }
 
     @Override
-    public List<ChemistryRow> rows() {
+    public List<ApiChemistryRow> rows() {
         return Chemistries.rows().stream().map(CellChemistriesTable::row).toList();
     }
 
-    private static ChemistryRow row(trestle.battery.ChemistryRow row) {
+    private static ApiChemistryRow row(ChemistryRow row) {
         Chemistry chemistry = row.chemistry();
-        return ChemistryRow.builder()
-                .chemistry(trestle.api.model.Chemistry.valueOf(chemistry.name()))
+        return ApiChemistryRow.builder()
+                .chemistry(ApiChemistry.valueOf(chemistry.name()))
                 .nominalVoltageV(chemistry.nominalVoltageV())
                 .fullVoltageV(chemistry.fullVoltageV())
                 .minimumVoltageV(chemistry.minimumVoltageV())
@@ -42,7 +44,7 @@ final class CellChemistriesTable implements ReferenceTable {
                 .chargeCRate(chemistry.chargeRatePerH())
                 .dcResistanceMilliohmAh(Charge.ahFromC(Resistance.milliohmFromOhm(row.dcResistanceOhmC())))
                 .openCircuitCurve(row.openCircuitCurve().stream()
-                        .map(point -> new OpenCircuitPoint(
+                        .map(point -> new ApiOpenCircuitPoint(
                                 Share.percentFromFraction(point.stateOfChargeFraction()), point.voltageV()))
                         .toList())
                 .build();

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.CompassClearanceAnswer;
-import trestle.api.model.CompassClearanceRequest;
-import trestle.api.model.Judgement;
-import trestle.api.model.Working;
+import trestle.api.model.ApiCompassClearanceAnswer;
+import trestle.api.model.ApiCompassClearanceRequest;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiWorking;
 import trestle.figure.CompassFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -22,9 +22,9 @@ import trestle.magnetics.LeadRun;
 
 /** The door of {@code /v1/compass-clearance}: reads the request once, writes the answer once. */
 final class CompassClearanceEndpoint
-        implements Calculation<CompassClearanceRequest, CompassClearanceAnswer>,
-                Drawn<CompassClearanceRequest>,
-                Worked<CompassClearanceRequest> {
+        implements Calculation<ApiCompassClearanceRequest, ApiCompassClearanceAnswer>,
+                Drawn<ApiCompassClearanceRequest>,
+                Worked<ApiCompassClearanceRequest> {
     private static final List<String> MODELS = List.of(
             "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
                     + " Introduction to Electrodynamics, section 5.2)",
@@ -40,12 +40,12 @@ final class CompassClearanceEndpoint
     }
 
     @Override
-    public Class<CompassClearanceRequest> requestType() {
-        return CompassClearanceRequest.class;
+    public Class<ApiCompassClearanceRequest> requestType() {
+        return ApiCompassClearanceRequest.class;
     }
 
     @Override
-    public CompassClearanceAnswer answer(CompassClearanceRequest request) {
+    public ApiCompassClearanceAnswer answer(ApiCompassClearanceRequest request) {
         Reading reading = new Reading();
         CompassTask task = read(request, reading);
         Clearance clearance = CompassClearance.of(task);
@@ -53,22 +53,22 @@ final class CompassClearanceEndpoint
     }
 
     @Override
-    public List<Working> workings(CompassClearanceRequest request) {
+    public List<ApiWorking> workings(ApiCompassClearanceRequest request) {
         CompassTask task = read(request, new Reading());
         return WorkingWriting.write(CompassWorkings.of(task, CompassClearance.of(task)));
     }
 
     @Override
-    public String figure(CompassClearanceRequest request, Theme theme) {
+    public String figure(ApiCompassClearanceRequest request, Theme theme) {
         CompassTask task = read(request, new Reading());
         return CompassFigure.of(task, CompassClearance.of(task), theme);
     }
 
-    static Judgement judgement(Clearance clearance, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(Clearance clearance, Function<Subject, String> place, Reading reading) {
         return Judge.of(clearance.findings(), clearance.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
-    private static CompassTask read(CompassClearanceRequest request, Reading reading) {
+    private static CompassTask read(ApiCompassClearanceRequest request, Reading reading) {
         Optional<List<LeadRun>> runs = CompassReading.runs(request.runs(), "/runs", reading);
         reading.refuseContradictions();
         return CompassReading.task(

@@ -2,9 +2,9 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.CompassClearanceRequest;
-import trestle.api.model.CompassRun;
-import trestle.api.model.EarthField;
+import trestle.api.model.ApiCompassClearanceRequest;
+import trestle.api.model.ApiCompassRun;
+import trestle.api.model.ApiEarthField;
 import trestle.magnetics.CompassTask;
 import trestle.magnetics.LeadRun;
 import trestle.numeric.ImpossibleValue;
@@ -24,17 +24,17 @@ final class CompassReading {
      * @param reading notes contradictions
      * @return the leads; empty where a contradiction was noted
      */
-    static Optional<List<LeadRun>> runs(List<CompassRun> runs, String at, Reading reading) {
+    static Optional<List<LeadRun>> runs(List<ApiCompassRun> runs, String at, Reading reading) {
         return Reading.each(runs, at, (run, place) -> run(run, place, reading));
     }
 
-    private static Optional<LeadRun> run(CompassRun run, String at, Reading reading) {
+    private static Optional<LeadRun> run(ApiCompassRun run, String at, Reading reading) {
         try {
             return Optional.of(new LeadRun(
                     run.name(),
                     run.currentA(),
                     Length.mFromMm(run.separationMm()),
-                    Reading.or(run.twisted(), CompassRun.DEFAULT_TWISTED),
+                    Reading.or(run.twisted(), ApiCompassRun.DEFAULT_TWISTED),
                     Length.mFromMm(run.distanceMm()),
                     Reading.optional(run.lengthMm(), Length::mFromMm)));
         } catch (ImpossibleValue onALead) {
@@ -53,7 +53,8 @@ final class CompassReading {
      * @param reading notes defaults
      * @return the task
      */
-    static CompassTask task(List<LeadRun> runs, EarthField earth, Double allowedErrorDeg, String at, Reading reading) {
+    static CompassTask task(
+            List<LeadRun> runs, ApiEarthField earth, Double allowedErrorDeg, String at, Reading reading) {
         double horizontalUt = reading.orDefault(
                 earth == null ? null : earth.horizontalUt(),
                 FluxDensity.utFromT(CompassTask.USUAL_EARTH_HORIZONTAL_T),
@@ -61,7 +62,7 @@ final class CompassReading {
                 "the request gives none; usual in mid latitudes");
         double allowedDeg = reading.orDefault(
                 allowedErrorDeg,
-                CompassClearanceRequest.DEFAULT_ALLOWED_HEADING_ERROR_DEG,
+                ApiCompassClearanceRequest.DEFAULT_ALLOWED_HEADING_ERROR_DEG,
                 at + "/allowed_heading_error_deg",
                 "the request gives none; common practice, no source");
         return new CompassTask(runs, FluxDensity.tFromUt(horizontalUt), Angle.radFromDeg(allowedDeg));

@@ -2,9 +2,10 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import trestle.api.model.CompassClearanceAnswer;
-import trestle.api.model.Judgement;
-import trestle.api.model.RunDisturbance;
+import trestle.api.model.ApiCompassClearanceAnswer;
+import trestle.api.model.ApiDisturbance;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiRunDisturbance;
 import trestle.magnetics.Clearance;
 import trestle.magnetics.Disturbance;
 import trestle.magnetics.LeadRun;
@@ -17,8 +18,8 @@ import trestle.units.Share;
 final class CompassWriting {
     private CompassWriting() {}
 
-    static CompassClearanceAnswer write(List<LeadRun> runs, Clearance clearance, Judgement judgement) {
-        return CompassClearanceAnswer.builder()
+    static ApiCompassClearanceAnswer write(List<LeadRun> runs, Clearance clearance, ApiJudgement judgement) {
+        return ApiCompassClearanceAnswer.builder()
                 .judgement(judgement)
                 .runs(IntStream.range(0, runs.size())
                         .mapToObj(i -> run(runs.get(i), clearance.runs().get(i)))
@@ -28,9 +29,9 @@ final class CompassWriting {
                 .build();
     }
 
-    private static RunDisturbance run(LeadRun run, Disturbance alone) {
-        trestle.api.model.Disturbance written = all(alone);
-        return RunDisturbance.builder()
+    private static ApiRunDisturbance run(LeadRun run, Disturbance alone) {
+        ApiDisturbance written = all(alone);
+        return ApiRunDisturbance.builder()
                 .name(run.name())
                 .fieldUt(written.fieldUt())
                 .fieldPercentOfEarth(written.fieldPercentOfEarth())
@@ -39,8 +40,8 @@ final class CompassWriting {
                 .build();
     }
 
-    private static trestle.api.model.Disturbance all(Disturbance disturbance) {
-        return trestle.api.model.Disturbance.builder()
+    private static ApiDisturbance all(Disturbance disturbance) {
+        return ApiDisturbance.builder()
                 .fieldUt(FluxDensity.utFromT(disturbance.fieldT()))
                 .fieldPercentOfEarth(Share.percentFromFraction(disturbance.fieldFractionOfEarth()))
                 .headingErrorDeg(Angle.degFromRad(disturbance.headingErrorRad()))

@@ -3,7 +3,10 @@ package trestle.endpoint;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import trestle.api.model.Drive;
+import trestle.api.model.ApiController;
+import trestle.api.model.ApiDrive;
+import trestle.api.model.ApiMotor;
+import trestle.api.model.ApiPack;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
@@ -33,9 +36,9 @@ record DriveReading(String at, Reading reading) {
      * @param supply what feeds it; empty where a contradiction was noted
      * @return the drive; empty where a contradiction was noted
      */
-    Optional<PropulsionSystem> system(Drive drive, Optional<Supply> supply) {
+    Optional<PropulsionSystem> system(ApiDrive drive, Optional<Supply> supply) {
         int motorCount =
-                reading.orDefault(drive.motorCount(), Drive.DEFAULT_MOTOR_COUNT, at + "/motor_count", NOT_GIVEN);
+                reading.orDefault(drive.motorCount(), ApiDrive.DEFAULT_MOTOR_COUNT, at + "/motor_count", NOT_GIVEN);
         Optional<Motor> motor = motor(drive.motor());
         Controller controller = controller(drive.controller());
         Optional<Propeller> propeller = new PropellerReading(at + "/propeller", reading).propeller(drive.propeller());
@@ -45,7 +48,7 @@ record DriveReading(String at, Reading reading) {
         return supply.map(it -> new PropulsionSystem(motor.get(), controller, propeller.get(), motorCount, it));
     }
 
-    private Optional<Motor> motor(trestle.api.model.Motor motor) {
+    private Optional<Motor> motor(ApiMotor motor) {
         double resistanceOhm = Resistance.ohmFromMilliohm(motor.resistanceMilliohm());
         Double testedV = motor.noLoadVoltageV();
         double dropV = motor.noLoadCurrentA() * resistanceOhm;
@@ -69,13 +72,13 @@ record DriveReading(String at, Reading reading) {
                 Reading.optional(motor.maxPowerW())));
     }
 
-    private Controller controller(trestle.api.model.Controller controller) {
+    private Controller controller(ApiController controller) {
         return new Controller(
                 controller.maxCurrentA(),
                 controller.maxVoltageV(),
                 Resistance.ohmFromMilliohm(reading.orDefault(
                         controller.resistanceMilliohm(),
-                        trestle.api.model.Controller.DEFAULT_RESISTANCE_MILLIOHM,
+                        ApiController.DEFAULT_RESISTANCE_MILLIOHM,
                         at + "/controller/resistance_milliohm",
                         "the request gives none; a class of 40 to 80 A, no source")));
     }
@@ -89,8 +92,7 @@ record DriveReading(String at, Reading reading) {
      * @param surroundings temperature of the cells at take-off
      * @return the supply
      */
-    static Supply supply(
-            trestle.api.model.Pack request, Pack pack, Optional<Cutoff> cutoff, Surroundings surroundings) {
+    static Supply supply(ApiPack request, Pack pack, Optional<Cutoff> cutoff, Surroundings surroundings) {
         return PackVoltage.supply(pack, cutoff.filter(it -> request.cutoff() != null), surroundings);
     }
 

@@ -7,10 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import trestle.api.model.EnduranceAnswer;
-import trestle.api.model.EnduranceRequest;
-import trestle.api.model.Judgement;
-import trestle.api.model.Working;
+import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiEnduranceRequest;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiWorking;
 import trestle.figure.EnduranceFigure;
 import trestle.figure.Theme;
 import trestle.finding.Assumption;
@@ -26,7 +26,9 @@ import trestle.review.Drive;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 final class EnduranceEndpoint
-        implements Calculation<EnduranceRequest, EnduranceAnswer>, Drawn<EnduranceRequest>, Worked<EnduranceRequest> {
+        implements Calculation<ApiEnduranceRequest, ApiEnduranceAnswer>,
+                Drawn<ApiEnduranceRequest>,
+                Worked<ApiEnduranceRequest> {
     private static final List<String> MODELS = List.of(
             "level flight from a parabolic polar, a measured curve or a calibration (Anderson, Introduction to Flight)",
             "endurance by the discharge of the pack at each power (compare Traub, J." + " Aircraft 48(2), 2011)",
@@ -57,12 +59,12 @@ final class EnduranceEndpoint
     }
 
     @Override
-    public Class<EnduranceRequest> requestType() {
-        return EnduranceRequest.class;
+    public Class<ApiEnduranceRequest> requestType() {
+        return ApiEnduranceRequest.class;
     }
 
     @Override
-    public EnduranceAnswer answer(EnduranceRequest request) {
+    public ApiEnduranceAnswer answer(ApiEnduranceRequest request) {
         Reading reading = new Reading();
         EnduranceReading read = EnduranceReading.of(request, reading);
         EnduranceResult result = Endurance.of(read.task());
@@ -75,23 +77,23 @@ final class EnduranceEndpoint
     }
 
     @Override
-    public List<Working> workings(EnduranceRequest request) {
+    public List<ApiWorking> workings(ApiEnduranceRequest request) {
         EnduranceTask task = EnduranceReading.of(request, new Reading()).task();
         return WorkingWriting.write(EnduranceWorkings.of(task, Endurance.of(task)));
     }
 
     @Override
-    public String figure(EnduranceRequest request, Theme theme) {
+    public String figure(ApiEnduranceRequest request, Theme theme) {
         EnduranceTask task = EnduranceReading.of(request, new Reading()).task();
         return EnduranceFigure.of(task, Endurance.of(task), theme);
     }
 
-    static Judgement judgement(EnduranceResult result, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(EnduranceResult result, Function<Subject, String> place, Reading reading) {
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
     /** A drive that is described is judged by itself too: its ratings hold in every flight. */
-    private static Judgement judgement(EnduranceResult result, Drive drive, Pointers pointers, Reading reading) {
+    private static ApiJudgement judgement(EnduranceResult result, Drive drive, Pointers pointers, Reading reading) {
         PropulsionMatch match = drive.match();
         List<Finding> findings = joined(result.findings(), match.findings());
         List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
@@ -105,7 +107,7 @@ final class EnduranceEndpoint
         return all;
     }
 
-    private static Pointers pointers(EnduranceRequest request) {
+    private static Pointers pointers(ApiEnduranceRequest request) {
         String energy = request.pack() == null ? "/usable_energy_wh" : "/pack";
         String supply = request.pack() == null ? "/supply_voltage_v" : "/pack";
         Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers("/propulsion", supply));

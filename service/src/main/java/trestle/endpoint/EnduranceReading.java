@@ -3,7 +3,7 @@ package trestle.endpoint;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.api.model.EnduranceRequest;
+import trestle.api.model.ApiEnduranceRequest;
 import trestle.atmosphere.AirState;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
@@ -29,12 +29,12 @@ import trestle.units.Mass;
  */
 record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
 
-    static EnduranceReading of(EnduranceRequest request, Reading reading) {
+    static EnduranceReading of(ApiEnduranceRequest request, Reading reading) {
         return new Document(request, reading).read();
     }
 
     /** The request while it is being read. */
-    private record Document(EnduranceRequest request, Reading reading) {
+    private record Document(ApiEnduranceRequest request, Reading reading) {
 
         EnduranceReading read() {
             reading.exactlyOne("", List.of("pack", "usable_energy_wh"), request.pack(), request.usableEnergyWh());
@@ -50,7 +50,7 @@ record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             Optional<EnergyStore> store = request.pack() == null
                     ? Optional.ofNullable(request.usableEnergyWh()).map(wh -> new FixedEnergy(Energy.jFromWh(wh)))
                     : packStore.map(it -> it);
-            double headwindMPerS = Reading.or(request.headwindMPerS(), EnduranceRequest.DEFAULT_HEADWIND_M_PER_S);
+            double headwindMPerS = Reading.or(request.headwindMPerS(), ApiEnduranceRequest.DEFAULT_HEADWIND_M_PER_S);
             double reserve = FlightReading.reserveFraction(request.reservePercent(), "", reading);
             List<Leg> legs =
                     FlightReading.legs(request.legs(), request.airspeedMPerS(), headwindMPerS, "/legs", reading);

@@ -1,12 +1,13 @@
 package trestle.endpoint;
 
-import trestle.api.model.CurvePoint;
-import trestle.api.model.EnduranceAnswer;
-import trestle.api.model.EnergyUse;
-import trestle.api.model.FlightPoint;
-import trestle.api.model.Judgement;
-import trestle.api.model.LegKind;
-import trestle.api.model.LegUse;
+import trestle.api.model.ApiCurvePoint;
+import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiEnergyUse;
+import trestle.api.model.ApiFlightPoint;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLegKind;
+import trestle.api.model.ApiLegUse;
+import trestle.flight.CurvePoint;
 import trestle.flight.EnduranceResult;
 import trestle.flight.EnergyBudget;
 import trestle.flight.Leg;
@@ -22,8 +23,8 @@ import trestle.units.Time;
 final class EnduranceWriting {
     private EnduranceWriting() {}
 
-    static EnduranceAnswer write(EnduranceResult result, Judgement judgement) {
-        return EnduranceAnswer.builder()
+    static ApiEnduranceAnswer write(EnduranceResult result, ApiJudgement judgement) {
+        return ApiEnduranceAnswer.builder()
                 .judgement(judgement)
                 .stallSpeedMPerS(result.stallSpeedMPerS())
                 .airDensityKgPerM3(result.densityKgPerM3())
@@ -44,9 +45,9 @@ final class EnduranceWriting {
                 .build();
     }
 
-    private static FlightPoint point(SpeedPoint point) {
+    private static ApiFlightPoint point(SpeedPoint point) {
         boolean overGround = point.energyPerGroundMJ().isPresent();
-        return FlightPoint.builder()
+        return ApiFlightPoint.builder()
                 .airspeedMPerS(point.airspeedMPerS())
                 .powerW(point.powerW())
                 .currentA(Writing.boxed(point.currentA()))
@@ -58,8 +59,8 @@ final class EnduranceWriting {
                 .build();
     }
 
-    private static CurvePoint point(trestle.flight.CurvePoint point) {
-        return CurvePoint.builder()
+    private static ApiCurvePoint point(CurvePoint point) {
+        return ApiCurvePoint.builder()
                 .airspeedMPerS(point.airspeedMPerS())
                 .powerW(point.powerW())
                 .enduranceH(Time.hFromS(point.enduranceS()))
@@ -67,9 +68,9 @@ final class EnduranceWriting {
                 .build();
     }
 
-    private static EnergyUse energy(EnergyBudget budget) {
+    private static ApiEnergyUse energy(EnergyBudget budget) {
         boolean legs = !budget.legs().isEmpty();
-        return EnergyUse.builder()
+        return ApiEnergyUse.builder()
                 .availableWh(Energy.whFromJ(budget.availableJ()))
                 .reserveWh(Energy.whFromJ(budget.reserveJ()))
                 .legsWh(legs ? Energy.whFromJ(budget.plannedJ()) : null)
@@ -78,8 +79,8 @@ final class EnduranceWriting {
                 .build();
     }
 
-    private static LegUse leg(LegResult leg) {
-        return LegUse.builder()
+    private static ApiLegUse leg(LegResult leg) {
+        return ApiLegUse.builder()
                 .kind(kind(leg.leg()))
                 .startS(leg.startS())
                 .durationS(leg.plannedDurationS())
@@ -92,13 +93,13 @@ final class EnduranceWriting {
                 .build();
     }
 
-    private static LegKind kind(Leg leg) {
+    private static ApiLegKind kind(Leg leg) {
         if (leg instanceof Leg.Climb) {
-            return LegKind.CLIMB;
+            return ApiLegKind.CLIMB;
         }
         if (leg instanceof Leg.Cruise) {
-            return LegKind.CRUISE;
+            return ApiLegKind.CRUISE;
         }
-        return leg instanceof Leg.Loiter ? LegKind.LOITER : LegKind.DESCENT;
+        return leg instanceof Leg.Loiter ? ApiLegKind.LOITER : ApiLegKind.DESCENT;
     }
 }

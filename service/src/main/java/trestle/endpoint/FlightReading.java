@@ -5,8 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import trestle.api.model.EnduranceRequest;
-import trestle.api.model.FlightLeg;
+import trestle.api.model.ApiConditions;
+import trestle.api.model.ApiDragPolar;
+import trestle.api.model.ApiEnduranceRequest;
+import trestle.api.model.ApiFlightLeg;
+import trestle.atmosphere.StandardAtmosphere;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
 import trestle.flight.DragPolar;
@@ -41,7 +44,7 @@ final class FlightReading {
                 Length.mFromMm(wingSpanMm),
                 reading.orDefault(
                         maxLiftCoefficient,
-                        EnduranceRequest.DEFAULT_MAX_LIFT_COEFFICIENT,
+                        ApiEnduranceRequest.DEFAULT_MAX_LIFT_COEFFICIENT,
                         "/max_lift_coefficient",
                         "the request gives none; common practice, no source"));
     }
@@ -71,22 +74,16 @@ final class FlightReading {
      * @param reading notes defaults
      * @return the conditions
      */
-    static Conditions conditions(trestle.api.model.Conditions conditions, String at, Reading reading) {
+    static Conditions conditions(ApiConditions conditions, String at, Reading reading) {
         Double altitudeM = conditions == null ? null : conditions.altitudeM();
         Double temperatureC = conditions == null ? null : conditions.temperatureC();
         Double pressureHpa = conditions == null ? null : conditions.pressureHpa();
         double heightM = reading.orDefault(
-                altitudeM,
-                trestle.api.model.Conditions.DEFAULT_ALTITUDE_M,
-                at + "/altitude_m",
-                "the request gives none");
+                altitudeM, ApiConditions.DEFAULT_ALTITUDE_M, at + "/altitude_m", "the request gives none");
         if (temperatureC == null) {
             reading.assume(
                     at + "/temperature_c",
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f °C",
-                            Temperature.cFromK(trestle.atmosphere.StandardAtmosphere.temperatureK(heightM))),
+                    String.format(Locale.ROOT, "%.1f °C", Temperature.cFromK(StandardAtmosphere.temperatureK(heightM))),
                     "the standard atmosphere at that altitude");
         }
         return new Conditions(
@@ -106,8 +103,8 @@ final class FlightReading {
      * @return the legs that are whole
      */
     static List<Leg> legs(
-            List<FlightLeg> legs, Double airspeedMPerS, double headwindMPerS, String at, Reading reading) {
-        List<FlightLeg> given = Reading.listed(legs);
+            List<ApiFlightLeg> legs, Double airspeedMPerS, double headwindMPerS, String at, Reading reading) {
+        List<ApiFlightLeg> given = Reading.listed(legs);
         return IntStream.range(0, given.size())
                 .mapToObj(i -> new LegReading(given.get(i), at + "/" + i, reading).leg(airspeedMPerS, headwindMPerS))
                 .flatMap(Optional::stream)
@@ -115,7 +112,7 @@ final class FlightReading {
     }
 
     /** Reads one leg: which fields it takes depends on its kind. */
-    private record LegReading(FlightLeg leg, String at, Reading reading) {
+    private record LegReading(ApiFlightLeg leg, String at, Reading reading) {
 
         Optional<Leg> leg(Double airspeedMPerS, double headwindMPerS) {
             OptionalDouble airspeed = Reading.optional(Reading.or(leg.airspeedMPerS(), airspeedMPerS));
@@ -172,7 +169,7 @@ final class FlightReading {
             }
             double percent = reading.orDefault(
                     leg.powerPercent(),
-                    FlightLeg.DEFAULT_POWER_PERCENT,
+                    ApiFlightLeg.DEFAULT_POWER_PERCENT,
                     at + "/power_percent",
                     "the request gives none");
             return Optional.of(new Leg.Descent(
@@ -189,7 +186,7 @@ final class FlightReading {
     }
 
     /** The drag polar of a wing of an aspect ratio. */
-    static DragPolar polar(trestle.api.model.DragPolar drag, double aspectRatio) {
+    static DragPolar polar(ApiDragPolar drag, double aspectRatio) {
         return DragPolar.of(drag.zeroLiftCoefficient(), drag.oswaldEfficiency(), aspectRatio);
     }
 
@@ -197,7 +194,7 @@ final class FlightReading {
     static double reserveFraction(Double reservePercent, String at, Reading reading) {
         return Share.fractionFromPercent(reading.orDefault(
                 reservePercent,
-                EnduranceRequest.DEFAULT_RESERVE_PERCENT,
+                ApiEnduranceRequest.DEFAULT_RESERVE_PERCENT,
                 at + "/reserve_percent",
                 "the request gives none; common practice, no source"));
     }

@@ -1,20 +1,20 @@
 package trestle.endpoint;
 
 import java.util.List;
-import trestle.api.model.Fault;
+import trestle.api.model.ApiFault;
 
 /**
  * A request that fits the contract but contradicts itself or physics; carries every fault found.
  */
 public final class ImpossibleRequest extends RuntimeException {
-    private final transient List<Fault> faults;
+    private final transient List<ApiFault> faults;
 
     /**
      * States what is wrong.
      *
      * @param faults every fault, at least one
      */
-    public ImpossibleRequest(List<Fault> faults) {
+    public ImpossibleRequest(List<ApiFault> faults) {
         super("impossible request");
         this.faults = List.copyOf(faults);
     }
@@ -24,7 +24,7 @@ public final class ImpossibleRequest extends RuntimeException {
      *
      * @return the faults
      */
-    public List<Fault> faults() {
+    public List<ApiFault> faults() {
         return faults;
     }
 }

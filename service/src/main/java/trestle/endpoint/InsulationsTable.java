@@ -1,11 +1,12 @@
 package trestle.endpoint;
 
 import java.util.List;
-import trestle.api.model.InsulationMaterial;
-import trestle.api.model.InsulationRow;
-import trestle.api.model.WireInsulation;
+import trestle.api.model.ApiInsulationMaterial;
+import trestle.api.model.ApiInsulationRow;
+import trestle.api.model.ApiWireInsulation;
 import trestle.units.Length;
 import trestle.units.Temperature;
+import trestle.wiring.InsulationRow;
 import trestle.wiring.Insulations;
 
 /** The table {@code insulations}. */
@@ -22,14 +23,14 @@ final class InsulationsTable implements ReferenceTable {
     }
 
     @Override
-    public List<InsulationRow> rows() {
+    public List<ApiInsulationRow> rows() {
         return Insulations.rows().stream().map(InsulationsTable::row).toList();
     }
 
-    private static InsulationRow row(trestle.wiring.InsulationRow row) {
-        return InsulationRow.builder()
-                .insulation(WireInsulation.valueOf(row.insulation().name()))
-                .material(InsulationMaterial.valueOf(row.material().name()))
+    private static ApiInsulationRow row(InsulationRow row) {
+        return ApiInsulationRow.builder()
+                .insulation(ApiWireInsulation.valueOf(row.insulation().name()))
+                .material(ApiInsulationMaterial.valueOf(row.material().name()))
                 .ratingC(Temperature.cFromK(row.ratingTemperatureK()))
                 .conductivityWPerMK(row.conductivityWPerMK())
                 .densityKgPerM3(row.densityKgPerM3())

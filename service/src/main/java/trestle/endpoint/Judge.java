@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
-import trestle.api.model.Assumption;
-import trestle.api.model.ComputedBy;
-import trestle.api.model.Finding;
-import trestle.api.model.Judgement;
-import trestle.api.model.Severity;
-import trestle.api.model.Verdict;
+import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiComputedBy;
+import trestle.api.model.ApiFinding;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiSeverity;
+import trestle.api.model.ApiVerdict;
+import trestle.finding.Assumption;
+import trestle.finding.Finding;
 import trestle.finding.Subject;
 
 /** Writes what a discipline thinks of its numbers into the part that every answer carries. */
@@ -27,16 +29,16 @@ final class Judge {
      * @param models the models behind the numbers
      * @return verdict, findings worst first, assumptions, cautions and origin
      */
-    static Judgement of(
-            List<trestle.finding.Finding> findings,
-            List<trestle.finding.Assumption> choices,
+    static ApiJudgement of(
+            List<Finding> findings,
+            List<Assumption> choices,
             Function<Subject, String> place,
             Reading reading,
             List<String> cautions,
             List<String> models) {
-        List<Finding> written = findings.stream().map(f -> write(f, place)).toList();
-        List<Assumption> assumptions = new ArrayList<>(reading.assumptions());
-        choices.forEach(c -> assumptions.add(new Assumption(place.apply(c.subject()), c.assumed(), c.because())));
+        List<ApiFinding> written = findings.stream().map(f -> write(f, place)).toList();
+        List<ApiAssumption> assumptions = new ArrayList<>(reading.assumptions());
+        choices.forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
         return of(written, assumptions, cautions, models);
     }
 
@@ -49,34 +51,34 @@ final class Judge {
      * @param models the models behind the numbers
      * @return the judgement
      */
-    static Judgement of(
-            List<Finding> findings, List<Assumption> assumptions, List<String> cautions, List<String> models) {
-        List<Finding> worstFirst = findings.stream()
-                .sorted(Comparator.comparing(Finding::severity))
+    static ApiJudgement of(
+            List<ApiFinding> findings, List<ApiAssumption> assumptions, List<String> cautions, List<String> models) {
+        List<ApiFinding> worstFirst = findings.stream()
+                .sorted(Comparator.comparing(ApiFinding::severity))
                 .toList();
-        return Judgement.builder()
+        return ApiJudgement.builder()
                 .verdict(verdict(worstFirst))
                 .findings(worstFirst)
                 .assumptions(assumptions)
                 .cautions(cautions)
-                .computedBy(new ComputedBy(Version.current(), models))
+                .computedBy(new ApiComputedBy(Version.current(), models))
                 .build();
     }
 
-    private static Verdict verdict(List<Finding> worstFirst) {
+    private static ApiVerdict verdict(List<ApiFinding> worstFirst) {
         if (worstFirst.isEmpty()) {
-            return Verdict.FIT;
+            return ApiVerdict.FIT;
         }
         return switch (worstFirst.get(0).severity()) {
-            case STOP -> Verdict.STOP;
-            case ATTENTION -> Verdict.ATTENTION;
-            case NOTE -> Verdict.FIT;
+            case STOP -> ApiVerdict.STOP;
+            case ATTENTION -> ApiVerdict.ATTENTION;
+            case NOTE -> ApiVerdict.FIT;
         };
     }
 
-    private static Finding write(trestle.finding.Finding finding, Function<Subject, String> place) {
-        return Finding.builder()
-                .severity(Severity.valueOf(finding.severity().name()))
+    private static ApiFinding write(Finding finding, Function<Subject, String> place) {
+        return ApiFinding.builder()
+                .severity(ApiSeverity.valueOf(finding.severity().name()))
                 .code(finding.code())
                 .message(finding.message())
                 .at(place.apply(finding.subject()))

@@ -2,7 +2,8 @@ package trestle.endpoint;
 
 import java.util.Locale;
 import java.util.Optional;
-import trestle.api.model.LaunchKind;
+import trestle.api.model.ApiLaunch;
+import trestle.api.model.ApiLaunchKind;
 import trestle.launch.Launch;
 import trestle.units.Angle;
 import trestle.units.Mass;
@@ -15,7 +16,7 @@ import trestle.units.Share;
  * @param at JSON Pointer of the launch
  * @param reading notes defaults and contradictions
  */
-record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading) {
+record LaunchReading(ApiLaunch launch, String at, Reading reading) {
     private static final String NOT_GIVEN = "the request gives none";
     private static final String USUAL = "the request gives none; common practice, no source";
 
@@ -49,13 +50,10 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
      * @return time, s
      */
     double motorDelayS() {
-        return launch.kind() == LaunchKind.DOLLY
+        return launch.kind() == ApiLaunchKind.DOLLY
                 ? 0
                 : reading.orDefault(
-                        launch.motorDelayS(),
-                        trestle.api.model.Launch.DEFAULT_MOTOR_DELAY_S,
-                        at + "/motor_delay_s",
-                        USUAL);
+                        launch.motorDelayS(), ApiLaunch.DEFAULT_MOTOR_DELAY_S, at + "/motor_delay_s", USUAL);
     }
 
     private Launch dolly(double stallSpeedMPerS) {
@@ -63,19 +61,16 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
                 liftOffAirspeedMPerS(stallSpeedMPerS),
                 reading.orDefault(
                         launch.rollingResistance(),
-                        trestle.api.model.Launch.DEFAULT_ROLLING_RESISTANCE,
+                        ApiLaunch.DEFAULT_ROLLING_RESISTANCE,
                         at + "/rolling_resistance",
                         USUAL),
                 reading.orDefault(
                         launch.rollLiftCoefficient(),
-                        trestle.api.model.Launch.DEFAULT_ROLL_LIFT_COEFFICIENT,
+                        ApiLaunch.DEFAULT_ROLL_LIFT_COEFFICIENT,
                         at + "/roll_lift_coefficient",
                         USUAL),
                 Mass.kgFromG(reading.orDefault(
-                        launch.dollyMassG(),
-                        trestle.api.model.Launch.DEFAULT_DOLLY_MASS_G,
-                        at + "/dolly_mass_g",
-                        NOT_GIVEN)),
+                        launch.dollyMassG(), ApiLaunch.DEFAULT_DOLLY_MASS_G, at + "/dolly_mass_g", NOT_GIVEN)),
                 releaseHeightM(0.3));
     }
 
@@ -97,27 +92,21 @@ record LaunchReading(trestle.api.model.Launch launch, String at, Reading reading
                 launch.stiffnessNPerM(),
                 launch.stretchM(),
                 Mass.kgFromG(reading.orDefault(
-                        launch.cordMassG(),
-                        trestle.api.model.Launch.DEFAULT_CORD_MASS_G,
-                        at + "/cord_mass_g",
-                        NOT_GIVEN)),
+                        launch.cordMassG(), ApiLaunch.DEFAULT_CORD_MASS_G, at + "/cord_mass_g", NOT_GIVEN)),
                 Share.fractionFromPercent(reading.orDefault(
                         launch.energyReturnPercent(),
-                        trestle.api.model.Launch.DEFAULT_ENERGY_RETURN_PERCENT,
+                        ApiLaunch.DEFAULT_ENERGY_RETURN_PERCENT,
                         at + "/energy_return_percent",
                         USUAL)),
                 reading.orDefault(
-                        launch.slidingFriction(),
-                        trestle.api.model.Launch.DEFAULT_SLIDING_FRICTION,
-                        at + "/sliding_friction",
-                        USUAL),
+                        launch.slidingFriction(), ApiLaunch.DEFAULT_SLIDING_FRICTION, at + "/sliding_friction", USUAL),
                 angleRad(),
                 releaseHeightM(0.5));
     }
 
     private double angleRad() {
-        return Angle.radFromDeg(reading.orDefault(
-                launch.angleDeg(), trestle.api.model.Launch.DEFAULT_ANGLE_DEG, at + "/angle_deg", NOT_GIVEN));
+        return Angle.radFromDeg(
+                reading.orDefault(launch.angleDeg(), ApiLaunch.DEFAULT_ANGLE_DEG, at + "/angle_deg", NOT_GIVEN));
     }
 
     private double releaseHeightM(double usualM) {

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.Judgement;
-import trestle.api.model.LaunchKind;
-import trestle.api.model.LaunchStallAnswer;
-import trestle.api.model.LaunchStallRequest;
-import trestle.api.model.Working;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLaunchKind;
+import trestle.api.model.ApiLaunchStallAnswer;
+import trestle.api.model.ApiLaunchStallRequest;
+import trestle.api.model.ApiThrustPoint;
+import trestle.api.model.ApiWorking;
 import trestle.figure.LaunchFigure;
 import trestle.figure.LaunchMoment;
 import trestle.figure.Theme;
@@ -34,9 +35,9 @@ import trestle.units.Mass;
 
 /** The door of {@code /v1/launch-stall}: reads the request once, writes the answer once. */
 final class LaunchStallEndpoint
-        implements Calculation<LaunchStallRequest, LaunchStallAnswer>,
-                Drawn<LaunchStallRequest>,
-                Worked<LaunchStallRequest> {
+        implements Calculation<ApiLaunchStallRequest, ApiLaunchStallAnswer>,
+                Drawn<ApiLaunchStallRequest>,
+                Worked<ApiLaunchStallRequest> {
     private static final List<String> MODELS = List.of(
             "point mass in steady air, integrated in time from release to safe flight or"
                     + " the ground (Anderson, Introduction to Flight, chapter 6)",
@@ -56,25 +57,25 @@ final class LaunchStallEndpoint
     }
 
     @Override
-    public Class<LaunchStallRequest> requestType() {
-        return LaunchStallRequest.class;
+    public Class<ApiLaunchStallRequest> requestType() {
+        return ApiLaunchStallRequest.class;
     }
 
     @Override
-    public LaunchStallAnswer answer(LaunchStallRequest request) {
+    public ApiLaunchStallAnswer answer(ApiLaunchStallRequest request) {
         Reading reading = new Reading();
         LaunchStallResult result = LaunchStall.of(read(request, reading));
         return LaunchWriting.write(result, judgement(result, pointers(request)::to, reading));
     }
 
     @Override
-    public List<Working> workings(LaunchStallRequest request) {
+    public List<ApiWorking> workings(ApiLaunchStallRequest request) {
         LaunchStallTask task = read(request, new Reading());
         return WorkingWriting.write(LaunchWorkings.of(task, LaunchStall.of(task)));
     }
 
     @Override
-    public String figure(LaunchStallRequest request, Theme theme) {
+    public String figure(ApiLaunchStallRequest request, Theme theme) {
         LaunchStallTask task = read(request, new Reading());
         return figure(task, LaunchStall.of(task), theme);
     }
@@ -86,11 +87,11 @@ final class LaunchStallEndpoint
         return LaunchFigure.of(task, result, path, theme);
     }
 
-    static Judgement judgement(LaunchStallResult result, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(LaunchStallResult result, Function<Subject, String> place, Reading reading) {
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
-    private static LaunchStallTask read(LaunchStallRequest request, Reading reading) {
+    private static LaunchStallTask read(ApiLaunchStallRequest request, Reading reading) {
         Airframe airframe = FlightReading.airframe(
                 Mass.kgFromG(request.takeoffMassG()),
                 request.wingAreaDm2(),
@@ -110,14 +111,14 @@ final class LaunchStallEndpoint
                 FlightReading.polar(request.drag(), airframe.aspectRatio()),
                 thrust.orElseThrow(),
                 conditions.air(),
-                Reading.or(request.headwindMPerS(), LaunchStallRequest.DEFAULT_HEADWIND_M_PER_S),
+                Reading.or(request.headwindMPerS(), ApiLaunchStallRequest.DEFAULT_HEADWIND_M_PER_S),
                 launch.orElseThrow(),
                 motorDelayS,
                 turn,
                 Reading.optional(request.turnAirspeedMPerS()));
     }
 
-    private static Optional<Thrust> thrust(LaunchStallRequest request, Reading reading) {
+    private static Optional<Thrust> thrust(ApiLaunchStallRequest request, Reading reading) {
         reading.exactlyOne(
                 "", List.of("static_thrust_n", "thrust_curve"), request.staticThrustN(), request.thrustCurve());
         if (request.thrustCurve() != null) {
@@ -132,7 +133,7 @@ final class LaunchStallEndpoint
                 : Optional.empty();
     }
 
-    private static boolean rising(List<trestle.api.model.ThrustPoint> points, Reading reading) {
+    private static boolean rising(List<ApiThrustPoint> points, Reading reading) {
         boolean rising = true;
         for (int i = 1; i < points.size(); i++) {
             rising &= FlightReading.rises(
@@ -141,22 +142,22 @@ final class LaunchStallEndpoint
         return rising;
     }
 
-    private static Thrust curve(List<trestle.api.model.ThrustPoint> points) {
+    private static Thrust curve(List<ApiThrustPoint> points) {
         return new ThrustCurve(points.stream()
                 .map(point -> new ThrustPoint(point.airspeedMPerS(), point.thrustN()))
                 .toList());
     }
 
-    private static Turn turn(LaunchStallRequest request, Reading reading) {
+    private static Turn turn(ApiLaunchStallRequest request, Reading reading) {
         reading.atMostOne("", List.of("bank_deg", "load_factor"), request.bankDeg(), request.loadFactor());
         if (request.loadFactor() != null) {
             return new Turn(request.loadFactor());
         }
         return Turn.ofBankRad(Angle.radFromDeg(reading.orDefault(
-                request.bankDeg(), LaunchStallRequest.DEFAULT_BANK_DEG, "/bank_deg", "the request gives none")));
+                request.bankDeg(), ApiLaunchStallRequest.DEFAULT_BANK_DEG, "/bank_deg", "the request gives none")));
     }
 
-    private static Pointers pointers(LaunchStallRequest request) {
+    private static Pointers pointers(ApiLaunchStallRequest request) {
         return new Pointers(Map.ofEntries(
                 entry(LaunchPart.TAKEOFF_MASS, "/takeoff_mass_g"),
                 entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
@@ -171,7 +172,7 @@ final class LaunchStallEndpoint
     }
 
     /** What a builder changes to be let go faster. */
-    static String releaseSpeed(LaunchKind kind, String at) {
+    static String releaseSpeed(ApiLaunchKind kind, String at) {
         return at
                 + switch (kind) {
                     case HAND, CATAPULT -> "/release_speed_m_per_s";

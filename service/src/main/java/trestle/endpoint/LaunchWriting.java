@@ -1,11 +1,11 @@
 package trestle.endpoint;
 
-import trestle.api.model.Judgement;
-import trestle.api.model.LaunchOutcome;
-import trestle.api.model.LaunchResult;
-import trestle.api.model.LaunchStallAnswer;
-import trestle.api.model.SteadyClimb;
-import trestle.api.model.SteadyGlide;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLaunchOutcome;
+import trestle.api.model.ApiLaunchResult;
+import trestle.api.model.ApiLaunchStallAnswer;
+import trestle.api.model.ApiSteadyClimb;
+import trestle.api.model.ApiSteadyGlide;
 import trestle.launch.Climb;
 import trestle.launch.Glide;
 import trestle.launch.LaunchFlight;
@@ -17,8 +17,8 @@ import trestle.units.Share;
 final class LaunchWriting {
     private LaunchWriting() {}
 
-    static LaunchStallAnswer write(LaunchStallResult result, Judgement judgement) {
-        return LaunchStallAnswer.builder()
+    static ApiLaunchStallAnswer write(LaunchStallResult result, ApiJudgement judgement) {
+        return ApiLaunchStallAnswer.builder()
                 .judgement(judgement)
                 .stallSpeedMPerS(result.stallSpeedMPerS())
                 .stallSpeedBankedMPerS(result.stallSpeedTurningMPerS())
@@ -34,10 +34,10 @@ final class LaunchWriting {
                 .build();
     }
 
-    private static LaunchResult launch(LaunchFlight launch) {
+    private static ApiLaunchResult launch(LaunchFlight launch) {
         boolean run = launch.groundRunM().isPresent();
-        return LaunchResult.builder()
-                .outcome(LaunchOutcome.valueOf(launch.outcome().name()))
+        return ApiLaunchResult.builder()
+                .outcome(ApiLaunchOutcome.valueOf(launch.outcome().name()))
                 .releaseAirspeedMPerS(launch.releaseAirspeedMPerS())
                 .marginPercent(Share.percentFromFraction(launch.marginFraction()))
                 .heightLostM(launch.heightLostM())
@@ -48,12 +48,12 @@ final class LaunchWriting {
                 .build();
     }
 
-    private static SteadyClimb climb(Climb climb) {
-        return new SteadyClimb(climb.airspeedMPerS(), climb.rateMPerS(), Angle.degFromRad(climb.angleRad()));
+    private static ApiSteadyClimb climb(Climb climb) {
+        return new ApiSteadyClimb(climb.airspeedMPerS(), climb.rateMPerS(), Angle.degFromRad(climb.angleRad()));
     }
 
-    private static SteadyGlide glide(Glide glide) {
-        return new SteadyGlide(
+    private static ApiSteadyGlide glide(Glide glide) {
+        return new ApiSteadyGlide(
                 glide.bestRatio(),
                 glide.bestRatioAirspeedMPerS(),
                 glide.leastSinkMPerS(),

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.MassBalanceAnswer;
-import trestle.api.model.MassBalanceRequest;
-import trestle.api.model.Working;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiMassBalanceRequest;
+import trestle.api.model.ApiWorking;
 import trestle.figure.BalanceFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -20,9 +21,9 @@ import trestle.massbalance.MassBalanceWorkings;
 
 /** The door of {@code /v1/mass-balance}: reads the request once, writes the answer once. */
 final class MassBalanceEndpoint
-        implements Calculation<MassBalanceRequest, MassBalanceAnswer>,
-                Drawn<MassBalanceRequest>,
-                Worked<MassBalanceRequest> {
+        implements Calculation<ApiMassBalanceRequest, ApiMassBalanceAnswer>,
+                Drawn<ApiMassBalanceRequest>,
+                Worked<ApiMassBalanceRequest> {
     static final List<String> MODELS = List.of(
             "point-mass build-up and weighing (FAA-H-8083-1B)",
             "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design)",
@@ -56,12 +57,12 @@ final class MassBalanceEndpoint
     }
 
     @Override
-    public Class<MassBalanceRequest> requestType() {
-        return MassBalanceRequest.class;
+    public Class<ApiMassBalanceRequest> requestType() {
+        return ApiMassBalanceRequest.class;
     }
 
     @Override
-    public MassBalanceAnswer answer(MassBalanceRequest request) {
+    public ApiMassBalanceAnswer answer(ApiMassBalanceRequest request) {
         Reading reading = new Reading();
         BalanceTask task = read(request, reading);
         Balance balance = MassBalance.of(task);
@@ -69,23 +70,23 @@ final class MassBalanceEndpoint
     }
 
     @Override
-    public List<Working> workings(MassBalanceRequest request) {
+    public List<ApiWorking> workings(ApiMassBalanceRequest request) {
         BalanceTask task = read(request, new Reading());
         return WorkingWriting.write(MassBalanceWorkings.of(task, MassBalance.of(task)));
     }
 
     @Override
-    public String figure(MassBalanceRequest request, Theme theme) {
+    public String figure(ApiMassBalanceRequest request, Theme theme) {
         BalanceTask task = read(request, new Reading());
         return BalanceFigure.of(task, MassBalance.of(task), theme);
     }
 
     /** The judgement on a balance, with its parts where a request has them. */
-    static trestle.api.model.Judgement judgement(Balance balance, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(Balance balance, Function<Subject, String> place, Reading reading) {
         return Judge.of(balance.findings(), balance.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
-    private static BalanceTask read(MassBalanceRequest request, Reading reading) {
+    private static BalanceTask read(ApiMassBalanceRequest request, Reading reading) {
         BalanceReading parts = new BalanceReading(reading);
         boolean tailless = Boolean.TRUE.equals(request.tailless());
         consistent(request, tailless, reading);
@@ -101,7 +102,7 @@ final class MassBalanceEndpoint
         return task;
     }
 
-    private static void consistent(MassBalanceRequest request, boolean tailless, Reading reading) {
+    private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {
         boolean wing = request.wing() != null;
         if (request.targetPercentMac() != null && !wing) {
             reading.fault("/wing", "missing", "target_percent_mac needs the wing");

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import trestle.api.model.Judgement;
-import trestle.api.model.PackEnergyAnswer;
-import trestle.api.model.PackEnergyRequest;
-import trestle.api.model.PackLoad;
-import trestle.api.model.Working;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiPackEnergyAnswer;
+import trestle.api.model.ApiPackEnergyRequest;
+import trestle.api.model.ApiPackLoad;
+import trestle.api.model.ApiWorking;
 import trestle.battery.Cutoff;
 import trestle.battery.Load;
 import trestle.battery.Pack;
@@ -24,9 +24,9 @@ import trestle.units.Share;
 
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
 final class PackEnergyEndpoint
-        implements Calculation<PackEnergyRequest, PackEnergyAnswer>,
-                Drawn<PackEnergyRequest>,
-                Worked<PackEnergyRequest> {
+        implements Calculation<ApiPackEnergyRequest, ApiPackEnergyAnswer>,
+                Drawn<ApiPackEnergyRequest>,
+                Worked<ApiPackEnergyRequest> {
     private static final List<String> MODELS = List.of(
             "cell of two electrodes with diffusion, kinetic and ohmic losses and self-heating, fitted to published"
                     + " parameter sets (O'Kane et al. 2022; Prada et al. 2013) and to a measured pouch cell"
@@ -47,12 +47,12 @@ final class PackEnergyEndpoint
     }
 
     @Override
-    public Class<PackEnergyRequest> requestType() {
-        return PackEnergyRequest.class;
+    public Class<ApiPackEnergyRequest> requestType() {
+        return ApiPackEnergyRequest.class;
     }
 
     @Override
-    public PackEnergyAnswer answer(PackEnergyRequest request) {
+    public ApiPackEnergyAnswer answer(ApiPackEnergyRequest request) {
         Reading reading = new Reading();
         PackTask task = read(request, reading);
         PackEnergy result = PackEnergy.of(task);
@@ -61,22 +61,22 @@ final class PackEnergyEndpoint
     }
 
     @Override
-    public List<Working> workings(PackEnergyRequest request) {
+    public List<ApiWorking> workings(ApiPackEnergyRequest request) {
         PackTask task = read(request, new Reading());
         return WorkingWriting.write(PackWorkings.of(task, PackEnergy.of(task)));
     }
 
     @Override
-    public String figure(PackEnergyRequest request, Theme theme) {
+    public String figure(ApiPackEnergyRequest request, Theme theme) {
         PackTask task = read(request, new Reading());
         return PackFigure.of(task, PackEnergy.of(task), theme);
     }
 
-    static Judgement judgement(PackEnergy result, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(PackEnergy result, Function<Subject, String> place, Reading reading) {
         return Judge.of(result.findings(), result.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
-    private static PackTask read(PackEnergyRequest request, Reading reading) {
+    private static PackTask read(ApiPackEnergyRequest request, Reading reading) {
         Optional<Load> load = load(request.load(), reading);
         Optional<Pack> pack =
                 PackReading.pack(request.segments(), request.leadResistanceMilliohm(), "/segments", reading);
@@ -90,10 +90,10 @@ final class PackEnergyEndpoint
                 cutoff.orElseThrow(),
                 surroundings,
                 Share.fractionFromPercent(
-                        Reading.or(request.reservePercent(), PackEnergyRequest.DEFAULT_RESERVE_PERCENT)));
+                        Reading.or(request.reservePercent(), ApiPackEnergyRequest.DEFAULT_RESERVE_PERCENT)));
     }
 
-    private static Optional<Load> load(PackLoad load, Reading reading) {
+    private static Optional<Load> load(ApiPackLoad load, Reading reading) {
         reading.exactlyOne(
                 "/load", List.of("power_w", "current_a", "profile"), load.powerW(), load.currentA(), load.profile());
         if (load.powerW() != null) {
@@ -114,7 +114,7 @@ final class PackEnergyEndpoint
                 .toList()));
     }
 
-    private static List<String> names(PackEnergyRequest request) {
+    private static List<String> names(ApiPackEnergyRequest request) {
         return IntStream.range(0, request.segments().size())
                 .mapToObj(i -> Reading.or(request.segments().get(i).name(), "segment " + (i + 1)))
                 .toList();

@@ -5,10 +5,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.api.model.PackCutoff;
-import trestle.api.model.PackEnergyRequest;
-import trestle.api.model.PackInsulation;
-import trestle.api.model.PackSegment;
+import trestle.api.model.ApiCell;
+import trestle.api.model.ApiPack;
+import trestle.api.model.ApiPackCutoff;
+import trestle.api.model.ApiPackEnergyRequest;
+import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackSegment;
 import trestle.battery.Cell;
 import trestle.battery.CellLimits;
 import trestle.battery.Chemistry;
@@ -42,9 +44,10 @@ final class PackReading {
      * @param reading notes contradictions
      * @return the pack; empty where a contradiction was noted
      */
-    static Optional<Pack> pack(List<PackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
+    static Optional<Pack> pack(
+            List<ApiPackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
         double leadsOhm = Resistance.ohmFromMilliohm(
-                Reading.or(leadResistanceMilliohm, PackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
+                Reading.or(leadResistanceMilliohm, ApiPackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
         return Reading.each(segments, at, (segment, place) -> segment(segment, place, reading))
                 .map(read -> new Pack(read, leadsOhm));
     }
@@ -57,11 +60,11 @@ final class PackReading {
      * @param reading notes contradictions
      * @return the pack; empty where a contradiction was noted
      */
-    static Optional<Pack> pack(trestle.api.model.Pack pack, String at, Reading reading) {
+    static Optional<Pack> pack(ApiPack pack, String at, Reading reading) {
         return pack(pack.segments(), pack.leadResistanceMilliohm(), at + "/segments", reading);
     }
 
-    private static Optional<Segment> segment(PackSegment segment, String at, Reading reading) {
+    private static Optional<Segment> segment(ApiPackSegment segment, String at, Reading reading) {
         return cell(segment.cell(), at + "/cell", reading)
                 .map(cell -> new Segment(
                         segment.series(),
@@ -69,17 +72,17 @@ final class PackReading {
                         cell,
                         Share.fractionFromPercent(reading.orDefault(
                                 segment.healthPercent(),
-                                PackSegment.DEFAULT_HEALTH_PERCENT,
+                                ApiPackSegment.DEFAULT_HEALTH_PERCENT,
                                 at + "/health_percent",
                                 NOT_GIVEN)),
                         Share.fractionFromPercent(reading.orDefault(
                                 segment.stateOfChargePercent(),
-                                PackSegment.DEFAULT_STATE_OF_CHARGE_PERCENT,
+                                ApiPackSegment.DEFAULT_STATE_OF_CHARGE_PERCENT,
                                 at + "/state_of_charge_percent",
                                 NOT_GIVEN))));
     }
 
-    private static Optional<Cell> cell(trestle.api.model.Cell cell, String at, Reading reading) {
+    private static Optional<Cell> cell(ApiCell cell, String at, Reading reading) {
         reading.atMostOne(
                 at,
                 List.of("dc_resistance_milliohm", "ac_resistance_milliohm"),
@@ -110,7 +113,7 @@ final class PackReading {
         }
     }
 
-    private static InternalResistance resistance(trestle.api.model.Cell cell) {
+    private static InternalResistance resistance(ApiCell cell) {
         if (cell.dcResistanceMilliohm() != null) {
             return new InternalResistance.Dc(Resistance.ohmFromMilliohm(cell.dcResistanceMilliohm()));
         }
@@ -120,7 +123,7 @@ final class PackReading {
         return new InternalResistance.Typical();
     }
 
-    private static CellLimits limits(trestle.api.model.Cell cell) {
+    private static CellLimits limits(ApiCell cell) {
         return new CellLimits(
                 Reading.optional(cell.maxContinuousCurrentA()),
                 Reading.optional(cell.maxChargeCurrentA()),
@@ -138,7 +141,7 @@ final class PackReading {
      * @param reading notes defaults and contradictions
      * @return the cutoff
      */
-    static Cutoff cutoff(PackCutoff cutoff, int seriesCount, double fullVoltageV, String at, Reading reading) {
+    static Cutoff cutoff(ApiPackCutoff cutoff, int seriesCount, double fullVoltageV, String at, Reading reading) {
         if (cutoff == null) {
             reading.assume(at, "the lowest voltage of the weakest cell", "the request gives no cutoff");
             return new Cutoff.CellMinimum();
@@ -164,7 +167,7 @@ final class PackReading {
                 : new Cutoff.CellVoltage(cutoff.weakestCellVoltageV());
     }
 
-    private static Cutoff counted(PackCutoff cutoff, int seriesCount, String at, Reading reading) {
+    private static Cutoff counted(ApiPackCutoff cutoff, int seriesCount, String at, Reading reading) {
         if (cutoff.countedCells() == null) {
             reading.assume(
                     at + "/counted_cells",
@@ -194,11 +197,12 @@ final class PackReading {
      * @param reading notes defaults
      * @return the surroundings, cells as warm as the air
      */
-    static Surroundings surroundings(Double ambientC, PackInsulation insulation, String at, Reading reading) {
+    static Surroundings surroundings(Double ambientC, ApiPackInsulation insulation, String at, Reading reading) {
         return Surroundings.of(
                 ambientK(ambientC, at, reading),
-                Insulation.valueOf(reading.orDefault(insulation, PackInsulation.WRAPPED, at + "/insulation", NOT_GIVEN)
-                        .name()));
+                Insulation.valueOf(
+                        reading.orDefault(insulation, ApiPackInsulation.WRAPPED, at + "/insulation", NOT_GIVEN)
+                                .name()));
     }
 
     /**
@@ -211,7 +215,7 @@ final class PackReading {
      */
     static double ambientK(Double ambientC, String at, Reading reading) {
         return Temperature.kFromC(
-                reading.orDefault(ambientC, PackEnergyRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN));
+                reading.orDefault(ambientC, ApiPackEnergyRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN));
     }
 
     /** Where the parts of a pack stand: segments below one place, the rest below another. */

@@ -2,11 +2,11 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import trestle.api.model.DischargePoint;
-import trestle.api.model.EndReason;
-import trestle.api.model.Judgement;
-import trestle.api.model.PackEnergyAnswer;
-import trestle.api.model.SegmentAtEnd;
+import trestle.api.model.ApiDischargePoint;
+import trestle.api.model.ApiEndReason;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiPackEnergyAnswer;
+import trestle.api.model.ApiSegmentAtEnd;
 import trestle.battery.CurvePoint;
 import trestle.battery.Discharge;
 import trestle.battery.DischargeEnd;
@@ -25,8 +25,8 @@ import trestle.units.Time;
 final class PackWriting {
     private PackWriting() {}
 
-    static PackEnergyAnswer write(PackEnergy result, List<String> names, Judgement judgement) {
-        PackEnergyAnswer.Builder answer = PackEnergyAnswer.builder().judgement(judgement);
+    static ApiPackEnergyAnswer write(PackEnergy result, List<String> names, ApiJudgement judgement) {
+        ApiPackEnergyAnswer.Builder answer = ApiPackEnergyAnswer.builder().judgement(judgement);
         ratings(answer, result.ratings());
         budget(answer, result.budget());
         discharge(answer, result.discharge());
@@ -44,7 +44,7 @@ final class PackWriting {
                 .build();
     }
 
-    private static void ratings(PackEnergyAnswer.Builder answer, PackRatings ratings) {
+    private static void ratings(ApiPackEnergyAnswer.Builder answer, PackRatings ratings) {
         answer.seriesCount(ratings.seriesCount())
                 .nominalVoltageV(ratings.nominalVoltageV())
                 .fullVoltageV(ratings.fullVoltageV())
@@ -54,7 +54,7 @@ final class PackWriting {
                 .maxContinuousCurrentA(Writing.boxed(ratings.maxContinuousCurrentA()));
     }
 
-    private static void budget(PackEnergyAnswer.Builder answer, EnergyBudget budget) {
+    private static void budget(ApiPackEnergyAnswer.Builder answer, EnergyBudget budget) {
         answer.usableEnergyWh(Energy.whFromJ(budget.usableEnergyJ()))
                 .strandedEnergyWh(Energy.whFromJ(budget.strandedEnergyJ()))
                 .reserveEnergyWh(Energy.whFromJ(budget.reserveEnergyJ()))
@@ -63,7 +63,7 @@ final class PackWriting {
                 .durationToReserveS(budget.durationToReserveS());
     }
 
-    private static void discharge(PackEnergyAnswer.Builder answer, Discharge discharge) {
+    private static void discharge(ApiPackEnergyAnswer.Builder answer, Discharge discharge) {
         answer.endReason(reason(discharge.ending()))
                 .voltageAtStartV(discharge.startVoltageV())
                 .lowestVoltageV(discharge.lowestVoltageV())
@@ -71,9 +71,9 @@ final class PackWriting {
                 .highestTemperatureC(Temperature.cFromK(discharge.highestTemperatureK()));
     }
 
-    private static List<SegmentAtEnd> segments(List<SegmentOutcome> ends, List<String> names) {
+    private static List<ApiSegmentAtEnd> segments(List<SegmentOutcome> ends, List<String> names) {
         return IntStream.range(0, ends.size())
-                .mapToObj(i -> SegmentAtEnd.builder()
+                .mapToObj(i -> ApiSegmentAtEnd.builder()
                         .name(names.get(i))
                         .cellVoltageV(ends.get(i).cellVoltageV())
                         .stateOfChargePercent(
@@ -83,12 +83,12 @@ final class PackWriting {
                 .toList();
     }
 
-    private static EndReason reason(DischargeEnd ending) {
-        return EndReason.valueOf(ending.name());
+    private static ApiEndReason reason(DischargeEnd ending) {
+        return ApiEndReason.valueOf(ending.name());
     }
 
-    private static DischargePoint point(CurvePoint point) {
-        return DischargePoint.builder()
+    private static ApiDischargePoint point(CurvePoint point) {
+        return ApiDischargePoint.builder()
                 .timeS(point.timeS())
                 .voltageV(point.voltageV())
                 .currentA(point.currentA())

@@ -2,10 +2,10 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.Calibration;
-import trestle.api.model.Efficiency;
-import trestle.api.model.EnduranceRequest;
-import trestle.api.model.PowerPoint;
+import trestle.api.model.ApiCalibration;
+import trestle.api.model.ApiEfficiency;
+import trestle.api.model.ApiEnduranceRequest;
+import trestle.api.model.ApiPowerPoint;
 import trestle.flight.Airframe;
 import trestle.flight.AirspeedRange;
 import trestle.flight.CalibratedPower;
@@ -23,7 +23,7 @@ import trestle.units.Mass;
  * @param request the request
  * @param reading notes defaults and contradictions
  */
-record PowerReading(EnduranceRequest request, Reading reading) {
+record PowerReading(ApiEnduranceRequest request, Reading reading) {
     /** From pack to thrust, for climbs on power data that cannot tell it. */
     private static final double USUAL_CLIMB_EFFICIENCY = 0.5;
 
@@ -46,7 +46,7 @@ record PowerReading(EnduranceRequest request, Reading reading) {
         }
         double systemsW = reading.orDefault(
                 request.systemsPowerW(),
-                EnduranceRequest.DEFAULT_SYSTEMS_POWER_W,
+                ApiEnduranceRequest.DEFAULT_SYSTEMS_POWER_W,
                 "/systems_power_w",
                 "the request gives none");
         if (request.powerCurve() != null) {
@@ -64,11 +64,11 @@ record PowerReading(EnduranceRequest request, Reading reading) {
     }
 
     private Optional<PowerSource> measured(Airframe airframe, double densityKgPerM3, double systemsW) {
-        List<PowerPoint> points = request.powerCurve();
+        List<ApiPowerPoint> points = request.powerCurve();
         boolean rising = true;
         for (int i = 0; i < points.size(); i++) {
             String at = "/power_curve/" + i;
-            PowerPoint point = points.get(i);
+            ApiPowerPoint point = points.get(i);
             if (i > 0) {
                 double before = points.get(i - 1).airspeedMPerS();
                 rising &= FlightReading.rises(point.airspeedMPerS(), before, at, reading);
@@ -93,7 +93,7 @@ record PowerReading(EnduranceRequest request, Reading reading) {
                 : Optional.empty();
     }
 
-    private Optional<PowerSource> calibrated(Calibration calibration) {
+    private Optional<PowerSource> calibrated(ApiCalibration calibration) {
         if (request.systemsPowerW() != null) {
             reading.fault(
                     "/systems_power_w", "contradiction", "systems_power_w is part of the calibration: give only one");
@@ -109,7 +109,7 @@ record PowerReading(EnduranceRequest request, Reading reading) {
     }
 
     private double climbEfficiency() {
-        Efficiency given = request.efficiency();
+        ApiEfficiency given = request.efficiency();
         if (given != null) {
             return given.propeller() * given.motor() * given.controller();
         }
@@ -120,7 +120,7 @@ record PowerReading(EnduranceRequest request, Reading reading) {
         return USUAL_CLIMB_EFFICIENCY;
     }
 
-    static PropulsiveEfficiency efficiency(Efficiency efficiency) {
+    static PropulsiveEfficiency efficiency(ApiEfficiency efficiency) {
         return PropulsiveEfficiency.constant(efficiency.propeller(), efficiency.motor(), efficiency.controller());
     }
 }

@@ -3,7 +3,10 @@ package trestle.endpoint;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.api.model.ThrustPowerRow;
+import trestle.api.model.ApiBladeType;
+import trestle.api.model.ApiPropeller;
+import trestle.api.model.ApiStaticTest;
+import trestle.api.model.ApiThrustPowerRow;
 import trestle.propulsion.BladeType;
 import trestle.propulsion.CoefficientRow;
 import trestle.propulsion.CoefficientTable;
@@ -29,7 +32,7 @@ record PropellerReading(String at, Reading reading) {
      * @param propeller of the request
      * @return the propeller; empty where a contradiction was noted
      */
-    Optional<Propeller> propeller(trestle.api.model.Propeller propeller) {
+    Optional<Propeller> propeller(ApiPropeller propeller) {
         boolean one = reading.atMostOne(
                 at, List.of("static_test", "thrust_power_table"), propeller.staticTest(), propeller.thrustPowerTable());
         Optional<PropellerData> data = data(propeller);
@@ -39,11 +42,10 @@ record PropellerReading(String at, Reading reading) {
         boolean measured = data.get() instanceof CoefficientTable;
         // Beside a measured table neither number nor kind of blades touches anything.
         Reading noting = measured ? new Reading() : reading;
-        int blades = noting.orDefault(
-                propeller.blades(), trestle.api.model.Propeller.DEFAULT_BLADES, at + "/blades", NOT_GIVEN);
-        trestle.api.model.BladeType type = noting.orDefault(
+        int blades = noting.orDefault(propeller.blades(), ApiPropeller.DEFAULT_BLADES, at + "/blades", NOT_GIVEN);
+        ApiBladeType type = noting.orDefault(
                 propeller.bladeType(),
-                trestle.api.model.BladeType.GENERAL,
+                ApiBladeType.GENERAL,
                 at + "/blade_type",
                 "the request gives none; thin electric propellers are more efficient");
         return Optional.of(new Propeller(
@@ -55,14 +57,14 @@ record PropellerReading(String at, Reading reading) {
                 radPerS(propeller.maxRpm())));
     }
 
-    private Optional<PropellerData> data(trestle.api.model.Propeller propeller) {
+    private Optional<PropellerData> data(ApiPropeller propeller) {
         if (propeller.thrustPowerTable() != null) {
             return table(propeller.thrustPowerTable());
         }
         return Optional.of(propeller.staticTest() == null ? new GeometryOnly() : staticTest(propeller.staticTest()));
     }
 
-    private StaticTest staticTest(trestle.api.model.StaticTest test) {
+    private StaticTest staticTest(ApiStaticTest test) {
         return new StaticTest(
                 Rotation.radPerSFromRpm(test.rpm()),
                 test.thrustN(),
@@ -71,7 +73,7 @@ record PropellerReading(String at, Reading reading) {
                         .air());
     }
 
-    private Optional<PropellerData> table(List<ThrustPowerRow> rows) {
+    private Optional<PropellerData> table(List<ApiThrustPowerRow> rows) {
         String place = at + "/thrust_power_table/";
         boolean sound = rows.get(0).thrustCoefficient() > 0;
         if (!sound) {
@@ -81,7 +83,7 @@ record PropellerReading(String at, Reading reading) {
                     "the table must begin at an advance ratio at which the propeller pulls");
         }
         for (int i = 0; i < rows.size(); i++) {
-            ThrustPowerRow row = rows.get(i);
+            ApiThrustPowerRow row = rows.get(i);
             if (i > 0 && row.advanceRatio() <= rows.get(i - 1).advanceRatio()) {
                 reading.fault(
                         place + i + "/advance_ratio", "contradiction", "advance ratios must rise from row to row");
@@ -101,7 +103,7 @@ record PropellerReading(String at, Reading reading) {
                 : Optional.empty();
     }
 
-    private static CoefficientRow row(ThrustPowerRow row) {
+    private static CoefficientRow row(ApiThrustPowerRow row) {
         return new CoefficientRow(row.advanceRatio(), row.thrustCoefficient(), row.powerCoefficient());
     }
 

@@ -2,10 +2,10 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.function.Function;
-import trestle.api.model.Judgement;
-import trestle.api.model.PropulsionMatchAnswer;
-import trestle.api.model.PropulsionMatchRequest;
-import trestle.api.model.Working;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.api.model.ApiPropulsionMatchRequest;
+import trestle.api.model.ApiWorking;
 import trestle.figure.PropulsionFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -15,9 +15,9 @@ import trestle.propulsion.PropulsionWorkings;
 
 /** The door of {@code /v1/propulsion-match}: reads the request once, writes the answer once. */
 final class PropulsionMatchEndpoint
-        implements Calculation<PropulsionMatchRequest, PropulsionMatchAnswer>,
-                Drawn<PropulsionMatchRequest>,
-                Worked<PropulsionMatchRequest> {
+        implements Calculation<ApiPropulsionMatchRequest, ApiPropulsionMatchAnswer>,
+                Drawn<ApiPropulsionMatchRequest>,
+                Worked<ApiPropulsionMatchRequest> {
     static final List<String> MODELS = List.of(
             "propeller by blade elements in their own induced flow, fitted to one half of"
                     + " the UIUC Propeller Data Site (Brandt, Deters, Ananda, Dantsker, Selig)"
@@ -38,12 +38,12 @@ final class PropulsionMatchEndpoint
     }
 
     @Override
-    public Class<PropulsionMatchRequest> requestType() {
-        return PropulsionMatchRequest.class;
+    public Class<ApiPropulsionMatchRequest> requestType() {
+        return ApiPropulsionMatchRequest.class;
     }
 
     @Override
-    public PropulsionMatchAnswer answer(PropulsionMatchRequest request) {
+    public ApiPropulsionMatchAnswer answer(ApiPropulsionMatchRequest request) {
         Reading reading = new Reading();
         PropulsionReading read = new PropulsionReading(request, reading);
         PropulsionTask task = read.task();
@@ -52,18 +52,18 @@ final class PropulsionMatchEndpoint
     }
 
     @Override
-    public List<Working> workings(PropulsionMatchRequest request) {
+    public List<ApiWorking> workings(ApiPropulsionMatchRequest request) {
         PropulsionTask task = new PropulsionReading(request, new Reading()).task();
         return WorkingWriting.write(PropulsionWorkings.of(task, PropulsionMatch.of(task)));
     }
 
     @Override
-    public String figure(PropulsionMatchRequest request, Theme theme) {
+    public String figure(ApiPropulsionMatchRequest request, Theme theme) {
         PropulsionTask task = new PropulsionReading(request, new Reading()).task();
         return PropulsionFigure.of(task, PropulsionMatch.of(task), theme);
     }
 
-    static Judgement judgement(PropulsionMatch match, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(PropulsionMatch match, Function<Subject, String> place, Reading reading) {
         return Judge.of(match.findings(), match.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 }

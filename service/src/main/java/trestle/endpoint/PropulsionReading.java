@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.api.model.Drive;
-import trestle.api.model.Pack;
-import trestle.api.model.PropulsionMatchRequest;
+import trestle.api.model.ApiDrive;
+import trestle.api.model.ApiPack;
+import trestle.api.model.ApiPropulsionMatchRequest;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
+import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.flight.DragPolar;
 import trestle.propulsion.CruiseDemand;
@@ -28,7 +29,7 @@ import trestle.units.Mass;
  * @param request the request
  * @param reading notes defaults and contradictions
  */
-record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
+record PropulsionReading(ApiPropulsionMatchRequest request, Reading reading) {
 
     /**
      * The task that the request describes.
@@ -53,8 +54,8 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
                 Reading.listed(request.airspeedsMPerS()));
     }
 
-    private Drive drive() {
-        return Drive.builder()
+    private ApiDrive drive() {
+        return ApiDrive.builder()
                 .motorCount(request.motorCount())
                 .motor(request.motor())
                 .controller(request.controller())
@@ -70,7 +71,7 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
     }
 
     /** The moment of take-off: how the pack is wrapped does not matter yet. */
-    private Optional<Supply> packSupply(Pack pack) {
+    private Optional<Supply> packSupply(ApiPack pack) {
         reading.assume(
                 "/pack",
                 "voltage in the first moment of each load on the rested pack",
@@ -81,7 +82,7 @@ record PropulsionReading(PropulsionMatchRequest request, Reading reading) {
                 .map(it -> DriveReading.supply(pack, it, cutoff(pack, it), surroundings));
     }
 
-    private Optional<Cutoff> cutoff(Pack request, trestle.battery.Pack pack) {
+    private Optional<Cutoff> cutoff(ApiPack request, Pack pack) {
         return Optional.ofNullable(request.cutoff())
                 .map(it -> PackReading.cutoff(it, pack.seriesCount(), pack.fullVoltageV(), "/pack/cutoff", reading));
     }

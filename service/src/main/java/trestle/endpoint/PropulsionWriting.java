@@ -1,10 +1,12 @@
 package trestle.endpoint;
 
-import trestle.api.model.Headroom;
-import trestle.api.model.Judgement;
-import trestle.api.model.OperatingPoint;
-import trestle.api.model.PropulsionMatchAnswer;
+import trestle.api.model.ApiHeadroom;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiOperatingPoint;
+import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.propulsion.DrivePerformance;
+import trestle.propulsion.Headroom;
+import trestle.propulsion.OperatingPoint;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionTask;
 import trestle.units.Rotation;
@@ -14,9 +16,9 @@ import trestle.units.Share;
 final class PropulsionWriting {
     private PropulsionWriting() {}
 
-    static PropulsionMatchAnswer write(PropulsionTask task, PropulsionMatch match, Judgement judgement) {
+    static ApiPropulsionMatchAnswer write(PropulsionTask task, PropulsionMatch match, ApiJudgement judgement) {
         DrivePerformance drive = match.performance();
-        return PropulsionMatchAnswer.builder()
+        return ApiPropulsionMatchAnswer.builder()
                 .judgement(judgement)
                 .airDensityKgPerM3(task.air().densityKgPerM3())
                 .supplyAtRestV(task.system().supply().restVoltageV())
@@ -35,8 +37,8 @@ final class PropulsionWriting {
                 .build();
     }
 
-    private static OperatingPoint point(trestle.propulsion.OperatingPoint point) {
-        return OperatingPoint.builder()
+    private static ApiOperatingPoint point(OperatingPoint point) {
+        return ApiOperatingPoint.builder()
                 .airspeedMPerS(point.airspeedMPerS())
                 .throttlePercent(Share.percentFromFraction(point.throttleFraction()))
                 .rpm(Rotation.rpmFromRadPerS(point.rotationRadPerS()))
@@ -58,8 +60,8 @@ final class PropulsionWriting {
                 .build();
     }
 
-    private static Headroom headroom(trestle.propulsion.Headroom left) {
-        return Headroom.builder()
+    private static ApiHeadroom headroom(Headroom left) {
+        return ApiHeadroom.builder()
                 .motorCurrentPercent(Writing.in(left.motorCurrentFraction(), Share::percentFromFraction))
                 .motorPowerPercent(Writing.in(left.motorPowerFraction(), Share::percentFromFraction))
                 .controllerCurrentPercent(Writing.in(left.controllerCurrentFraction(), Share::percentFromFraction))

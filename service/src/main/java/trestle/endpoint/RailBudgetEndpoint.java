@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.Judgement;
-import trestle.api.model.RailBudgetAnswer;
-import trestle.api.model.RailBudgetRequest;
-import trestle.api.model.Working;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiRailBudgetAnswer;
+import trestle.api.model.ApiRailBudgetRequest;
+import trestle.api.model.ApiWorking;
 import trestle.figure.RailFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
@@ -23,9 +23,9 @@ import trestle.rails.Supply;
 
 /** The door of {@code /v1/rail-budget}: reads the request once, writes the answer once. */
 final class RailBudgetEndpoint
-        implements Calculation<RailBudgetRequest, RailBudgetAnswer>,
-                Drawn<RailBudgetRequest>,
-                Worked<RailBudgetRequest> {
+        implements Calculation<ApiRailBudgetRequest, ApiRailBudgetAnswer>,
+                Drawn<ApiRailBudgetRequest>,
+                Worked<ApiRailBudgetRequest> {
     private static final List<String> MODELS = List.of(
             "switching regulator: input power is output power over efficiency; linear: input current is output current"
                     + " (Horowitz and Hill, The Art of Electronics)",
@@ -43,34 +43,34 @@ final class RailBudgetEndpoint
     }
 
     @Override
-    public Class<RailBudgetRequest> requestType() {
-        return RailBudgetRequest.class;
+    public Class<ApiRailBudgetRequest> requestType() {
+        return ApiRailBudgetRequest.class;
     }
 
     @Override
-    public RailBudgetAnswer answer(RailBudgetRequest request) {
+    public ApiRailBudgetAnswer answer(ApiRailBudgetRequest request) {
         Reading reading = new Reading();
         RailBudget budget = Rails.of(read(request, reading));
         return RailWriting.write(budget, judgement(budget, pointers("/supply", "/rails")::to, reading));
     }
 
     @Override
-    public List<Working> workings(RailBudgetRequest request) {
+    public List<ApiWorking> workings(ApiRailBudgetRequest request) {
         RailTask task = read(request, new Reading());
         return WorkingWriting.write(RailWorkings.of(task, Rails.of(task)));
     }
 
     @Override
-    public String figure(RailBudgetRequest request, Theme theme) {
+    public String figure(ApiRailBudgetRequest request, Theme theme) {
         RailTask task = read(request, new Reading());
         return RailFigure.of(task, Rails.of(task), theme);
     }
 
-    static Judgement judgement(RailBudget budget, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(RailBudget budget, Function<Subject, String> place, Reading reading) {
         return Judge.of(budget.findings(), budget.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 
-    private static RailTask read(RailBudgetRequest request, Reading reading) {
+    private static RailTask read(ApiRailBudgetRequest request, Reading reading) {
         Optional<Supply> supply = RailReading.supply(request.supply(), "/supply", reading);
         Optional<List<Rail>> rails = RailReading.rails(request.rails(), "/rails", reading);
         reading.refuseContradictions();

@@ -2,9 +2,13 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.RailSupply;
-import trestle.api.model.RegulatorCooling;
-import trestle.api.model.RegulatorKind;
+import trestle.api.model.ApiLoadRole;
+import trestle.api.model.ApiRail;
+import trestle.api.model.ApiRailLoad;
+import trestle.api.model.ApiRailSupply;
+import trestle.api.model.ApiRegulator;
+import trestle.api.model.ApiRegulatorCooling;
+import trestle.api.model.ApiRegulatorKind;
 import trestle.rails.Conversion;
 import trestle.rails.Cooling;
 import trestle.rails.Load;
@@ -30,7 +34,7 @@ final class RailReading {
      * @param reading notes contradictions
      * @return the supply; empty where a contradiction was noted
      */
-    static Optional<Supply> supply(RailSupply supply, String at, Reading reading) {
+    static Optional<Supply> supply(ApiRailSupply supply, String at, Reading reading) {
         return reading.notBelow(
                         at, "full_voltage_v", supply.fullVoltageV(), "lowest_voltage_v", supply.lowestVoltageV())
                 ? Optional.of(new Supply(supply.fullVoltageV(), supply.lowestVoltageV()))
@@ -45,19 +49,19 @@ final class RailReading {
      * @param reading notes defaults and contradictions
      * @return the rails; empty where a contradiction was noted
      */
-    static Optional<List<Rail>> rails(List<trestle.api.model.Rail> rails, String at, Reading reading) {
+    static Optional<List<Rail>> rails(List<ApiRail> rails, String at, Reading reading) {
         return Reading.each(rails, at, (rail, place) -> rail(rail, place, reading));
     }
 
-    private static Optional<Rail> rail(trestle.api.model.Rail rail, String at, Reading reading) {
+    private static Optional<Rail> rail(ApiRail rail, String at, Reading reading) {
         Optional<Regulator> regulator = regulator(rail.regulator(), at + "/regulator", reading);
         Optional<List<Load>> loads =
                 Reading.each(rail.loads(), at + "/loads", (load, place) -> load(load, place, reading));
-        boolean essential = Reading.or(rail.essential(), trestle.api.model.Rail.DEFAULT_ESSENTIAL);
+        boolean essential = Reading.or(rail.essential(), ApiRail.DEFAULT_ESSENTIAL);
         return regulator.flatMap(r -> loads.map(l -> new Rail(rail.name(), r, l, essential)));
     }
 
-    private static Optional<Regulator> regulator(trestle.api.model.Regulator regulator, String at, Reading reading) {
+    private static Optional<Regulator> regulator(ApiRegulator regulator, String at, Reading reading) {
         boolean sound = inputRange(regulator, at, reading)
                 & reading.notBelow(
                         at, "peak_current_a", regulator.peakCurrentA(), "max_current_a", regulator.maxCurrentA());
@@ -73,7 +77,7 @@ final class RailReading {
                         Optional.ofNullable(regulator.cooling()).map(c -> cooling(c, at + "/cooling", reading))));
     }
 
-    private static boolean inputRange(trestle.api.model.Regulator regulator, String at, Reading reading) {
+    private static boolean inputRange(ApiRegulator regulator, String at, Reading reading) {
         boolean range = regulator.inputMaxV() > regulator.inputMinV();
         if (!range) {
             reading.fault(
@@ -88,47 +92,46 @@ final class RailReading {
         return range;
     }
 
-    private static Optional<Conversion> conversion(trestle.api.model.Regulator regulator, String at, Reading reading) {
-        if (regulator.kind() == RegulatorKind.LINEAR) {
-            boolean usual = trestle.api.model.Regulator.DEFAULT_EFFICIENCY.equals(regulator.efficiency());
+    private static Optional<Conversion> conversion(ApiRegulator regulator, String at, Reading reading) {
+        if (regulator.kind() == ApiRegulatorKind.LINEAR) {
+            boolean usual = ApiRegulator.DEFAULT_EFFICIENCY.equals(regulator.efficiency());
             // A generated client states the default whatever the kind.
             return usual || reading.takesNo("a linear regulator", at, "efficiency", regulator.efficiency())
                     ? Optional.of(new Conversion.Linear())
                     : Optional.empty();
         }
-        return Optional.of(new Conversion.Switching(reading.orDefault(
-                regulator.efficiency(), trestle.api.model.Regulator.DEFAULT_EFFICIENCY, at + "/efficiency", USUAL)));
+        return Optional.of(new Conversion.Switching(
+                reading.orDefault(regulator.efficiency(), ApiRegulator.DEFAULT_EFFICIENCY, at + "/efficiency", USUAL)));
     }
 
-    private static Cooling cooling(RegulatorCooling cooling, String at, Reading reading) {
+    private static Cooling cooling(ApiRegulatorCooling cooling, String at, Reading reading) {
         double ambientC =
-                reading.orDefault(cooling.ambientC(), RegulatorCooling.DEFAULT_AMBIENT_C, at + "/ambient_c", USUAL);
+                reading.orDefault(cooling.ambientC(), ApiRegulatorCooling.DEFAULT_AMBIENT_C, at + "/ambient_c", USUAL);
         double highestC = reading.orDefault(
                 cooling.maxTemperatureC(),
-                RegulatorCooling.DEFAULT_MAX_TEMPERATURE_C,
+                ApiRegulatorCooling.DEFAULT_MAX_TEMPERATURE_C,
                 at + "/max_temperature_c",
                 USUAL);
         return new Cooling(
                 cooling.thermalResistanceKPerW(), Temperature.kFromC(ambientC), Temperature.kFromC(highestC));
     }
 
-    private static Optional<Load> load(trestle.api.model.RailLoad load, String at, Reading reading) {
-        LoadRole role = LoadRole.valueOf(
-                reading.orDefault(load.role(), trestle.api.model.LoadRole.OTHER, at + "/role", NOT_GIVEN)
-                        .name());
+    private static Optional<Load> load(ApiRailLoad load, String at, Reading reading) {
+        LoadRole role = LoadRole.valueOf(reading.orDefault(load.role(), ApiLoadRole.OTHER, at + "/role", NOT_GIVEN)
+                .name());
         double duty = Share.fractionFromPercent(reading.orDefault(
-                load.dutyPercent(), trestle.api.model.RailLoad.DEFAULT_DUTY_PERCENT, at + "/duty_percent", NOT_GIVEN));
+                load.dutyPercent(), ApiRailLoad.DEFAULT_DUTY_PERCENT, at + "/duty_percent", NOT_GIVEN));
         if (load.peakA() == null) {
             reading.assume(at + "/peak_a", FieldUnit.withUnit(load.typicalA(), "_a"), "as typical_a");
         }
         return reading.notBelow(at, "peak_a", load.peakA(), "typical_a", load.typicalA())
                 ? Optional.of(new Load(
                         load.name(),
-                        Reading.or(load.quantity(), trestle.api.model.RailLoad.DEFAULT_QUANTITY),
+                        Reading.or(load.quantity(), ApiRailLoad.DEFAULT_QUANTITY),
                         load.typicalA(),
                         Reading.optional(load.peakA()),
                         duty,
-                        Reading.or(load.simultaneous(), trestle.api.model.RailLoad.DEFAULT_SIMULTANEOUS),
+                        Reading.or(load.simultaneous(), ApiRailLoad.DEFAULT_SIMULTANEOUS),
                         role))
                 : Optional.empty();
     }

@@ -1,8 +1,8 @@
 package trestle.endpoint;
 
-import trestle.api.model.Judgement;
-import trestle.api.model.RailBudgetAnswer;
-import trestle.api.model.RailResult;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiRailBudgetAnswer;
+import trestle.api.model.ApiRailResult;
 import trestle.rails.RailBudget;
 import trestle.rails.RailLoad;
 import trestle.units.Share;
@@ -12,8 +12,8 @@ import trestle.units.Temperature;
 final class RailWriting {
     private RailWriting() {}
 
-    static RailBudgetAnswer write(RailBudget budget, Judgement judgement) {
-        return RailBudgetAnswer.builder()
+    static ApiRailBudgetAnswer write(RailBudget budget, ApiJudgement judgement) {
+        return ApiRailBudgetAnswer.builder()
                 .judgement(judgement)
                 .rails(budget.rails().stream().map(RailWriting::rail).toList())
                 .systemsPowerW(budget.systemsPowerW())
@@ -21,8 +21,8 @@ final class RailWriting {
                 .build();
     }
 
-    private static RailResult rail(RailLoad rail) {
-        return RailResult.builder()
+    private static ApiRailResult rail(RailLoad rail) {
+        return ApiRailResult.builder()
                 .name(rail.name())
                 .typicalA(rail.typicalA())
                 .peakA(rail.peakA())

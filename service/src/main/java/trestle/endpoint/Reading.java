@@ -6,16 +6,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.DoubleUnaryOperator;
-import trestle.api.model.Assumption;
-import trestle.api.model.Fault;
+import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiFault;
 
 /**
  * One pass over a request: fills in defaults and notes each as an assumption, and gathers the
  * contradictions, so that a caller hears of all of them at once.
  */
 final class Reading {
-    private final List<Assumption> assumptions = new ArrayList<>();
-    private final List<Fault> faults = new ArrayList<>();
+    private final List<ApiAssumption> assumptions = new ArrayList<>();
+    private final List<ApiFault> faults = new ArrayList<>();
 
     /**
      * The value given, or the contract's default, which is noted as an assumption.
@@ -36,12 +36,12 @@ final class Reading {
 
     /** Notes an assumption. */
     void assume(String at, String assumed, String because) {
-        assumptions.add(new Assumption(at, assumed, because));
+        assumptions.add(new ApiAssumption(at, assumed, because));
     }
 
     /** Notes a contradiction. */
     void fault(String at, String code, String message) {
-        faults.add(new Fault(at, code, message));
+        faults.add(new ApiFault(at, code, message));
     }
 
     /**
@@ -144,7 +144,7 @@ final class Reading {
     }
 
     /** The assumptions noted so far. */
-    List<Assumption> assumptions() {
+    List<ApiAssumption> assumptions() {
         return List.copyOf(assumptions);
     }
 

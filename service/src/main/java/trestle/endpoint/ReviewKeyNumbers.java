@@ -3,7 +3,7 @@ package trestle.endpoint;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import trestle.api.model.KeyFigures;
+import trestle.api.model.ApiKeyFigures;
 import trestle.figure.Numbers;
 import trestle.sheet.KeyNumber;
 
@@ -11,7 +11,7 @@ import trestle.sheet.KeyNumber;
 final class ReviewKeyNumbers {
     private ReviewKeyNumbers() {}
 
-    static List<KeyNumber> of(KeyFigures key) {
+    static List<KeyNumber> of(ApiKeyFigures key) {
         return Stream.of(
                         number("Take-off mass", key.totalMassG(), 0, "g"),
                         number("CG aft of datum", key.cgArmMm(), 1, "mm"),

@@ -5,17 +5,19 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import trestle.api.model.AircraftCompass;
-import trestle.api.model.Airframe;
-import trestle.api.model.BuildReviewRequest;
-import trestle.api.model.InstalledPack;
-import trestle.api.model.InstalledRun;
-import trestle.api.model.LaunchStallRequest;
-import trestle.api.model.PackInsulation;
-import trestle.api.model.PackSegment;
-import trestle.api.model.PassingRun;
-import trestle.api.model.RunCurrent;
-import trestle.api.model.WireSizingRequest;
+import trestle.api.model.ApiAircraftCompass;
+import trestle.api.model.ApiAirframe;
+import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiInstalledPack;
+import trestle.api.model.ApiInstalledRun;
+import trestle.api.model.ApiLaunch;
+import trestle.api.model.ApiLaunchStallRequest;
+import trestle.api.model.ApiMission;
+import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackSegment;
+import trestle.api.model.ApiPassingRun;
+import trestle.api.model.ApiRunCurrent;
+import trestle.api.model.ApiWireSizingRequest;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
 import trestle.battery.Pack;
@@ -29,6 +31,8 @@ import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
+import trestle.review.InstalledPack;
+import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
 import trestle.review.Mission;
 import trestle.review.Propulsion;
@@ -53,16 +57,16 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
 
     private static final String USUAL = "the document gives none; common practice, no source";
 
-    static ReviewReading of(BuildReviewRequest request) {
+    static ReviewReading of(ApiBuildReviewRequest request) {
         Reading reading = new Reading();
         return new ReviewReading(new Document(request, reading).aircraft(), reading);
     }
 
     /** The document while it is being read. */
-    private record Document(BuildReviewRequest request, Reading reading) {
+    private record Document(ApiBuildReviewRequest request, Reading reading) {
 
         Aircraft aircraft() {
-            Airframe airframe = request.airframe();
+            ApiAirframe airframe = request.airframe();
             BalanceReading parts = new BalanceReading(reading);
             boolean tailless = Boolean.TRUE.equals(airframe.tailless());
             AirframeReading.marginNeedsTail(
@@ -76,7 +80,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     airframe.targetStaticMarginPercent(),
                     "/airframe");
             Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
-            List<Optional<trestle.review.InstalledRun>> runs = runs();
+            List<Optional<InstalledRun>> runs = runs();
             var items = parts.items(request.items(), "/items");
             Aerodynamics aerodynamics = aerodynamics(airframe);
             Optional<Cutoff> cutoff = pack.map(this::cutoff);
@@ -107,13 +111,13 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     mission);
         }
 
-        private Aerodynamics aerodynamics(Airframe airframe) {
+        private Aerodynamics aerodynamics(ApiAirframe airframe) {
             return new Aerodynamics(
                     airframe.drag().zeroLiftCoefficient(),
                     airframe.drag().oswaldEfficiency(),
                     reading.orDefault(
                             airframe.maxLiftCoefficient(),
-                            Airframe.DEFAULT_MAX_LIFT_COEFFICIENT,
+                            ApiAirframe.DEFAULT_MAX_LIFT_COEFFICIENT,
                             "/airframe/max_lift_coefficient",
                             USUAL));
         }
@@ -127,12 +131,12 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
         }
 
         private Optional<CompassPlan> compass() {
-            AircraftCompass compass = request.compass();
+            ApiAircraftCompass compass = request.compass();
             if (compass == null) {
                 return Optional.empty();
             }
             List<String> names = Reading.listed(request.wiring()).stream()
-                    .map(InstalledRun::name)
+                    .map(ApiInstalledRun::name)
                     .toList();
             Optional<List<CompassLead>> leads =
                     Reading.each(compass.runs(), "/compass/runs", (run, at) -> lead(run, names, at));
@@ -143,7 +147,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             });
         }
 
-        private Optional<CompassLead> lead(PassingRun run, List<String> names, String at) {
+        private Optional<CompassLead> lead(ApiPassingRun run, List<String> names, String at) {
             int index = names.indexOf(run.run());
             if (index < 0) {
                 reading.fault(
@@ -155,12 +159,12 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             return Optional.of(new CompassLead(
                     index,
                     Reading.optional(run.separationMm(), Length::mFromMm),
-                    Reading.or(run.twisted(), PassingRun.DEFAULT_TWISTED),
+                    Reading.or(run.twisted(), ApiPassingRun.DEFAULT_TWISTED),
                     Length.mFromMm(run.distanceMm())));
         }
 
         private Optional<LaunchPlan> launch() {
-            trestle.api.model.Launch launch = request.mission().launch();
+            ApiLaunch launch = request.mission().launch();
             if (launch == null) {
                 return Optional.empty();
             }
@@ -172,17 +176,20 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                             .launch(stall)
                             .orElseThrow(),
                     launching.motorDelayS(),
-                    Turn.ofBankRad(Angle.radFromDeg(LaunchStallRequest.DEFAULT_BANK_DEG))));
+                    Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.DEFAULT_BANK_DEG))));
         }
 
         private double systemsPowerW() {
             return reading.orDefault(
-                    request.systemsPowerW(), BuildReviewRequest.DEFAULT_SYSTEMS_POWER_W, "/systems_power_w", NOT_GIVEN);
+                    request.systemsPowerW(),
+                    ApiBuildReviewRequest.DEFAULT_SYSTEMS_POWER_W,
+                    "/systems_power_w",
+                    NOT_GIVEN);
         }
 
-        private List<PackSegment> segments() {
+        private List<ApiPackSegment> segments() {
             return request.packs().stream()
-                    .map(pack -> PackSegment.builder()
+                    .map(pack -> ApiPackSegment.builder()
                             .name(pack.name())
                             .series(pack.series())
                             .parallel(pack.parallel())
@@ -199,7 +206,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
 
         private Insulation insulation() {
             return Insulation.valueOf(
-                    reading.orDefault(request.insulation(), PackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
+                    reading.orDefault(request.insulation(), ApiPackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
                             .name());
         }
 
@@ -209,7 +216,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     .toList();
         }
 
-        private Item packItem(InstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
+        private Item packItem(ApiInstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
             String at = "/packs/" + index;
             double massKg = installed.massG() != null
                     ? Mass.kgFromG(installed.massG())
@@ -220,16 +227,16 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     massKg,
                     Length.mFromMm(installed.armMm()),
                     OptionalDouble.of(
-                            Length.mFromMm(Reading.or(installed.lateralMm(), InstalledPack.DEFAULT_LATERAL_MM))),
+                            Length.mFromMm(Reading.or(installed.lateralMm(), ApiInstalledPack.DEFAULT_LATERAL_MM))),
                     OptionalDouble.of(
-                            Length.mFromMm(Reading.or(installed.verticalMm(), InstalledPack.DEFAULT_VERTICAL_MM))),
-                    Mass.kgFromG(Reading.or(installed.massToleranceG(), InstalledPack.DEFAULT_MASS_TOLERANCE_G)),
+                            Length.mFromMm(Reading.or(installed.verticalMm(), ApiInstalledPack.DEFAULT_VERTICAL_MM))),
+                    Mass.kgFromG(Reading.or(installed.massToleranceG(), ApiInstalledPack.DEFAULT_MASS_TOLERANCE_G)),
                     0,
                     parts.travel(installed.movableFromMm(), installed.movableToMm(), at));
         }
 
         /** Mass of the cells and what holds them together. */
-        private double builtMassKg(InstalledPack installed, Pack pack, int index) {
+        private double builtMassKg(ApiInstalledPack installed, Pack pack, int index) {
             String at = "/packs/" + index;
             var segment = pack.segments().get(index);
             if (installed.cell().massG() == null) {
@@ -241,28 +248,28 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             }
             double overhead = Share.fractionFromPercent(reading.orDefault(
                     installed.overheadPercent(),
-                    InstalledPack.DEFAULT_OVERHEAD_PERCENT,
+                    ApiInstalledPack.DEFAULT_OVERHEAD_PERCENT,
                     at + "/overhead_percent",
                     USUAL));
             return installed.series() * installed.parallel() * segment.cell().massOrTypicalKg() * (1 + overhead);
         }
 
-        private List<trestle.review.InstalledPack> packs(List<Item> items, Pack pack) {
+        private List<InstalledPack> packs(List<Item> items, Pack pack) {
             return IntStream.range(0, items.size())
-                    .mapToObj(i -> new trestle.review.InstalledPack(
-                            items.get(i), pack.segments().get(i)))
+                    .mapToObj(
+                            i -> new InstalledPack(items.get(i), pack.segments().get(i)))
                     .toList();
         }
 
-        private List<Optional<trestle.review.InstalledRun>> runs() {
-            List<InstalledRun> given = Reading.listed(request.wiring());
+        private List<Optional<InstalledRun>> runs() {
+            List<ApiInstalledRun> given = Reading.listed(request.wiring());
             return IntStream.range(0, given.size())
                     .mapToObj(i -> run(given.get(i), "/wiring/" + i))
                     .toList();
         }
 
-        private Optional<trestle.review.InstalledRun> run(InstalledRun run, String at) {
-            boolean pack = run.carries() == RunCurrent.PACK_CURRENT;
+        private Optional<InstalledRun> run(ApiInstalledRun run, String at) {
+            boolean pack = run.carries() == ApiRunCurrent.PACK_CURRENT;
             if (pack) {
                 takesNoCurrent(run, at);
             } else if (run.currentA() == null) {
@@ -273,7 +280,7 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
                     .map(task -> installed(run, pack, task));
         }
 
-        private void takesNoCurrent(InstalledRun run, String at) {
+        private void takesNoCurrent(ApiInstalledRun run, String at) {
             String because = "a run of pack_current takes its current from the aircraft";
             if (run.currentA() != null) {
                 reading.fault(at + "/current_a", "contradiction", because);
@@ -283,22 +290,22 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
             }
         }
 
-        private static trestle.review.InstalledRun installed(InstalledRun run, boolean pack, WireTask task) {
-            return new trestle.review.InstalledRun(
-                    pack ? trestle.review.InstalledRun.RunCurrent.PACK : trestle.review.InstalledRun.RunCurrent.GIVEN,
+        private static InstalledRun installed(ApiInstalledRun run, boolean pack, WireTask task) {
+            return new InstalledRun(
+                    pack ? InstalledRun.RunCurrent.PACK : InstalledRun.RunCurrent.GIVEN,
                     task,
                     run.supplyVoltageV() != null,
                     run.armMm() == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(run.armMm())));
         }
 
         /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
-        private static WireSizingRequest pattern(InstalledRun run, boolean pack) {
-            return WireSizingRequest.builder()
+        private static ApiWireSizingRequest pattern(ApiInstalledRun run, boolean pack) {
+            return ApiWireSizingRequest.builder()
                     .currentA(pack ? 1.0 : run.currentA())
                     .peakCurrentA(pack ? null : run.peakCurrentA())
                     .peakDurationS(run.peakDurationS())
-                    .ambientC(WireSizingRequest.DEFAULT_AMBIENT_C)
-                    .altitudeM(WireSizingRequest.DEFAULT_ALTITUDE_M)
+                    .ambientC(ApiWireSizingRequest.DEFAULT_AMBIENT_C)
+                    .altitudeM(ApiWireSizingRequest.DEFAULT_ALTITUDE_M)
                     .lengthMm(run.lengthMm())
                     .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
                     .maxDropPercent(run.maxDropPercent())
@@ -331,9 +338,8 @@ record ReviewReading(Aircraft aircraft, Reading reading) {
         }
 
         private Mission mission() {
-            trestle.api.model.Mission mission = request.mission();
-            double headwindMPerS =
-                    Reading.or(mission.headwindMPerS(), trestle.api.model.Mission.DEFAULT_HEADWIND_M_PER_S);
+            ApiMission mission = request.mission();
+            double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.DEFAULT_HEADWIND_M_PER_S);
             Double packC = mission.packTemperatureC();
             Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
             packStands(conditions.air().temperatureK());

@@ -2,10 +2,10 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.BuildReviewAnswer;
-import trestle.api.model.Finding;
-import trestle.api.model.Severity;
-import trestle.api.model.Verdict;
+import trestle.api.model.ApiBuildReviewAnswer;
+import trestle.api.model.ApiFinding;
+import trestle.api.model.ApiSeverity;
+import trestle.api.model.ApiVerdict;
 import trestle.sheet.Assumed;
 import trestle.sheet.Grade;
 import trestle.sheet.Judged;
@@ -17,7 +17,7 @@ import trestle.sheet.Sheet;
 final class ReviewSheet {
     private ReviewSheet() {}
 
-    static Sheet of(Optional<String> name, BuildReviewAnswer answer, List<String> figures) {
+    static Sheet of(Optional<String> name, ApiBuildReviewAnswer answer, List<String> figures) {
         return new Sheet(
                 name.orElse(""),
                 grade(answer.verdict()),
@@ -33,15 +33,15 @@ final class ReviewSheet {
                 answer.computedBy().models());
     }
 
-    private static Judged judged(Finding finding) {
+    private static Judged judged(ApiFinding finding) {
         return new Judged(grade(finding.severity()), finding.message(), finding.at());
     }
 
-    private static Grade grade(Verdict verdict) {
+    private static Grade grade(ApiVerdict verdict) {
         return Grade.valueOf(verdict.name());
     }
 
-    private static Grade grade(Severity severity) {
+    private static Grade grade(ApiSeverity severity) {
         return Grade.valueOf(severity.name());
     }
 }

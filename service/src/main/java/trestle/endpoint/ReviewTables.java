@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import trestle.api.model.BuildReviewAnswer;
-import trestle.api.model.EnergyUse;
-import trestle.api.model.GaugeResult;
-import trestle.api.model.LegUse;
-import trestle.api.model.RunReview;
+import trestle.api.model.ApiBuildReviewAnswer;
+import trestle.api.model.ApiEnergyUse;
+import trestle.api.model.ApiGaugeResult;
+import trestle.api.model.ApiLegUse;
+import trestle.api.model.ApiRunReview;
 import trestle.figure.Numbers;
 import trestle.sheet.Table;
 import trestle.units.Time;
@@ -46,10 +46,10 @@ final class ReviewTables {
 
     private ReviewTables() {}
 
-    static List<Table> of(BuildReviewAnswer answer) {
+    static List<Table> of(ApiBuildReviewAnswer answer) {
         List<Table> tables = new ArrayList<>();
-        EnergyUse energy = answer.endurance().energy();
-        List<LegUse> legs = energy.legs();
+        ApiEnergyUse energy = answer.endurance().energy();
+        List<ApiLegUse> legs = energy.legs();
         if (!legs.isEmpty()) {
             tables.add(new Table(
                     "Legs",
@@ -70,25 +70,25 @@ final class ReviewTables {
     }
 
     /** The gauge fitted is the checked one, else the recommended one, as the review weighed it. */
-    private static List<String> wire(RunReview run) {
-        Optional<GaugeResult> fitted = Optional.ofNullable(run.answer().checked())
+    private static List<String> wire(ApiRunReview run) {
+        Optional<ApiGaugeResult> fitted = Optional.ofNullable(run.answer().checked())
                 .or(() -> Optional.ofNullable(run.answer().recommended()));
         return List.of(
                 run.name(),
                 number(run.currentA(), 1),
                 number(run.peakCurrentA(), 1),
-                fitted.map(GaugeResult::gauge).orElse("none meets"),
-                of(fitted.map(GaugeResult::areaMm2), 2),
-                of(fitted.map(GaugeResult::dropV), 2),
-                of(fitted.map(GaugeResult::dropPercent), 1),
-                of(fitted.map(GaugeResult::lossW), 2),
-                of(fitted.map(GaugeResult::conductorTemperatureC), 0),
-                of(fitted.map(GaugeResult::peakTemperatureC), 0),
-                of(fitted.map(GaugeResult::massG), 1),
+                fitted.map(ApiGaugeResult::gauge).orElse("none meets"),
+                of(fitted.map(ApiGaugeResult::areaMm2), 2),
+                of(fitted.map(ApiGaugeResult::dropV), 2),
+                of(fitted.map(ApiGaugeResult::dropPercent), 1),
+                of(fitted.map(ApiGaugeResult::lossW), 2),
+                of(fitted.map(ApiGaugeResult::conductorTemperatureC), 0),
+                of(fitted.map(ApiGaugeResult::peakTemperatureC), 0),
+                of(fitted.map(ApiGaugeResult::massG), 1),
                 fitted.map(ReviewTables::fails).orElse(ABSENT));
     }
 
-    private static String fails(GaugeResult gauge) {
+    private static String fails(ApiGaugeResult gauge) {
         return gauge.meets()
                 ? ABSENT
                 : gauge.fails().stream()
@@ -96,7 +96,7 @@ final class ReviewTables {
                         .collect(Collectors.joining(", "));
     }
 
-    private static List<String> leg(int place, LegUse leg) {
+    private static List<String> leg(int place, ApiLegUse leg) {
         return List.of(
                 place + " " + leg.kind().name().toLowerCase(Locale.ROOT),
                 number(Time.minFromS(leg.startS()), 1),
@@ -109,7 +109,7 @@ final class ReviewTables {
                 leg.completed() ? "yes" : "no");
     }
 
-    private static String summary(EnergyUse energy) {
+    private static String summary(ApiEnergyUse energy) {
         return String.format(
                 "%s Wh to the cutoff: %s Wh for the legs, %s Wh kept as reserve, %s Wh left",
                 number(energy.availableWh(), 0),

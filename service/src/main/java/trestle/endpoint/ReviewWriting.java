@@ -7,20 +7,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import trestle.api.model.Assumption;
-import trestle.api.model.BuildReviewAnswer;
-import trestle.api.model.CompassClearanceAnswer;
-import trestle.api.model.EnduranceAnswer;
-import trestle.api.model.Finding;
-import trestle.api.model.Judgement;
-import trestle.api.model.KeyFigures;
-import trestle.api.model.LaunchStallAnswer;
-import trestle.api.model.MassBalanceAnswer;
-import trestle.api.model.PackEnergyAnswer;
-import trestle.api.model.PropulsionMatchAnswer;
-import trestle.api.model.RailBudgetAnswer;
-import trestle.api.model.RunReview;
-import trestle.api.model.WireSizingAnswer;
+import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiBuildReviewAnswer;
+import trestle.api.model.ApiCompassClearanceAnswer;
+import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiFinding;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiKeyFigures;
+import trestle.api.model.ApiLaunchStallAnswer;
+import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiPackEnergyAnswer;
+import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.api.model.ApiRailBudgetAnswer;
+import trestle.api.model.ApiRunReview;
+import trestle.api.model.ApiWireSizingAnswer;
 import trestle.finding.Subject;
 import trestle.flight.SpeedPoint;
 import trestle.launch.LaunchStallResult;
@@ -30,6 +30,7 @@ import trestle.review.Compass;
 import trestle.review.DriveMatch;
 import trestle.review.FullThrottle;
 import trestle.review.Review;
+import trestle.review.RunReview;
 import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
@@ -43,8 +44,8 @@ final class ReviewWriting {
     private final ReviewReading read;
     private final List<String> packNames;
     private final ReviewPlaces places;
-    private final List<Finding> findings = new ArrayList<>();
-    private final List<Assumption> assumptions = new ArrayList<>();
+    private final List<ApiFinding> findings = new ArrayList<>();
+    private final List<ApiAssumption> assumptions = new ArrayList<>();
     private final Set<String> cautions = new LinkedHashSet<>();
     private final Set<String> models = new LinkedHashSet<>();
 
@@ -55,23 +56,23 @@ final class ReviewWriting {
         this.places = new ReviewPlaces(read.aircraft());
     }
 
-    BuildReviewAnswer answer() {
-        Judgement own = Judge.of(
+    ApiBuildReviewAnswer answer() {
+        ApiJudgement own = Judge.of(
                 review.findings(), review.assumptions(), places::ofReview, read.reading(), List.of(), List.of());
         merge(own);
-        MassBalanceAnswer balance = BalanceWriting.write(
+        ApiMassBalanceAnswer balance = BalanceWriting.write(
                 review.balance(),
                 merged(MassBalanceEndpoint.judgement(review.balance(), places::ofBalance, new Reading())));
-        PackEnergyAnswer pack = PackWriting.write(
+        ApiPackEnergyAnswer pack = PackWriting.write(
                 review.pack(),
                 packNames,
                 merged(PackEnergyEndpoint.judgement(review.pack(), places::ofPack, new Reading())));
-        List<RunReview> runs =
+        List<ApiRunReview> runs =
                 IntStream.range(0, review.runs().size()).mapToObj(this::run).toList();
-        EnduranceAnswer endurance = EnduranceWriting.write(
+        ApiEnduranceAnswer endurance = EnduranceWriting.write(
                 review.endurance(),
                 merged(EnduranceEndpoint.judgement(review.endurance(), places::ofFlight, new Reading())));
-        BuildReviewAnswer.Builder answer = BuildReviewAnswer.builder()
+        ApiBuildReviewAnswer.Builder answer = ApiBuildReviewAnswer.builder()
                 .propulsionMatch(review.propulsion().map(this::drive).orElse(null))
                 .railBudget(review.rails().map(this::rails).orElse(null))
                 .launchStall(review.launch().map(this::launch).orElse(null))
@@ -85,12 +86,12 @@ final class ReviewWriting {
                 .build();
     }
 
-    private RunReview run(int index) {
-        trestle.review.RunReview run = review.runs().get(index);
+    private ApiRunReview run(int index) {
+        RunReview run = review.runs().get(index);
         Function<Subject, String> place = places.ofRun(index);
-        WireSizingAnswer answer = WireWriting.write(
+        ApiWireSizingAnswer answer = WireWriting.write(
                 run.sizing(), merged(WireSizingEndpoint.judgement(run.sizing(), place, new Reading())));
-        return RunReview.builder()
+        return ApiRunReview.builder()
                 .name(run.task().run().name())
                 .currentA(run.task().run().currentA())
                 .peakCurrentA(run.task().run().peak().map(p -> p.currentA()).orElse(null))
@@ -102,31 +103,31 @@ final class ReviewWriting {
                 .build();
     }
 
-    private PropulsionMatchAnswer drive(DriveMatch drive) {
+    private ApiPropulsionMatchAnswer drive(DriveMatch drive) {
         return PropulsionWriting.write(
                 drive.task(),
                 drive.match(),
                 merged(PropulsionMatchEndpoint.judgement(drive.match(), places::ofDrive, new Reading())));
     }
 
-    private RailBudgetAnswer rails(RailBudget rails) {
+    private ApiRailBudgetAnswer rails(RailBudget rails) {
         return RailWriting.write(rails, merged(RailBudgetEndpoint.judgement(rails, places::ofRails, new Reading())));
     }
 
-    private LaunchStallAnswer launch(LaunchStallResult launch) {
+    private ApiLaunchStallAnswer launch(LaunchStallResult launch) {
         return LaunchWriting.write(
                 launch, merged(LaunchStallEndpoint.judgement(launch, places::ofLaunch, new Reading())));
     }
 
-    private CompassClearanceAnswer compass(Compass compass) {
+    private ApiCompassClearanceAnswer compass(Compass compass) {
         return CompassWriting.write(
                 compass.task().runs(),
                 compass.clearance(),
                 merged(CompassClearanceEndpoint.judgement(compass.clearance(), places::ofCompass, new Reading())));
     }
 
-    private KeyFigures keyFigures() {
-        return KeyFigures.builder()
+    private ApiKeyFigures keyFigures() {
+        return ApiKeyFigures.builder()
                 .totalMassG(Mass.gFromKg(review.balance().centre().massKg()))
                 .cgArmMm(Length.mmFromM(review.balance().centre().armM()))
                 .staticMarginPercent(Writing.in(review.balance().staticMarginFraction(), Share::percentFromFraction))
@@ -170,12 +171,12 @@ final class ReviewWriting {
         return review.propulsion().flatMap(drive -> drive.match().performance().cruise());
     }
 
-    private Judgement merged(Judgement part) {
+    private ApiJudgement merged(ApiJudgement part) {
         merge(part);
         return part;
     }
 
-    private void merge(Judgement part) {
+    private void merge(ApiJudgement part) {
         findings.addAll(part.findings());
         assumptions.addAll(part.assumptions());
         cautions.addAll(part.cautions());

@@ -2,7 +2,7 @@ package trestle.endpoint;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import trestle.api.model.AtmosphereRow;
+import trestle.api.model.ApiAtmosphereRow;
 import trestle.atmosphere.AirState;
 import trestle.atmosphere.StandardAtmosphere;
 import trestle.units.Pressure;
@@ -24,7 +24,7 @@ final class StandardAtmosphereTable implements ReferenceTable {
     }
 
     @Override
-    public List<AtmosphereRow> rows() {
+    public List<ApiAtmosphereRow> rows() {
         return DoubleStream.iterate(
                         StandardAtmosphere.LOWEST_ALTITUDE_M,
                         altitudeM -> altitudeM <= StandardAtmosphere.HIGHEST_ALTITUDE_M,
@@ -33,9 +33,9 @@ final class StandardAtmosphereTable implements ReferenceTable {
                 .toList();
     }
 
-    private static AtmosphereRow row(double altitudeM) {
+    private static ApiAtmosphereRow row(double altitudeM) {
         AirState air = StandardAtmosphere.at(altitudeM);
-        return AtmosphereRow.builder()
+        return ApiAtmosphereRow.builder()
                 .altitudeM(altitudeM)
                 .temperatureC(Temperature.cFromK(air.temperatureK()))
                 .pressureHpa(Pressure.hpaFromPa(air.pressurePa()))

@@ -2,7 +2,8 @@ package trestle.endpoint;
 
 import java.util.Arrays;
 import java.util.List;
-import trestle.api.model.WireGaugeRow;
+import trestle.api.model.ApiGaugeSystem;
+import trestle.api.model.ApiWireGaugeRow;
 import trestle.units.Area;
 import trestle.units.Length;
 import trestle.units.Mass;
@@ -25,17 +26,16 @@ final class WireGaugesTable implements ReferenceTable {
     }
 
     @Override
-    public List<WireGaugeRow> rows() {
+    public List<ApiWireGaugeRow> rows() {
         return Arrays.stream(GaugeSystem.values())
                 .flatMap(system -> WireGauges.rows(system).stream())
                 .map(WireGaugesTable::row)
                 .toList();
     }
 
-    private static WireGaugeRow row(GaugeRow row) {
-        return WireGaugeRow.builder()
-                .gaugeSystem(trestle.api.model.GaugeSystem.valueOf(
-                        row.gauge().system().name()))
+    private static ApiWireGaugeRow row(GaugeRow row) {
+        return ApiWireGaugeRow.builder()
+                .gaugeSystem(ApiGaugeSystem.valueOf(row.gauge().system().name()))
                 .gauge(row.gauge().designation())
                 .areaMm2(Area.mm2FromM2(row.gauge().areaM2()))
                 .solidDiameterMm(Length.mmFromM(row.solidDiameterM()))

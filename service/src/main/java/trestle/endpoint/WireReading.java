@@ -2,10 +2,11 @@ package trestle.endpoint;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.api.model.WireConnector;
-import trestle.api.model.WireFlight;
-import trestle.api.model.WireInsulation;
-import trestle.api.model.WireSizingRequest;
+import trestle.api.model.ApiEnclosure;
+import trestle.api.model.ApiWireConnector;
+import trestle.api.model.ApiWireFlight;
+import trestle.api.model.ApiWireInsulation;
+import trestle.api.model.ApiWireSizingRequest;
 import trestle.numeric.ImpossibleValue;
 import trestle.units.Length;
 import trestle.units.Resistance;
@@ -27,11 +28,11 @@ final class WireReading {
     private static final String NOT_GIVEN = "the request gives none";
     private static final String USUAL = "the request gives none; common practice, no source";
 
-    private final WireSizingRequest request;
+    private final ApiWireSizingRequest request;
     private final String at;
     private final Reading reading;
 
-    private WireReading(WireSizingRequest request, String at, Reading reading) {
+    private WireReading(ApiWireSizingRequest request, String at, Reading reading) {
         this.request = request;
         this.at = at;
         this.reading = reading;
@@ -46,7 +47,7 @@ final class WireReading {
      * @param reading notes defaults and contradictions
      * @return the task; empty where a contradiction was noted
      */
-    static Optional<WireTask> task(WireSizingRequest request, String name, String at, Reading reading) {
+    static Optional<WireTask> task(ApiWireSizingRequest request, String name, String at, Reading reading) {
         return new WireReading(request, at, reading).task(name);
     }
 
@@ -67,7 +68,10 @@ final class WireReading {
             return Optional.empty();
         }
         double maxDrop = reading.orDefault(
-                request.maxDropPercent(), WireSizingRequest.DEFAULT_MAX_DROP_PERCENT, at + "/max_drop_percent", USUAL);
+                request.maxDropPercent(),
+                ApiWireSizingRequest.DEFAULT_MAX_DROP_PERCENT,
+                at + "/max_drop_percent",
+                USUAL);
         return Optional.of(new WireTask(
                 run(name),
                 insulation(),
@@ -86,7 +90,7 @@ final class WireReading {
                 Length.mFromMm(request.lengthMm()),
                 request.supplyVoltageV(),
                 Optional.ofNullable(request.peakCurrentA()).map(peakA -> new CurrentPeak(peakA, peakDurationS())),
-                Reading.or(request.strandsInParallel(), WireSizingRequest.DEFAULT_STRANDS_IN_PARALLEL),
+                Reading.or(request.strandsInParallel(), ApiWireSizingRequest.DEFAULT_STRANDS_IN_PARALLEL),
                 Reading.listed(request.connectors()).stream()
                         .map(WireReading::connector)
                         .toList(),
@@ -95,20 +99,23 @@ final class WireReading {
 
     private double peakDurationS() {
         return reading.orDefault(
-                request.peakDurationS(), WireSizingRequest.DEFAULT_PEAK_DURATION_S, at + "/peak_duration_s", NOT_GIVEN);
+                request.peakDurationS(),
+                ApiWireSizingRequest.DEFAULT_PEAK_DURATION_S,
+                at + "/peak_duration_s",
+                NOT_GIVEN);
     }
 
     private Surroundings surroundings() {
-        Enclosure enclosure = Enclosure.valueOf(reading.orDefault(
-                        request.enclosure(), trestle.api.model.Enclosure.FREE_AIR, at + "/enclosure", NOT_GIVEN)
-                .name());
+        Enclosure enclosure = Enclosure.valueOf(
+                reading.orDefault(request.enclosure(), ApiEnclosure.FREE_AIR, at + "/enclosure", NOT_GIVEN)
+                        .name());
         double ambientC = reading.orDefault(
-                request.ambientC(), WireSizingRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN);
+                request.ambientC(), ApiWireSizingRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN);
         double altitudeM = reading.orDefault(
-                request.altitudeM(), WireSizingRequest.DEFAULT_ALTITUDE_M, at + "/altitude_m", NOT_GIVEN);
+                request.altitudeM(), ApiWireSizingRequest.DEFAULT_ALTITUDE_M, at + "/altitude_m", NOT_GIVEN);
         int bundled = reading.orDefault(
                 request.bundledConductors(),
-                WireSizingRequest.DEFAULT_BUNDLED_CONDUCTORS,
+                ApiWireSizingRequest.DEFAULT_BUNDLED_CONDUCTORS,
                 at + "/bundled_conductors",
                 "the two ways of a run lie together");
         return new Surroundings(
@@ -128,13 +135,13 @@ final class WireReading {
     private double foamWallMm(Enclosure enclosure) {
         return enclosure == Enclosure.FOAM_CHANNEL
                 ? reading.orDefault(
-                        request.foamWallMm(), WireSizingRequest.DEFAULT_FOAM_WALL_MM, at + "/foam_wall_mm", USUAL)
-                : Reading.or(request.foamWallMm(), WireSizingRequest.DEFAULT_FOAM_WALL_MM);
+                        request.foamWallMm(), ApiWireSizingRequest.DEFAULT_FOAM_WALL_MM, at + "/foam_wall_mm", USUAL)
+                : Reading.or(request.foamWallMm(), ApiWireSizingRequest.DEFAULT_FOAM_WALL_MM);
     }
 
     private Insulation insulation() {
         return Insulation.valueOf(
-                reading.orDefault(request.insulation(), WireInsulation.SILICONE_200, at + "/insulation", NOT_GIVEN)
+                reading.orDefault(request.insulation(), ApiWireInsulation.SILICONE_200, at + "/insulation", NOT_GIVEN)
                         .name());
     }
 
@@ -156,15 +163,15 @@ final class WireReading {
         }
     }
 
-    private static Connector connector(WireConnector connector) {
+    private static Connector connector(ApiWireConnector connector) {
         return new Connector(
                 connector.name(),
                 Resistance.ohmFromMilliohm(connector.resistanceMilliohm()),
                 connector.ratedCurrentA(),
-                Reading.or(connector.count(), WireConnector.DEFAULT_COUNT));
+                Reading.or(connector.count(), ApiWireConnector.DEFAULT_COUNT));
     }
 
-    private static Flight flight(WireFlight flight) {
+    private static Flight flight(ApiWireFlight flight) {
         return new Flight(flight.durationS(), flight.specificPowerWPerKg());
     }
 

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.Judgement;
-import trestle.api.model.WireSizingAnswer;
-import trestle.api.model.WireSizingRequest;
-import trestle.api.model.Working;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiWireSizingAnswer;
+import trestle.api.model.ApiWireSizingRequest;
+import trestle.api.model.ApiWorking;
 import trestle.figure.Theme;
 import trestle.figure.WireFigure;
 import trestle.finding.Subject;
@@ -20,9 +20,9 @@ import trestle.wiring.WiringPart;
 
 /** The door of {@code /v1/wire-sizing}: reads the request once, writes the answer once. */
 final class WireSizingEndpoint
-        implements Calculation<WireSizingRequest, WireSizingAnswer>,
-                Drawn<WireSizingRequest>,
-                Worked<WireSizingRequest> {
+        implements Calculation<ApiWireSizingRequest, ApiWireSizingAnswer>,
+                Drawn<ApiWireSizingRequest>,
+                Worked<ApiWireSizingRequest> {
     private static final List<String> MODELS = List.of(
             "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 and" + " IEC 60228",
             "steady heat balance: natural convection (Churchill and Chu 1975), radiation,"
@@ -41,12 +41,12 @@ final class WireSizingEndpoint
     }
 
     @Override
-    public Class<WireSizingRequest> requestType() {
-        return WireSizingRequest.class;
+    public Class<ApiWireSizingRequest> requestType() {
+        return ApiWireSizingRequest.class;
     }
 
     @Override
-    public WireSizingAnswer answer(WireSizingRequest request) {
+    public ApiWireSizingAnswer answer(ApiWireSizingRequest request) {
         Reading reading = new Reading();
         WireTask task = read(request, reading);
         WireSizing sizing = WireSizing.of(task);
@@ -54,24 +54,24 @@ final class WireSizingEndpoint
     }
 
     @Override
-    public List<Working> workings(WireSizingRequest request) {
+    public List<ApiWorking> workings(ApiWireSizingRequest request) {
         WireTask task = read(request, new Reading());
         return WorkingWriting.write(WireWorkings.of(task, WireSizing.of(task)));
     }
 
     @Override
-    public String figure(WireSizingRequest request, Theme theme) {
+    public String figure(ApiWireSizingRequest request, Theme theme) {
         WireTask task = read(request, new Reading());
         return WireFigure.of(task, WireSizing.of(task), theme);
     }
 
-    private static WireTask read(WireSizingRequest request, Reading reading) {
+    private static WireTask read(ApiWireSizingRequest request, Reading reading) {
         Optional<WireTask> task = WireReading.task(request, "the run", "", reading);
         reading.refuseContradictions();
         return task.orElseThrow();
     }
 
-    static Judgement judgement(WireSizing sizing, Function<Subject, String> place, Reading reading) {
+    static ApiJudgement judgement(WireSizing sizing, Function<Subject, String> place, Reading reading) {
         return Judge.of(sizing.findings(), sizing.assumptions(), place, reading, CAUTIONS, MODELS);
     }
 

@@ -1,10 +1,10 @@
 package trestle.endpoint;
 
 import java.util.Optional;
-import trestle.api.model.GaugeFailure;
-import trestle.api.model.GaugeResult;
-import trestle.api.model.Judgement;
-import trestle.api.model.WireSizingAnswer;
+import trestle.api.model.ApiGaugeFailure;
+import trestle.api.model.ApiGaugeResult;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiWireSizingAnswer;
 import trestle.units.Area;
 import trestle.units.Energy;
 import trestle.units.Length;
@@ -20,9 +20,9 @@ import trestle.wiring.WireSizing;
 final class WireWriting {
     private WireWriting() {}
 
-    static WireSizingAnswer write(WireSizing sizing, Judgement judgement) {
+    static ApiWireSizingAnswer write(WireSizing sizing, ApiJudgement judgement) {
         Optional<GaugeAnswer> reported = sizing.recommended().or(sizing::checked);
-        return WireSizingAnswer.builder()
+        return ApiWireSizingAnswer.builder()
                 .judgement(judgement)
                 .recommended(sizing.recommended().map(WireWriting::gauge).orElse(null))
                 .checked(sizing.checked().map(WireWriting::gauge).orElse(null))
@@ -37,8 +37,8 @@ final class WireWriting {
                 .build();
     }
 
-    private static GaugeResult gauge(GaugeAnswer gauge) {
-        return GaugeResult.builder()
+    private static ApiGaugeResult gauge(GaugeAnswer gauge) {
+        return ApiGaugeResult.builder()
                 .gauge(gauge.gauge().designation())
                 .areaMm2(Area.mm2FromM2(gauge.gauge().areaM2()))
                 .conductorDiameterMm(Length.mmFromM(gauge.gauge().conductorDiameterM()))
@@ -56,7 +56,7 @@ final class WireWriting {
                 .build();
     }
 
-    private static GaugeFailure failure(Shortfall shortfall) {
-        return GaugeFailure.valueOf(shortfall.name());
+    private static ApiGaugeFailure failure(Shortfall shortfall) {
+        return ApiGaugeFailure.valueOf(shortfall.name());
     }
 }

@@ -1,7 +1,7 @@
 package trestle.endpoint;
 
 import java.util.List;
-import trestle.api.model.Working;
+import trestle.api.model.ApiWorking;
 
 /**
  * A calculation that can say how its answer was reached.
@@ -16,5 +16,5 @@ public interface Worked<Q> {
      * @return lines in order of computation
      * @throws ImpossibleRequest when the request contradicts itself
      */
-    List<Working> workings(Q request);
+    List<ApiWorking> workings(Q request);
 }

@@ -1,18 +1,19 @@
 package trestle.endpoint;
 
 import java.util.List;
-import trestle.api.model.Working;
+import trestle.api.model.ApiWorking;
+import trestle.finding.Working;
 
 /** Writes workings into their generated model. */
 final class WorkingWriting {
     private WorkingWriting() {}
 
-    static List<Working> write(List<trestle.finding.Working> workings) {
+    static List<ApiWorking> write(List<Working> workings) {
         return workings.stream().map(WorkingWriting::line).toList();
     }
 
-    private static Working line(trestle.finding.Working working) {
-        return new Working(
+    private static ApiWorking line(Working working) {
+        return new ApiWorking(
                 working.symbol(),
                 working.meaning(),
                 working.expression(),

@@ -5,7 +5,7 @@
  * <p>The model: lift equals weight; drag is a parabolic polar over the lift coefficient; pack power
  * is thrust power over the efficiency of propeller, motor and controller, plus a constant systems
  * power. A measured power curve or a calibration from a flight log may stand in place of polar and
- * efficiencies. Time comes from the discharge of an {@link trestle.flight.EnergyStore} at that
+ * efficiencies. Time comes from the discharge of an {@link EnergyStore} at that
  * power, not from energy over power. Speeds are found numerically, since systems power, sag and
  * wind move them; recommended speeds keep 1.2 times the stall speed.
  *

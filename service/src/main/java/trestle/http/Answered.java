@@ -3,7 +3,7 @@ package trestle.http;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import trestle.api.model.Working;
+import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Worked;
 
@@ -39,7 +39,7 @@ record Answered<Q, A>(Calculation<Q, A> calculation, Q request, Options options)
     }
 
     @SuppressWarnings("unchecked") // a calculation that shows workings shows those of its own request
-    private List<Working> workings() {
+    private List<ApiWorking> workings() {
         return calculation instanceof Worked<?> worked ? ((Worked<Q>) worked).workings(request) : List.of();
     }
 }

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
-import trestle.api.model.Fault;
+import trestle.api.model.ApiFault;
 
 /** Turns bytes or text into a request that fits the contract, or refuses with every fault. */
 final class Binder {
@@ -21,7 +21,7 @@ final class Binder {
         if (!(tree instanceof ObjectNode object)) {
             throw new Refusal(
                     Problems.Kind.INVALID_REQUEST,
-                    List.of(new Fault("", "wrong_type", "the body must be a JSON object")));
+                    List.of(new ApiFault("", "wrong_type", "the body must be a JSON object")));
         }
         return bind(object, Leaves.TYPED, model, new Faults());
     }

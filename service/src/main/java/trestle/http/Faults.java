@@ -3,7 +3,7 @@ package trestle.http;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import trestle.api.model.Fault;
+import trestle.api.model.ApiFault;
 
 /** Gathers what is wrong with one request. */
 final class Faults {
@@ -15,7 +15,7 @@ final class Faults {
 
     private static final int LONGEST_MESSAGE = 1000;
 
-    private final List<Fault> faults = new ArrayList<>();
+    private final List<ApiFault> faults = new ArrayList<>();
 
     void add(String at, String code, String message) {
         add(at, code, () -> message);
@@ -25,7 +25,7 @@ final class Faults {
     void add(String at, String code, Supplier<String> words) {
         if (!full()) {
             String message = words.get();
-            faults.add(new Fault(cut(at, LONGEST_POINTER), code, cut(message, LONGEST_MESSAGE)));
+            faults.add(new ApiFault(cut(at, LONGEST_POINTER), code, cut(message, LONGEST_MESSAGE)));
         }
     }
 
@@ -41,7 +41,7 @@ final class Faults {
     /** Whether something is already wrong at a pointer, at what holds it, or within it. */
     boolean cover(String at) {
         return faults.stream()
-                .map(Fault::at)
+                .map(ApiFault::at)
                 .anyMatch(f -> at.equals(f) || at.startsWith(f + "/") || f.startsWith(at + "/"));
     }
 

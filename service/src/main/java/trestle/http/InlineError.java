@@ -4,8 +4,8 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.List;
 import java.util.stream.Collectors;
-import trestle.api.model.Fault;
-import trestle.api.model.Problem;
+import trestle.api.model.ApiFault;
+import trestle.api.model.ApiProblem;
 
 /**
  * Faults as the value of a cell. A spreadsheet shows nothing of an answer but a good one, so a
@@ -40,8 +40,8 @@ final class InlineError {
 
     /** A status and the faults in one line. */
     static String text(Refusal refusal) {
-        List<Fault> faults = refusal.faults();
-        Problem problem = refusal.problem();
+        List<ApiFault> faults = refusal.faults();
+        ApiProblem problem = refusal.problem();
         String general = problem.detail() == null ? problem.title() : problem.detail();
         String said = faults.isEmpty()
                 ? general

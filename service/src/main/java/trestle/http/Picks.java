@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.Fault;
+import trestle.api.model.ApiFault;
 
 /** Takes the values out of an answer that a caller asked for by pointer. */
 final class Picks {
@@ -32,7 +32,7 @@ final class Picks {
 
     /** The refusal of a pick that this answer has nothing for. */
     static Refusal nothingAt(String pointer) {
-        Fault fault = new Fault(pointer, NOTHING_TO_PICK, NOTHING_THERE);
+        ApiFault fault = new ApiFault(pointer, NOTHING_TO_PICK, NOTHING_THERE);
         return new Refusal(Problems.Kind.IMPOSSIBLE_REQUEST, List.of(fault));
     }
 

@@ -2,8 +2,8 @@ package trestle.http;
 
 import io.javalin.http.Context;
 import java.util.List;
-import trestle.api.model.Fault;
-import trestle.api.model.Problem;
+import trestle.api.model.ApiFault;
+import trestle.api.model.ApiProblem;
 
 /** Writes problem details (RFC 9457). */
 final class Problems {
@@ -55,8 +55,8 @@ final class Problems {
 
     private Problems() {}
 
-    static Problem problem(Kind kind, String detail, List<Fault> faults) {
-        return Problem.builder()
+    static ApiProblem problem(Kind kind, String detail, List<ApiFault> faults) {
+        return ApiProblem.builder()
                 .type("/problems/" + kind.reference)
                 .title(kind.title)
                 .status(kind.status)
@@ -66,8 +66,8 @@ final class Problems {
     }
 
     /** A problem in one line of a batch. */
-    static Problem inLine(long line, Problem problem) {
-        return Problem.builder()
+    static ApiProblem inLine(long line, ApiProblem problem) {
+        return ApiProblem.builder()
                 .type(problem.type())
                 .title(problem.title())
                 .status(problem.status())
@@ -77,7 +77,7 @@ final class Problems {
                 .build();
     }
 
-    static void write(Context context, Kind kind, String detail, List<Fault> faults) {
+    static void write(Context context, Kind kind, String detail, List<ApiFault> faults) {
         if (kind == Kind.BUSY) {
             context.header("Retry-After", RETRY_AFTER_S);
         }

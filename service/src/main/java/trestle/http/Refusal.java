@@ -2,25 +2,25 @@ package trestle.http;
 
 import java.util.List;
 import java.util.Optional;
-import trestle.api.model.Fault;
-import trestle.api.model.Problem;
+import trestle.api.model.ApiFault;
+import trestle.api.model.ApiProblem;
 import trestle.endpoint.ImpossibleRequest;
 import trestle.numeric.ImpossibleValue;
 
 /** A request that is answered with a problem. */
 final class Refusal extends RuntimeException {
     private final transient Problems.Kind kind;
-    private final transient List<Fault> faults;
+    private final transient List<ApiFault> faults;
 
     Refusal(Problems.Kind kind, String detail) {
         this(kind, detail, List.of());
     }
 
-    Refusal(Problems.Kind kind, List<Fault> faults) {
+    Refusal(Problems.Kind kind, List<ApiFault> faults) {
         this(kind, null, faults);
     }
 
-    private Refusal(Problems.Kind kind, String detail, List<Fault> faults) {
+    private Refusal(Problems.Kind kind, String detail, List<ApiFault> faults) {
         super(detail, null, false, false);
         this.kind = kind;
         this.faults = List.copyOf(faults);
@@ -42,7 +42,7 @@ final class Refusal extends RuntimeException {
     }
 
     /** As problem details. */
-    Problem problem() {
+    ApiProblem problem() {
         return Problems.problem(kind, getMessage(), faults);
     }
 
@@ -50,7 +50,7 @@ final class Refusal extends RuntimeException {
         return kind;
     }
 
-    List<Fault> faults() {
+    List<ApiFault> faults() {
         return faults;
     }
 }

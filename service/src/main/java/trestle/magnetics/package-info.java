@@ -1,6 +1,6 @@
 /**
  * The field of power leads at the compass: how far off the heading is, and how far away the compass
- * must sit. {@link trestle.magnetics.CompassClearance} is the way in.
+ * must sit. {@link CompassClearance} is the way in.
  *
  * <p>The model: straight conductors by the law of Biot and Savart [1]; each run is an
  * out-and-return pair, the compass in its plane, which is the worst side. Endless unless a length

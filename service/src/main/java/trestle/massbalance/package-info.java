@@ -1,7 +1,7 @@
 /**
  * Mass and balance of the whole aircraft: from a list of items, from scales, or both; the wing's
  * mean chord, the neutral point, and what to move, or what to add, to bring the centre of gravity
- * (CG) where it should be. {@link trestle.massbalance.MassBalance} is the way in.
+ * (CG) where it should be. {@link MassBalance} is the way in.
  *
  * <p>The model: x runs aft from the datum, y to the right, z up. Mass and moments add up; the CG is
  * moment over mass [1]. A tolerance is a bound of two standard deviations; independent tolerances

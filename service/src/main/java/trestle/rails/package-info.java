@@ -1,7 +1,7 @@
 /**
  * Regulated supplies for servos, avionics and payload: what each rail carries, what its regulator
  * turns to heat, what it draws from the pack, and whether pack and regulator fit each other. {@link
- * trestle.rails.Rails} is the way in.
+ * Rails} is the way in.
  *
  * <p>The model: a switching regulator draws its output power over its efficiency; a linear one
  * draws its output current and burns the rest of the voltage [1]. Typical current is the sum over

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
-import trestle.api.model.BuildReviewAnswer;
-import trestle.api.model.BuildReviewRequest;
+import trestle.api.model.ApiBuildReviewAnswer;
+import trestle.api.model.ApiBuildReviewRequest;
 import trestle.sheet.KeyNumber;
 
 class ReviewSheetTest {
@@ -42,8 +42,8 @@ class ReviewSheetTest {
         return (ObjectNode) MAPPER.readTree(Files.readString(file)).get("value");
     }
 
-    private static BuildReviewRequest request(JsonNode document) throws IOException {
-        return MAPPER.treeToValue(document, BuildReviewRequest.class);
+    private static ApiBuildReviewRequest request(JsonNode document) throws IOException {
+        return MAPPER.treeToValue(document, ApiBuildReviewRequest.class);
     }
 
     private static Document read(String html) {
@@ -81,8 +81,8 @@ class ReviewSheetTest {
 
     @Test
     void everythingThatTheAnswerSaysStandsOnIt() throws IOException {
-        BuildReviewRequest request = request(example());
-        BuildReviewAnswer answer = REVIEW.answer(request);
+        ApiBuildReviewRequest request = request(example());
+        ApiBuildReviewAnswer answer = REVIEW.answer(request);
         String text = text(REVIEW.sheet(request));
         assertThat(answer.findings())
                 .isNotEmpty()
@@ -101,8 +101,8 @@ class ReviewSheetTest {
     /** As many as the contract has, all present in the example. */
     @Test
     void everyKeyFigureStandsOnItWithItsUnit() throws IOException {
-        BuildReviewRequest request = request(example());
-        BuildReviewAnswer answer = REVIEW.answer(request);
+        ApiBuildReviewRequest request = request(example());
+        ApiBuildReviewAnswer answer = REVIEW.answer(request);
         List<KeyNumber> numbers = ReviewKeyNumbers.of(answer.keyFigures());
         assertThat(numbers).hasSize(answer.keyFigures().getClass().getRecordComponents().length);
         String text = text(REVIEW.sheet(request));

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import trestle.api.model.Working;
+import trestle.api.model.ApiWorking;
 import trestle.finding.Arithmetic;
 
 /** The chains of the examples: complete, sound, and ending at the answers. */
@@ -45,7 +45,7 @@ class WorkedTest {
     @MethodSource("calculations")
     void everyExpressionComesToItsValue(Calculation<?, ?> calculation) throws IOException {
         int redone = 0;
-        for (Working line : workings(calculation)) {
+        for (ApiWorking line : workings(calculation)) {
             if (!line.expression().startsWith(line.symbol() + ":")) {
                 String numbers = line.expression().substring(line.expression().lastIndexOf(" = ") + 3);
                 double off = THREE_DIGITS * Math.max(Math.abs(line.value()), 1e-9);
@@ -149,7 +149,7 @@ class WorkedTest {
                         line.meaning().startsWith("AWG " + checked.get("gauge").asText()))
                 .filteredOn(line -> line.symbol().equals("P"))
                 .singleElement()
-                .extracting(Working::value)
+                .extracting(ApiWorking::value)
                 .isEqualTo(checked.get("loss_w").asDouble());
     }
 
@@ -160,7 +160,7 @@ class WorkedTest {
                 .containsSubsequence("mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-stall");
     }
 
-    private static <Q> List<Working> workings(Calculation<Q, ?> calculation) throws IOException {
+    private static <Q> List<ApiWorking> workings(Calculation<Q, ?> calculation) throws IOException {
         @SuppressWarnings("unchecked") // A calculation works out its own requests.
         Worked<Q> worked = (Worked<Q>) calculation;
         return worked.workings(request(calculation));

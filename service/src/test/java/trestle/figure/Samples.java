@@ -21,6 +21,7 @@ import trestle.flight.DragPolar;
 import trestle.flight.Endurance;
 import trestle.flight.EnduranceTask;
 import trestle.flight.EnergyStore;
+import trestle.flight.LevelFlight;
 import trestle.flight.PolarPower;
 import trestle.flight.PropulsiveEfficiency;
 import trestle.launch.Launch;
@@ -253,7 +254,7 @@ final class Samples {
                 air,
                 Optional.of(new CruiseDemand(
                         15,
-                        v -> trestle.flight.LevelFlight.dragN(
+                        v -> LevelFlight.dragN(
                                 polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3(), v))),
                 OptionalDouble.of(5.95),
                 List.of());

@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import trestle.api.model.Fault;
+import trestle.api.model.ApiFault;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
 import trestle.endpoint.ImpossibleRequest;
@@ -95,7 +95,7 @@ class AnyRequestTest {
         }
     }
 
-    private static void pointed(List<Fault> faults, String request) {
+    private static void pointed(List<ApiFault> faults, String request) {
         assertThat(faults).as(request).isNotEmpty();
         assertThat(faults).as(request).allMatch(f -> f.at() != null && f.message() != null);
     }

@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import trestle.api.model.Working;
+import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
 import trestle.endpoint.ImpossibleRequest;
@@ -56,7 +56,7 @@ class AnyWorkingsTest {
         for (long seed = FIRST_SEED; seed < FIRST_SEED + REQUESTS; seed++) {
             JsonNode request = new RandomRequest(contract, seed).near(calculation.name(), example);
             try {
-                List<Working> lines = workings(calculation, request);
+                List<ApiWorking> lines = workings(calculation, request);
                 lines.forEach(line -> unsound(line).ifPresent(w -> wrong.put(kind(line), w)));
                 worked += lines.isEmpty() ? 0 : 1;
             } catch (Refusal | ImpossibleRequest refused) {
@@ -67,17 +67,17 @@ class AnyWorkingsTest {
         assertThat(worked).as("requests with workings").isGreaterThan(REQUESTS / 20);
     }
 
-    private static <Q> List<Working> workings(Calculation<Q, ?> calculation, JsonNode request) {
+    private static <Q> List<ApiWorking> workings(Calculation<Q, ?> calculation, JsonNode request) {
         @SuppressWarnings("unchecked") // A calculation works out its own requests.
         Worked<Q> worked = (Worked<Q>) calculation;
         return worked.workings(Binder.bind(request, calculation.requestType()));
     }
 
-    private static String kind(Working line) {
+    private static String kind(ApiWorking line) {
         return line.expression().replaceAll("[0-9].*", "");
     }
 
-    private static Optional<String> unsound(Working line) {
+    private static Optional<String> unsound(ApiWorking line) {
         if (line.expression().startsWith(line.symbol() + ":")) {
             return Optional.empty();
         }

@@ -9,8 +9,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import trestle.api.model.Enclosure;
-import trestle.api.model.WireInsulation;
+import trestle.api.model.ApiEnclosure;
+import trestle.api.model.ApiWireInsulation;
 
 /** Wire sizing over HTTP. */
 class WireSizingHttpTest {
@@ -69,14 +69,14 @@ class WireSizingHttpTest {
     }
 
     @ParameterizedTest
-    @EnumSource(WireInsulation.class)
-    void eachInsulationAnswers(WireInsulation insulation) {
+    @EnumSource(ApiWireInsulation.class)
+    void eachInsulationAnswers(ApiWireInsulation insulation) {
         LiveService.answer(NAME, LiveService.changed(NAME, "/insulation", "\"" + insulation + "\""));
     }
 
     @ParameterizedTest
-    @EnumSource(Enclosure.class)
-    void eachEnclosureAnswers(Enclosure enclosure) {
+    @EnumSource(ApiEnclosure.class)
+    void eachEnclosureAnswers(ApiEnclosure enclosure) {
         LiveService.answer(NAME, LiveService.changed(NAME, "/enclosure", "\"" + enclosure + "\""));
     }
 }
