@@ -30,6 +30,8 @@ class ArchitectureTest {
                     "trestle.endpoint..",
                     "trestle.figure..",
                     "trestle.sheet..",
+                    "trestle.catalogue..",
+                    "trestle.joint..",
                     "trestle.review..",
                     "trestle.api..")))
             .as("are of a discipline");
@@ -39,6 +41,8 @@ class ArchitectureTest {
             .consideringOnlyDependenciesInAnyPackage("trestle..")
             .layer("front door")
             .definedBy("trestle.http..", "trestle")
+            .layer("catalogue")
+            .definedBy("trestle.catalogue..")
             .layer("endpoints")
             .definedBy("trestle.endpoint..")
             .layer("figures")
@@ -47,6 +51,8 @@ class ArchitectureTest {
             .definedBy("trestle.sheet..")
             .layer("review")
             .definedBy("trestle.review..")
+            .layer("joint")
+            .definedBy("trestle.joint..")
             .layer("disciplines")
             .definedBy(DISCIPLINES)
             .layer("foundations")
@@ -55,16 +61,20 @@ class ArchitectureTest {
             .definedBy("trestle.api..")
             .whereLayer("front door")
             .mayNotBeAccessedByAnyLayer()
-            .whereLayer("endpoints")
+            .whereLayer("catalogue")
             .mayOnlyBeAccessedByLayers("front door")
+            .whereLayer("endpoints")
+            .mayOnlyBeAccessedByLayers("front door", "catalogue")
             .whereLayer("figures")
             .mayOnlyBeAccessedByLayers("front door", "endpoints", "sheets")
             .whereLayer("sheets")
             .mayOnlyBeAccessedByLayers("endpoints")
             .whereLayer("review")
             .mayOnlyBeAccessedByLayers("endpoints")
+            .whereLayer("joint")
+            .mayOnlyBeAccessedByLayers("review", "endpoints")
             .whereLayer("disciplines")
-            .mayOnlyBeAccessedByLayers("review", "figures", "endpoints")
+            .mayOnlyBeAccessedByLayers("review", "joint", "figures", "endpoints")
             .whereLayer("contract")
             .mayOnlyBeAccessedByLayers("front door", "endpoints");
 
@@ -74,7 +84,7 @@ class ArchitectureTest {
             .or()
             .resideInAnyPackage(FOUNDATIONS)
             .or()
-            .resideInAnyPackage("trestle.review..", "trestle.figure..", "trestle.sheet..")
+            .resideInAnyPackage("trestle.review..", "trestle.joint..", "trestle.figure..", "trestle.sheet..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
@@ -120,5 +130,5 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =
-            slices().matching("trestle.(*)..").should().beFreeOfCycles();
+            slices().matching("trestle.(**)").should().beFreeOfCycles();
 }

@@ -13,7 +13,7 @@ final class AnswerShape {
     private AnswerShape() {}
 
     /** The generated model that a calculation answers with. */
-    static Class<?> model(Calculation<?, ?> calculation) {
+    static Class<?> model(Calculation<?, ?, ?, ?> calculation) {
         for (var method : calculation.getClass().getMethods()) {
             if (method.getName().equals("answer") && !method.isBridge()) {
                 return method.getReturnType();

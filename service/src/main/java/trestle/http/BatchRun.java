@@ -11,20 +11,22 @@ import trestle.endpoint.Calculation;
  * One pass over a batch.
  *
  * @param <Q> generated request model
+ * @param <R> what is read of a request
+ * @param <W> what is worked out of it
  * @param <A> generated answer model
  */
-final class BatchRun<Q, A> {
+final class BatchRun<Q, R, W, A> {
     private static final Logger LOG = LoggerFactory.getLogger("trestle.service");
 
     /** An answer waits no longer than this for others to be sent with it. */
     private static final long LONGEST_HOLD_NS = Duration.ofMillis(250).toNanos();
 
-    private final Calculation<Q, A> calculation;
+    private final Calculation<Q, R, W, A> calculation;
     private final Options options;
     private final BatchReader reader;
     private final BatchWriter writer;
 
-    BatchRun(Calculation<Q, A> calculation, Options options, BatchReader reader, BatchWriter writer) {
+    BatchRun(Calculation<Q, R, W, A> calculation, Options options, BatchReader reader, BatchWriter writer) {
         this.calculation = calculation;
         this.options = options;
         this.reader = reader;
@@ -70,7 +72,7 @@ final class BatchRun<Q, A> {
     private Optional<Refusal> tryOne() throws IOException {
         try {
             Q request = reader.request(calculation.requestType());
-            writer.answer(new Answered<>(calculation, request, options));
+            writer.answer(Answered.of(calculation, request, options));
             return Optional.empty();
         } catch (RuntimeException failure) {
             Optional<Refusal> refusal = Refusal.behind(failure);

@@ -38,7 +38,7 @@ final class Batches {
      *
      * @throws Refusal when it cannot begin
      */
-    <Q, A> void answer(Context context, Calculation<Q, A> calculation, Options options) {
+    <Q, R, W, A> void answer(Context context, Calculation<Q, R, W, A> calculation, Options options) {
         String mediaType = mediaType(context, options);
         if (context.req().getContentLengthLong() > limits.bytes()) {
             throw new Refusal(Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
@@ -71,7 +71,7 @@ final class Batches {
                 : new NdjsonReader(lines);
     }
 
-    private static List<FieldPath> columns(Calculation<?, ?> calculation, Options options) {
+    private static List<FieldPath> columns(Calculation<?, ?, ?, ?> calculation, Options options) {
         return options.picks().isEmpty() ? AnswerShape.columns(AnswerShape.model(calculation)) : options.picks();
     }
 

@@ -24,7 +24,7 @@ final class CsvWriter implements BatchWriter {
     }
 
     @Override
-    public void answer(Answered<?, ?> answered) throws IOException {
+    public void answer(Answered<?, ?, ?, ?> answered) throws IOException {
         List<String> cells = new ArrayList<>();
         picks.whereThere(answered.tree()).forEach(value -> cells.add(Csv.cell(value)));
         row(cells, "");

@@ -13,7 +13,7 @@ final class JsonRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         return Json.bytes(answered.whole());
     }
 }

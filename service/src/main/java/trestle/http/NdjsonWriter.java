@@ -20,7 +20,7 @@ final class NdjsonWriter implements BatchWriter {
     }
 
     @Override
-    public void answer(Answered<?, ?> answered) throws IOException {
+    public void answer(Answered<?, ?, ?, ?> answered) throws IOException {
         line(paths.isEmpty() ? answered.whole() : picked(answered.tree()));
     }
 

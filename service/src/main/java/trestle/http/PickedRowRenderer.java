@@ -17,7 +17,7 @@ final class PickedRowRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         Picks picks = new Picks(answered.options().picks());
         List<String> cells = picks.from(answered.tree()).stream()
                 .map(Optional::of)

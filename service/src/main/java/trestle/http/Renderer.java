@@ -11,10 +11,10 @@ interface Renderer {
     String mediaType();
 
     /** Whether it can write the answers of a calculation; not every one has a drawing. */
-    default boolean offers(Calculation<?, ?> calculation) {
+    default boolean offers(Calculation<?, ?, ?, ?> calculation) {
         return true;
     }
 
     /** The answer in this media type. */
-    byte[] render(Answered<?, ?> answered);
+    byte[] render(Answered<?, ?, ?, ?> answered);
 }

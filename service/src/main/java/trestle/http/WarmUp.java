@@ -2,8 +2,8 @@ package trestle.http;
 
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 
 /**
  * Answers the first calculation's own example while the server starts, beside it, so that the first
@@ -34,8 +34,8 @@ final class WarmUp {
         done = true;
     }
 
-    private <Q, A> void answer(Calculation<Q, A> calculation) {
+    private <Q, R, W, A> void answer(Calculation<Q, R, W, A> calculation) {
         byte[] example = Documents.onBoard().example(calculation.name()).orElseThrow();
-        Json.bytes(calculation.answer(Binder.bind(example, calculation.requestType())));
+        Json.bytes(calculation.answer(calculation.done(Binder.bind(example, calculation.requestType()))));
     }
 }
