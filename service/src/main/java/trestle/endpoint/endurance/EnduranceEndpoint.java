@@ -14,7 +14,7 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -102,7 +102,7 @@ public final class EnduranceEndpoint
 
     public static ApiJudgement judgement(
             EnduranceResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** A drive that is described is judged by itself too: its ratings hold in every flight. */
@@ -111,7 +111,7 @@ public final class EnduranceEndpoint
         PropulsionMatch match = drive.match();
         List<Finding> findings = joined(result.findings(), match.findings());
         List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
-        return Judge.of(
+        return JudgementWriting.of(
                 findings, assumptions, pointers::to, assumed, CAUTIONS, joined(MODELS, PropulsionMatchEndpoint.MODELS));
     }
 

@@ -15,7 +15,7 @@ import trestle.api.model.ApiThrustPoint;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -88,7 +88,7 @@ public final class LaunchStallEndpoint
                 FlightReading.polar(request.drag(), airframe.aspectRatio()),
                 thrust.orElseThrow(),
                 conditions.air(),
-                Reading.or(request.headwindMPerS(), ApiLaunchStallRequest.DEFAULT_HEADWIND_M_PER_S),
+                Reading.or(request.headwindMPerS(), ApiLaunchStallRequest.HEADWIND_M_PER_S),
                 launch.orElseThrow(),
                 motorDelayS,
                 turn,
@@ -124,7 +124,7 @@ public final class LaunchStallEndpoint
 
     public static ApiJudgement judgement(
             LaunchStallResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static Optional<Thrust> thrust(ApiLaunchStallRequest request, Reading reading) {
@@ -162,8 +162,8 @@ public final class LaunchStallEndpoint
         if (request.loadFactor() != null) {
             return new Turn(request.loadFactor());
         }
-        return Turn.ofBankRad(Angle.radFromDeg(reading.orDefault(
-                request.bankDeg(), ApiLaunchStallRequest.DEFAULT_BANK_DEG, "/bank_deg", "the request gives none")));
+        return Turn.ofBankRad(Angle.radFromDeg(
+                reading.orDefault(request.bankDeg(), ApiLaunchStallRequest.BANK_DEG, "", "the request gives none")));
     }
 
     private static Pointers pointers(ApiLaunchStallRequest request) {

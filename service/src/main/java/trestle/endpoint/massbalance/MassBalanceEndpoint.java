@@ -13,7 +13,7 @@ import trestle.api.model.ApiMassBalanceRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -106,7 +106,7 @@ public final class MassBalanceEndpoint
     /** The judgement on a balance, with its parts where a request has them. */
     public static ApiJudgement judgement(
             Balance balance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(balance.findings(), balance.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(balance.findings(), balance.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {

@@ -9,7 +9,7 @@ import trestle.api.model.ApiPropulsionMatchRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.PropulsionFigure;
@@ -76,6 +76,6 @@ public final class PropulsionMatchEndpoint
 
     public static ApiJudgement judgement(
             PropulsionMatch match, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(match.findings(), match.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(match.findings(), match.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 }

@@ -13,7 +13,7 @@ import trestle.api.model.ApiRailBudgetRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -83,7 +83,7 @@ public final class RailBudgetEndpoint
 
     public static ApiJudgement judgement(
             RailBudget budget, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(budget.findings(), budget.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(budget.findings(), budget.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */

@@ -13,7 +13,7 @@ import trestle.api.model.ApiWireSizingRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -79,7 +79,7 @@ public final class WireSizingEndpoint
 
     public static ApiJudgement judgement(
             WireSizing sizing, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(sizing.findings(), sizing.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(sizing.findings(), sizing.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a run stand below a place in a request. */
