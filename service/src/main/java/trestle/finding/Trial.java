@@ -16,7 +16,7 @@ public final class Trial {
         AT_LEAST
     }
 
-    private final Subject subject;
+    private Subject subject;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Subject> give = new ArrayList<>();
     private Outcome outcome;
@@ -65,6 +65,19 @@ public final class Trial {
      */
     public Trial atLeast(double limit, Basis basis) {
         return hold(new Held(limit, Side.AT_LEAST, basis));
+    }
+
+    /**
+     * Points elsewhere from here on.
+     *
+     * @param where what the builder has to look at
+     * @return this
+     */
+    public Trial at(Subject where) {
+        if (outcome == null) {
+            subject = where;
+        }
+        return this;
     }
 
     /**

@@ -41,7 +41,7 @@ class RailsReferenceTest {
                 .as(example)
                 .isCloseTo(junctionC, within(1e-9));
         assertThat(carried.inputCurrentA()).isCloseTo(currentA, within(1e-12));
-        assertThat(budget.findings())
+        assertThat(budget.judgement().findings())
                 .filteredOn(f -> f.severity() == Severity.STOP)
                 .extracting(Finding::code)
                 .hasSize(junctionC > JUNCTION_LIMIT_C ? 1 : 0)

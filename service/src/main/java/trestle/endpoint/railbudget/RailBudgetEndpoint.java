@@ -83,7 +83,7 @@ public final class RailBudgetEndpoint
 
     public static ApiJudgement judgement(
             RailBudget budget, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(budget.findings(), budget.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(budget.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */
