@@ -32,7 +32,7 @@ public final class CompassClearanceEndpoint
         implements Calculation<ApiCompassClearanceRequest, CompassTask, Clearance, ApiCompassClearanceAnswer> {
     private static final List<String> MODELS = List.of(
             "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
-                    + " Introduction to Electrodynamics, section 5.2)",
+                    + " Introduction to Electrodynamics, section 5.2; from memory)",
             "heading error: arc tangent of the field over the horizontal field of the" + " earth");
 
     private static final List<String> CAUTIONS =

@@ -36,7 +36,8 @@ import trestle.propulsion.PropulsionMatch;
 public final class EnduranceEndpoint
         implements Calculation<ApiEnduranceRequest, EnduranceReading, EnduranceResult, ApiEnduranceAnswer> {
     private static final List<String> MODELS = List.of(
-            "level flight from a parabolic polar, a measured curve or a calibration (Anderson, Introduction to Flight)",
+            "level flight from a parabolic polar, a measured curve or a calibration (Anderson,"
+                    + " Introduction to Flight; from memory)",
             "endurance by the discharge of the pack at each power (compare Traub, J." + " Aircraft 48(2), 2011)",
             "U.S. Standard Atmosphere 1976");
 

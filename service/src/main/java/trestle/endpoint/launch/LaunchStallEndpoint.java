@@ -46,8 +46,9 @@ public final class LaunchStallEndpoint
         implements Calculation<ApiLaunchStallRequest, LaunchStallTask, LaunchStallResult, ApiLaunchStallAnswer> {
     private static final List<String> MODELS = List.of(
             "point mass in steady air, integrated in time from release to safe flight or"
-                    + " the ground (Anderson, Introduction to Flight, chapter 6)",
-            "cord as a linear spring, a third of its mass moving along (Rayleigh, The" + " Theory of Sound)",
+                    + " the ground (Anderson, Introduction to Flight, chapter 6; from memory)",
+            "cord as a linear spring, a third of its mass moving along (Rayleigh, The"
+                    + " Theory of Sound; from memory)",
             "U.S. Standard Atmosphere 1976");
 
     private static final List<String> CAUTIONS = List.of(

@@ -31,8 +31,9 @@ public final class MassBalanceEndpoint
         implements Calculation<ApiMassBalanceRequest, BalanceTask, Balance, ApiMassBalanceAnswer> {
     static final List<String> MODELS = List.of(
             "point-mass build-up and weighing (FAA-H-8083-1B)",
-            "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design)",
-            "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of" + " the USAF DATCOM)");
+            "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design; from memory)",
+            "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of"
+                    + " the USAF DATCOM; both from memory)");
 
     static final List<String> CAUTIONS = List.of(
             "Weigh and balance the finished aircraft before its first flight: a build-up is only as good as its list.",

@@ -33,7 +33,7 @@ public final class RailBudgetEndpoint
         implements Calculation<ApiRailBudgetRequest, RailTask, RailBudget, ApiRailBudgetAnswer> {
     private static final List<String> MODELS = List.of(
             "switching regulator: input power is output power over efficiency; linear: input current is output current"
-                    + " (Horowitz and Hill, The Art of Electronics)",
+                    + " (Horowitz and Hill, The Art of Electronics; from memory)",
             "peak: all loads whose peaks can fall together, while the rest work");
 
     private static final List<String> CAUTIONS = List.of(

@@ -29,9 +29,10 @@ import trestle.wiring.WiringPart;
 public final class WireSizingEndpoint
         implements Calculation<ApiWireSizingRequest, WireTask, WireSizing, ApiWireSizingAnswer> {
     private static final List<String> MODELS = List.of(
-            "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 and" + " IEC 60228",
-            "steady heat balance: natural convection (Churchill and Chu 1975), radiation,"
-                    + " conduction through the insulation (Incropera and DeWitt)",
+            "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 (law from memory) and"
+                    + " IEC 60228",
+            "steady heat balance: natural convection (Churchill and Chu 1975; from memory), radiation,"
+                    + " conduction through the insulation (Incropera and DeWitt; from memory)",
             "power to carry mass, dP/dm = 1.5 P/m");
 
     private static final List<String> CAUTIONS = List.of(
