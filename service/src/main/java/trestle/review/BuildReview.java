@@ -10,8 +10,6 @@ import trestle.battery.Pack;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.Surroundings;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
 import trestle.flight.Airframe;
 import trestle.flight.Battery;
 import trestle.flight.DragPolar;
@@ -154,8 +152,6 @@ public final class BuildReview {
             PackTask packTask = packTask();
             PackEnergy pack = PackEnergy.of(packTask);
             Optional<LaunchStallTask> launchTask = launchTask();
-            List<Finding> findings = ReviewFindings.of(aircraft, cruise, fullThrottle, store.pack(), runs);
-            List<Assumption> assumptions = ReviewAssumptions.of(aircraft, cruise, fullThrottle);
             return new Review(
                     balance,
                     endurance,
@@ -168,8 +164,7 @@ public final class BuildReview {
                     launchTask.map(LaunchStall::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),
                     new ReviewTasks(balanceTask, enduranceTask, packTask, railTask, launchTask),
-                    findings,
-                    assumptions);
+                    ReviewChecks.of(aircraft, cruise, fullThrottle, store.pack(), runs));
         }
 
         private Optional<LaunchStallTask> launchTask() {

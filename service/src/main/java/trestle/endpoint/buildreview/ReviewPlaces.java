@@ -62,7 +62,8 @@ public final class ReviewPlaces {
             entry(ReviewPart.FULL_THROTTLE, "/propulsion"),
             entry(ReviewPart.RUN, "/wiring/{}"),
             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
-            entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));
+            entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c"),
+            entry(ReviewPart.CELL_RATING, "/packs")));
 
     private static final Pointers DRIVE = new Pointers(drive());
 

@@ -79,8 +79,8 @@ public final class ReviewWriting {
     }
 
     ApiBuildReviewAnswer answer() {
-        ApiJudgement own = JudgementWriting.of(
-                review.findings(), review.assumptions(), places::ofReview, done.assumed(), List.of(), List.of());
+        ApiJudgement own =
+                JudgementWriting.of(review.judgement(), places::ofReview, done.assumed(), List.of(), List.of());
         merge(own);
         ApiMassBalanceAnswer balance = BalanceWriting.write(
                 review.balance(),
