@@ -56,7 +56,7 @@ class JarIT {
     @Test
     void itCarriesItsOwnLicenceAndNotice() throws IOException {
         assertThat(texts).containsEntry("META-INF/LICENSE", Files.readString(Path.of("../LICENSE")));
-        assertThat(texts).containsEntry("META-INF/NOTICE", Files.readString(Path.of("../NOTICE")));
+        assertThat(texts).containsEntry("META-INF/NOTICE", Files.readString(Path.of("NOTICE")));
         assertThat(texts.get("META-INF/NOTICE")).startsWith("Trestle\nCopyright ");
     }
 
