@@ -13,11 +13,15 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import trestle.api.model.ApiWorking;
+import trestle.binding.Binder;
+import trestle.binding.Json;
+import trestle.binding.Refusal;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Catalogue;
 import trestle.endpoint.ImpossibleRequest;
 import trestle.endpoint.Worked;
 import trestle.finding.Arithmetic;
+import trestle.page.Documents;
 
 /** Whatever is answered has workings, and each of their expressions comes to its value. */
 class AnyWorkingsTest {

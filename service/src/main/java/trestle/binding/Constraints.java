@@ -1,0 +1,125 @@
+package trestle.binding;
+
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.MessageInterpolator;
+import jakarta.validation.Path;
+import jakarta.validation.Validation;
+import jakarta.validation.Validator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.hibernate.validator.HibernateValidator;
+import trestle.endpoint.FieldUnit;
+
+/** Holds a bound request against the ranges and sizes of the contract. */
+final class Constraints {
+    private static final Validator VALIDATOR = Validation.byProvider(HibernateValidator.class)
+            .configure()
+            .ignoreXmlConfiguration()
+            .messageInterpolator(new Untouched())
+            .buildValidatorFactory()
+            .getValidator();
+
+    private Constraints() {}
+
+    /** Notes every violation that is not the echo of a fault already known. */
+    static void check(Object request, Faults faults) {
+        VALIDATOR.validate(request).stream()
+                .map(Constraints::place)
+                .sorted((a, b) -> a.at.compareTo(b.at))
+                .filter(placed -> !faults.cover(placed.at))
+                .toList()
+                .forEach(placed -> note(placed, faults));
+    }
+
+    private record Placed(String at, String name, ConstraintViolation<?> violation) {}
+
+    private static void note(Placed placed, Faults faults) {
+        Object value = placed.violation.getInvalidValue();
+        Map<String, Object> limits = placed.violation.getConstraintDescriptor().getAttributes();
+        String name = placed.name;
+        String constraint = placed.violation
+                .getConstraintDescriptor()
+                .getAnnotation()
+                .annotationType()
+                .getSimpleName();
+        switch (constraint) {
+            case "NotNull" -> faults.add(placed.at, "missing", name + " is missing");
+            case "Min", "DecimalMin" ->
+                faults.add(placed.at, "below_minimum", range(name, value, limits, "above", "at least"));
+            case "Max", "DecimalMax" ->
+                faults.add(placed.at, "above_maximum", range(name, value, limits, "below", "at most"));
+            case "Size" -> faults.add(placed.at, "wrong_size", size(name, value, limits));
+            default -> faults.add(placed.at, "wrong_form", name + " is not of the form it must have");
+        }
+    }
+
+    private static String range(String name, Object value, Map<String, Object> limits, String open, String closed) {
+        boolean exclusive = Boolean.FALSE.equals(limits.get("inclusive"));
+        return String.format(
+                Locale.ROOT,
+                "%s is %s: it must be %s %s",
+                name,
+                FieldUnit.withUnit(value, name),
+                exclusive ? open : closed,
+                FieldUnit.withUnit(limits.get("value"), name));
+    }
+
+    private static String size(String name, Object value, Map<String, Object> limits) {
+        boolean list = value instanceof List<?>;
+        int size = list ? ((List<?>) value).size() : ((String) value).length();
+        String what = list ? "entries" : "characters";
+        int least = (Integer) limits.get("min");
+        int most = (Integer) limits.get("max");
+        return String.format(
+                Locale.ROOT,
+                "%s has %d %s: it must have %s",
+                name,
+                size,
+                what,
+                most == Integer.MAX_VALUE ? "at least " + least : least + " to " + most);
+    }
+
+    /** Turns the path of a violation, in Java names, into a pointer in the names on the wire. */
+    private static Placed place(ConstraintViolation<?> violation) {
+        StringBuilder pointer = new StringBuilder();
+        String name = "";
+        Class<?> model = violation.getRootBeanClass();
+        for (Path.Node node : violation.getPropertyPath()) {
+            if (node.getIndex() != null) {
+                pointer.append('/').append(node.getIndex());
+            }
+            if (node.getName() == null || node.getName().startsWith("<")) {
+                continue;
+            }
+            Shape shape = Shape.of(model);
+            name = shape.wireNames().get(node.getName());
+            pointer.append('/').append(name);
+            model = next(shape.fields().get(name));
+        }
+        return new Placed(pointer.toString(), name, violation);
+    }
+
+    private static Class<?> next(Shape.Kind kind) {
+        if (kind instanceof Shape.Listed listed) {
+            return next(listed.element());
+        }
+        return kind instanceof Shape.Nested nested ? nested.model() : Object.class;
+    }
+
+    /**
+     * Leaves messages as they are: ours are made from the constraint itself, and the stock
+     * interpolator would bring an expression language for texts that nobody sees.
+     */
+    private static final class Untouched implements MessageInterpolator {
+        @Override
+        public String interpolate(String template, Context context) {
+            return template;
+        }
+
+        @Override
+        public String interpolate(String template, Context context, Locale locale) {
+            return template;
+        }
+    }
+}
