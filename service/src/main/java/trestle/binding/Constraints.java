@@ -22,36 +22,53 @@ final class Constraints {
 
     private Constraints() {}
 
-    /** Notes every violation that is not the echo of a fault already known. */
+    /**
+     * Notes every violation that is not the echo of a fault already known. Of many, only those are
+     * put in words that are noted: a request may break a limit some ten thousand times.
+     */
     static void check(Object request, Faults faults) {
+        if (faults.full()) {
+            return;
+        }
         VALIDATOR.validate(request).stream()
                 .map(Constraints::place)
                 .sorted((a, b) -> a.at.compareTo(b.at))
                 .filter(placed -> !faults.cover(placed.at))
                 .toList()
-                .forEach(placed -> note(placed, faults));
+                .forEach(placed -> faults.add(placed.at, code(placed.constraint()), () -> words(placed)));
     }
 
-    private record Placed(String at, String name, ConstraintViolation<?> violation) {}
+    private record Placed(String at, String name, ConstraintViolation<?> violation) {
+        String constraint() {
+            return violation
+                    .getConstraintDescriptor()
+                    .getAnnotation()
+                    .annotationType()
+                    .getSimpleName();
+        }
+    }
 
-    private static void note(Placed placed, Faults faults) {
+    private static String code(String constraint) {
+        return switch (constraint) {
+            case "NotNull" -> "missing";
+            case "Min", "DecimalMin" -> "below_minimum";
+            case "Max", "DecimalMax" -> "above_maximum";
+            case "Size" -> "wrong_size";
+            default -> "wrong_form";
+        };
+    }
+
+    private static String words(Placed placed) {
         Object value = placed.violation.getInvalidValue();
         Map<String, Object> limits = placed.violation.getConstraintDescriptor().getAttributes();
         String name = placed.name;
-        String constraint = placed.violation
-                .getConstraintDescriptor()
-                .getAnnotation()
-                .annotationType()
-                .getSimpleName();
-        switch (constraint) {
-            case "NotNull" -> faults.add(placed.at, "missing", name + " is missing");
-            case "Min", "DecimalMin" ->
-                faults.add(placed.at, "below_minimum", range(name, value, limits, "above", "at least"));
-            case "Max", "DecimalMax" ->
-                faults.add(placed.at, "above_maximum", range(name, value, limits, "below", "at most"));
-            case "Size" -> faults.add(placed.at, "wrong_size", size(name, value, limits));
-            default -> faults.add(placed.at, "wrong_form", name + " is not of the form it must have");
-        }
+        return switch (code(placed.constraint())) {
+            case "missing" -> name + " is missing";
+            case "below_minimum" -> range(name, value, limits, "above", "at least");
+            case "above_maximum" -> range(name, value, limits, "below", "at most");
+            case "wrong_size" -> size(name, value, limits);
+            default -> name + " is not of the form it must have";
+        };
     }
 
     private static String range(String name, Object value, Map<String, Object> limits, String open, String closed) {

@@ -1,8 +1,11 @@
 package trestle.binding;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import trestle.api.model.ApiFault;
 
 /** Gathers what is wrong with one request. */
@@ -16,6 +19,11 @@ public final class Faults {
     private static final int LONGEST_MESSAGE = 1000;
 
     private final List<ApiFault> faults = new ArrayList<>();
+
+    /** The pointers of all faults, and of all that holds one: so one look tells what they cover. */
+    private final Set<String> places = new HashSet<>();
+
+    private final Set<String> holders = new HashSet<>();
 
     /**
      * Notes a fault.
@@ -37,8 +45,10 @@ public final class Faults {
      */
     public void add(String at, String code, Supplier<String> words) {
         if (!full()) {
-            String message = words.get();
-            faults.add(new ApiFault(cut(at, LONGEST_POINTER), code, cut(message, LONGEST_MESSAGE)));
+            String place = cut(at, LONGEST_POINTER);
+            faults.add(new ApiFault(place, code, cut(words.get(), LONGEST_MESSAGE)));
+            places.add(place);
+            above(place).forEach(holders::add);
         }
     }
 
@@ -57,9 +67,13 @@ public final class Faults {
 
     /** Whether something is already wrong at a pointer, at what holds it, or within it. */
     boolean cover(String at) {
-        return faults.stream()
-                .map(ApiFault::at)
-                .anyMatch(f -> at.equals(f) || at.startsWith(f + "/") || f.startsWith(at + "/"));
+        return places.contains(at) || holders.contains(at) || above(at).anyMatch(places::contains);
+    }
+
+    /** The pointers of what holds a place, nearest first. */
+    private static Stream<String> above(String at) {
+        return Stream.iterate(at.lastIndexOf('/'), slash -> slash >= 0, slash -> at.lastIndexOf('/', slash - 1))
+                .map(slash -> at.substring(0, slash));
     }
 
     /**

@@ -91,7 +91,7 @@ final class StructureCheck {
         faults.add(
                 at,
                 "unknown_value",
-                name + " is " + echo(value) + ": it must be one of " + String.join(", ", choice.values()));
+                () -> name + " is " + echo(value) + ": it must be one of " + String.join(", ", choice.values()));
         return false;
     }
 
@@ -113,7 +113,7 @@ final class StructureCheck {
             return wrongType(at, name, unit.isEmpty() ? "a number" : "a number, in " + unit, value);
         }
         if (!Double.isFinite(value.doubleValue())) {
-            faults.add(at, "not_finite", name + " is beyond any number that can be computed with");
+            faults.add(at, "not_finite", () -> name + " is beyond any number that can be computed with");
             return false;
         }
         return true;
@@ -130,7 +130,7 @@ final class StructureCheck {
         faults.add(
                 at,
                 "decimal_comma",
-                name
+                () -> name
                         + " is "
                         + echo(value)
                         + ": write the decimal point as a dot and nothing between thousands, like 22.5");
@@ -138,7 +138,7 @@ final class StructureCheck {
     }
 
     private boolean wrongType(String at, String name, String wanted, JsonNode value) {
-        faults.add(at, "wrong_type", name + " is " + echo(value) + ": it must be " + wanted);
+        faults.add(at, "wrong_type", () -> name + " is " + echo(value) + ": it must be " + wanted);
         return false;
     }
 
