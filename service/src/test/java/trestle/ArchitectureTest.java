@@ -32,7 +32,13 @@ class ArchitectureTest {
             .and(not(resideInAnyPackage(FOUNDATIONS)))
             .and(not(resideInAnyPackage(FRONT_OF_THE_HOUSE)))
             .and(not(resideInAnyPackage(
-                    "trestle.endpoint..", "trestle.figure..", "trestle.sheet..", "trestle.review..", "trestle.api..")))
+                    "trestle.endpoint..",
+                    "trestle.figure..",
+                    "trestle.sheet..",
+                    "trestle.catalogue..",
+                    "trestle.joint..",
+                    "trestle.review..",
+                    "trestle.api..")))
             .as("are of a discipline");
 
     /** What is of HTTP alone. */
@@ -53,6 +59,8 @@ class ArchitectureTest {
             .definedBy("trestle.batch..")
             .layer("binding")
             .definedBy("trestle.binding..")
+            .layer("catalogue")
+            .definedBy("trestle.catalogue..")
             .layer("endpoints")
             .definedBy("trestle.endpoint..")
             .layer("figures")
@@ -61,6 +69,8 @@ class ArchitectureTest {
             .definedBy("trestle.sheet..")
             .layer("review")
             .definedBy("trestle.review..")
+            .layer("joint")
+            .definedBy("trestle.joint..")
             .layer("disciplines")
             .definedBy(DISCIPLINES)
             .layer("foundations")
@@ -77,16 +87,20 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("front door", "rendering")
             .whereLayer("binding")
             .mayOnlyBeAccessedByLayers("front door", "pages", "rendering", "batches")
+            .whereLayer("catalogue")
+            .mayOnlyBeAccessedByLayers("front door", "pages")
             .whereLayer("endpoints")
-            .mayOnlyBeAccessedByLayers("front door", "pages", "rendering", "batches", "binding")
+            .mayOnlyBeAccessedByLayers("front door", "pages", "rendering", "batches", "binding", "catalogue")
             .whereLayer("figures")
             .mayOnlyBeAccessedByLayers("front door", "rendering", "endpoints", "sheets")
             .whereLayer("sheets")
             .mayOnlyBeAccessedByLayers("endpoints")
             .whereLayer("review")
             .mayOnlyBeAccessedByLayers("endpoints")
+            .whereLayer("joint")
+            .mayOnlyBeAccessedByLayers("review", "endpoints")
             .whereLayer("disciplines")
-            .mayOnlyBeAccessedByLayers("review", "figures", "endpoints")
+            .mayOnlyBeAccessedByLayers("review", "joint", "figures", "endpoints")
             .whereLayer("contract")
             .mayOnlyBeAccessedByLayers("front door", "rendering", "binding", "endpoints");
 
@@ -112,7 +126,7 @@ class ArchitectureTest {
             .or()
             .resideInAnyPackage(FOUNDATIONS)
             .or()
-            .resideInAnyPackage("trestle.review..", "trestle.figure..", "trestle.sheet..")
+            .resideInAnyPackage("trestle.review..", "trestle.joint..", "trestle.figure..", "trestle.sheet..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
@@ -163,5 +177,5 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =
-            slices().matching("trestle.(*)..").should().beFreeOfCycles();
+            slices().matching("trestle.(**)").should().beFreeOfCycles();
 }

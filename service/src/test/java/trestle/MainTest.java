@@ -12,8 +12,8 @@ import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 
 /** The command line. */
 class MainTest {
@@ -70,7 +70,7 @@ class MainTest {
         } finally {
             System.setOut(before);
         }
-        for (Calculation<?, ?> calculation : Catalogue.calculations()) {
+        for (Calculation<?, ?, ?, ?> calculation : Catalogue.calculations()) {
             assertThat(said.toString(StandardCharsets.UTF_8))
                     .containsPattern(calculation.name() + " +answered: (fit|attention|stop)");
         }

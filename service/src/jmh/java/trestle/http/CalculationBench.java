@@ -13,8 +13,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import trestle.api.model.ApiCalculationName;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 
 /**
  * Service time of each calculation on its own example: bytes in, bound, validated, answered, bytes
@@ -33,7 +33,7 @@ public class CalculationBench {
     @Param
     public ApiCalculationName calculation;
 
-    private Calculation<?, ?> asked;
+    private Calculation<?, ?, ?, ?> asked;
     private byte[] example;
 
     /** Finds the calculation and its example. */
@@ -53,7 +53,7 @@ public class CalculationBench {
         return answer(asked);
     }
 
-    private <Q, A> byte[] answer(Calculation<Q, A> known) {
-        return Json.bytes(known.answer(Binder.bind(example, known.requestType())));
+    private <Q, R, W, A> byte[] answer(Calculation<Q, R, W, A> known) {
+        return Json.bytes(known.answer(known.done(Binder.bind(example, known.requestType()))));
     }
 }

@@ -18,7 +18,7 @@ public final class AnswerShape {
      * @param calculation of the catalogue
      * @return the class
      */
-    public static Class<?> model(Calculation<?, ?> calculation) {
+    public static Class<?> model(Calculation<?, ?, ?, ?> calculation) {
         for (var method : calculation.getClass().getMethods()) {
             if (method.getName().equals("answer") && !method.isBridge()) {
                 return method.getReturnType();

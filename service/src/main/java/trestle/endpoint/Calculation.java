@@ -1,12 +1,21 @@
 package trestle.endpoint;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import trestle.api.model.ApiWorking;
+import trestle.figure.Theme;
+
 /**
- * One calculation of the catalogue: a pure function from a generated request to a generated answer.
+ * One calculation of the catalogue: a request is read once and worked once, and everything that can
+ * be asked of it (the answer, its workings, its picture, its sheet) is drawn from that one work.
  *
  * @param <Q> generated request model
+ * @param <R> what is read of a request, in our own records and SI
+ * @param <W> what is worked out of it
  * @param <A> generated answer model
  */
-public interface Calculation<Q, A> {
+public interface Calculation<Q, R, W, A> {
     /**
      * Name of the calculation: kebab-case, the last part of its path.
      *
@@ -22,11 +31,90 @@ public interface Calculation<Q, A> {
     Class<Q> requestType();
 
     /**
-     * Answers a request that fits the contract.
+     * Reads a request that fits the contract.
      *
      * @param request validated against its constraints
-     * @return the answer
+     * @param reading notes the defaults that are taken
+     * @return what is to be worked out
      * @throws ImpossibleRequest when the request contradicts itself
      */
-    A answer(Q request);
+    R read(Q request, Reading reading);
+
+    /**
+     * Works it out: pure, so that the same reading can be worked with other numbers.
+     *
+     * @param read what was read
+     * @return the result, with its checks
+     */
+    W work(R read);
+
+    /**
+     * Writes the answer.
+     *
+     * @param done a request, read and worked
+     * @return the generated answer
+     */
+    A answer(Done<Q, R, W> done);
+
+    /**
+     * How the answer was reached.
+     *
+     * @param done a request, read and worked
+     * @return lines in order of computation
+     */
+    List<ApiWorking> workings(Done<Q, R, W> done);
+
+    /**
+     * The answer as a picture.
+     *
+     * @param done a request, read and worked
+     * @param theme colours
+     * @return an SVG document
+     */
+    String figure(Done<Q, R, W> done, Theme theme);
+
+    /**
+     * Whether an answer may have a picture of its own for a part of it.
+     *
+     * @param pointer JSON Pointer into the answer
+     * @return whether to ask for it
+     */
+    default boolean draws(String pointer) {
+        return false;
+    }
+
+    /**
+     * Draws one part of the answer.
+     *
+     * @param done a request, read and worked
+     * @param pointer JSON Pointer to the part in the answer
+     * @param theme colours
+     * @return an SVG document; empty where this answer lacks the part
+     */
+    default Optional<String> figure(Done<Q, R, W> done, String pointer, Theme theme) {
+        return Optional.empty();
+    }
+
+    /**
+     * How the answer is laid out to print and file: an HTML document of its own, nothing fetched, no
+     * script.
+     *
+     * @return the layout; empty where the answer is not worth a sheet of paper
+     */
+    default Optional<Function<Done<Q, R, W>, String>> sheet() {
+        return Optional.empty();
+    }
+
+    /**
+     * Reads and works a request.
+     *
+     * @param request validated against its constraints
+     * @return what everything else is drawn from
+     * @throws ImpossibleRequest when the request contradicts itself
+     */
+    default Done<Q, R, W> done(Q request) {
+        Reading reading = new Reading();
+        R read = read(request, reading);
+        return new Done<>(request, read, work(read), reading.assumptions());
+    }
 }

@@ -15,7 +15,7 @@ import trestle.finding.Finding;
 import trestle.finding.Subject;
 
 /** Writes what a discipline thinks of its numbers into the part that every answer carries. */
-final class Judge {
+public final class Judge {
     private Judge() {}
 
     /**
@@ -24,20 +24,20 @@ final class Judge {
      * @param findings of the discipline
      * @param choices model choices of the discipline
      * @param place where the discipline's parts stand in the request
-     * @param reading the defaults noted while reading the request
+     * @param assumed the defaults noted while reading the request
      * @param cautions safety sentences
      * @param models the models behind the numbers
      * @return verdict, findings worst first, assumptions, cautions and origin
      */
-    static ApiJudgement of(
+    public static ApiJudgement of(
             List<Finding> findings,
             List<Assumption> choices,
             Function<Subject, String> place,
-            Reading reading,
+            List<ApiAssumption> assumed,
             List<String> cautions,
             List<String> models) {
         List<ApiFinding> written = findings.stream().map(f -> write(f, place)).toList();
-        List<ApiAssumption> assumptions = new ArrayList<>(reading.assumptions());
+        List<ApiAssumption> assumptions = new ArrayList<>(assumed);
         choices.forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
         return of(written, assumptions, cautions, models);
     }
@@ -51,7 +51,7 @@ final class Judge {
      * @param models the models behind the numbers
      * @return the judgement
      */
-    static ApiJudgement of(
+    public static ApiJudgement of(
             List<ApiFinding> findings, List<ApiAssumption> assumptions, List<String> cautions, List<String> models) {
         List<ApiFinding> worstFirst = findings.stream()
                 .sorted(Comparator.comparing(ApiFinding::severity))

@@ -9,10 +9,10 @@ import trestle.finding.Subject;
  *
  * @param templates pointer template of each part
  */
-record Pointers(Map<Enum<?>, String> templates) {
+public record Pointers(Map<Enum<?>, String> templates) {
 
     /** Copies the map. */
-    Pointers {
+    public Pointers {
         templates = Map.copyOf(templates);
     }
 
@@ -22,7 +22,7 @@ record Pointers(Map<Enum<?>, String> templates) {
      * @param subject what a finding or an assumption is about
      * @return its JSON Pointer; the whole request where the part has no field of its own
      */
-    String to(Subject subject) {
+    public String to(Subject subject) {
         String pointer = templates.getOrDefault(subject.part(), "");
         for (Integer index : subject.indices()) {
             pointer = pointer.replaceFirst("\\{}", index.toString());

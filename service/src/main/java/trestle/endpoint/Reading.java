@@ -13,7 +13,7 @@ import trestle.api.model.ApiFault;
  * One pass over a request: fills in defaults and notes each as an assumption, and gathers the
  * contradictions, so that a caller hears of all of them at once.
  */
-final class Reading {
+public final class Reading {
     private final List<ApiAssumption> assumptions = new ArrayList<>();
     private final List<ApiFault> faults = new ArrayList<>();
 
@@ -26,7 +26,7 @@ final class Reading {
      * @param because why that default
      * @return a value
      */
-    <T> T orDefault(T given, T fallback, String at, String because) {
+    public <T> T orDefault(T given, T fallback, String at, String because) {
         if (given != null) {
             return given;
         }
@@ -35,12 +35,12 @@ final class Reading {
     }
 
     /** Notes an assumption. */
-    void assume(String at, String assumed, String because) {
+    public void assume(String at, String assumed, String because) {
         assumptions.add(new ApiAssumption(at, assumed, because));
     }
 
     /** Notes a contradiction. */
-    void fault(String at, String code, String message) {
+    public void fault(String at, String code, String message) {
         faults.add(new ApiFault(at, code, message));
     }
 
@@ -51,7 +51,7 @@ final class Reading {
      * @param fields the fields, in the order of {@code values}
      * @param values what the request has for each, null where absent
      */
-    void exactlyOne(String at, List<String> fields, Object... values) {
+    public void exactlyOne(String at, List<String> fields, Object... values) {
         if (atMostOne(at, fields, values) && java.util.Arrays.stream(values).allMatch(v -> v == null)) {
             fault(at, "missing_choice", "give one of " + String.join(", ", fields));
         }
@@ -65,7 +65,7 @@ final class Reading {
      * @param values what the request has for each, null where absent
      * @return whether the demand is met
      */
-    boolean atMostOne(String at, List<String> fields, Object... values) {
+    public boolean atMostOne(String at, List<String> fields, Object... values) {
         List<String> given = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             if (values[i] != null) {
@@ -90,7 +90,7 @@ final class Reading {
      * @param value what the request has for it, null where absent
      * @return whether it is there
      */
-    boolean needs(String what, String at, String field, Object value) {
+    public boolean needs(String what, String at, String field, Object value) {
         if (value == null) {
             fault(at + "/" + field, "missing", what + " needs " + field);
         }
@@ -106,7 +106,7 @@ final class Reading {
      * @param value what the request has for it, null where absent
      * @return whether it is absent
      */
-    boolean takesNo(String what, String at, String field, Object value) {
+    public boolean takesNo(String what, String at, String field, Object value) {
         if (value != null) {
             fault(at + "/" + field, "contradiction", what + " takes no " + field);
         }
@@ -123,7 +123,7 @@ final class Reading {
      * @param limit the number of that
      * @return whether the demand is met
      */
-    boolean notBelow(String at, String field, Double value, String bound, double limit) {
+    public boolean notBelow(String at, String field, Double value, String bound, double limit) {
         boolean met = value == null || value >= limit;
         if (!met) {
             fault(
@@ -137,29 +137,29 @@ final class Reading {
     }
 
     /** Throws if any contradiction was noted. */
-    void refuseContradictions() {
+    public void refuseContradictions() {
         if (!faults.isEmpty()) {
             throw new ImpossibleRequest(faults);
         }
     }
 
     /** The assumptions noted so far. */
-    List<ApiAssumption> assumptions() {
+    public List<ApiAssumption> assumptions() {
         return List.copyOf(assumptions);
     }
 
     /** The value given, or a default that goes without saying. */
-    static <T> T or(T given, T fallback) {
+    public static <T> T or(T given, T fallback) {
         return given == null ? fallback : given;
     }
 
     /** An optional number of a request. */
-    static OptionalDouble optional(Double value) {
+    public static OptionalDouble optional(Double value) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     /** An optional number of a request in the unit of our records. */
-    static OptionalDouble optional(Double value, DoubleUnaryOperator conversion) {
+    public static OptionalDouble optional(Double value, DoubleUnaryOperator conversion) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(conversion.applyAsDouble(value));
     }
 
@@ -171,7 +171,7 @@ final class Reading {
      * @param read reads one entry at its pointer; empty where it notes a contradiction
      * @return what was read; empty where any entry could not be
      */
-    static <T, R> Optional<List<R>> each(List<T> given, String at, BiFunction<T, String, Optional<R>> read) {
+    public static <T, R> Optional<List<R>> each(List<T> given, String at, BiFunction<T, String, Optional<R>> read) {
         List<R> whole = new ArrayList<>();
         for (int i = 0; i < given.size(); i++) {
             read.apply(given.get(i), at + "/" + i).ifPresent(whole::add);
@@ -180,7 +180,7 @@ final class Reading {
     }
 
     /** An optional list of a request; absent is empty. */
-    static <T> List<T> listed(List<T> list) {
+    public static <T> List<T> listed(List<T> list) {
         return Optional.ofNullable(list).orElse(List.of());
     }
 }

@@ -5,10 +5,10 @@ import trestle.api.model.ApiWorking;
 import trestle.finding.Working;
 
 /** Writes workings into their generated model. */
-final class WorkingWriting {
+public final class WorkingWriting {
     private WorkingWriting() {}
 
-    static List<ApiWorking> write(List<Working> workings) {
+    public static List<ApiWorking> write(List<Working> workings) {
         return workings.stream().map(WorkingWriting::line).toList();
     }
 

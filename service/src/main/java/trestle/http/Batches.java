@@ -57,7 +57,7 @@ final class Batches {
      * @throws Denial when it may not begin
      * @throws trestle.binding.Refusal when it cannot be read at all
      */
-    <Q, A> void answer(Context context, Calculation<Q, A> calculation, Options options) {
+    <Q, R, W, A> void answer(Context context, Calculation<Q, R, W, A> calculation, Options options) {
         String mediaType = mediaType(context, options);
         if (context.req().getContentLengthLong() > limits.bytes()) {
             throw new Denial(Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
@@ -73,7 +73,7 @@ final class Batches {
             BatchRun<Q> run = new BatchRun<>(
                     calculation.name(),
                     calculation.requestType(),
-                    request -> new Answered<>(calculation, request, options));
+                    request -> Answered.of(calculation, request, options));
             run.answer(
                     reader, RowStream.to(writer(mediaType, out, calculation, options)), Deadline.after(limits.time()));
         } catch (IOException gone) {
@@ -84,7 +84,8 @@ final class Batches {
         }
     }
 
-    private static RowWriter writer(String mediaType, OutputStream out, Calculation<?, ?> calculation, Options options)
+    private static RowWriter writer(
+            String mediaType, OutputStream out, Calculation<?, ?, ?, ?> calculation, Options options)
             throws IOException {
         return isCsv(mediaType)
                 ? new CsvWriter(out, columns(calculation, options), r -> InlineError.text(Problem.of(r)))
@@ -100,7 +101,7 @@ final class Batches {
                 : new NdjsonReader(lines);
     }
 
-    private static List<FieldPath> columns(Calculation<?, ?> calculation, Options options) {
+    private static List<FieldPath> columns(Calculation<?, ?, ?, ?> calculation, Options options) {
         return options.picks().isEmpty() ? AnswerShape.columns(AnswerShape.model(calculation)) : options.picks();
     }
 

@@ -20,18 +20,20 @@ import trestle.rendering.Renderer;
  * batches. The same request gets the same answer by each.
  *
  * @param <Q> generated request model
+ * @param <R> what is read of a request
+ * @param <W> what is worked out of it
  * @param <A> generated answer model
  */
-final class CalculationRoute<Q, A> {
+final class CalculationRoute<Q, R, W, A> {
     /** An answer stays true until the version changes; a day bounds how long an old one is kept. */
     private static final String CACHE_CONTROL = "public, max-age=86400";
 
     private static final String VARY = "Accept, Accept-Encoding";
 
-    private final Calculation<Q, A> calculation;
+    private final Calculation<Q, R, W, A> calculation;
     private final Batches batches;
 
-    CalculationRoute(Calculation<Q, A> calculation, Batches batches) {
+    CalculationRoute(Calculation<Q, R, W, A> calculation, Batches batches) {
         this.calculation = calculation;
         this.batches = batches;
     }
@@ -47,7 +49,7 @@ final class CalculationRoute<Q, A> {
         MediaTypes.requireJson(context.contentType());
         Renderer renderer = renderer(context, options);
         Q request = Binder.bind(context.bodyAsBytes(), calculation.requestType());
-        byte[] written = renderer.render(new Answered<>(calculation, request, options));
+        byte[] written = renderer.render(Answered.of(calculation, request, options));
         context.contentType(renderer.mediaType()).result(written);
     }
 
@@ -67,7 +69,7 @@ final class CalculationRoute<Q, A> {
         } else if (context.method() == HandlerType.HEAD) {
             sendHeadAlone(stamped(context, renderer, tag));
         } else {
-            byte[] written = renderer.render(new Answered<>(calculation, request, options));
+            byte[] written = renderer.render(Answered.of(calculation, request, options));
             stamped(context, renderer, tag).result(written);
         }
     }

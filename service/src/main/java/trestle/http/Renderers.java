@@ -34,7 +34,7 @@ final class Renderers {
      * @param accept value of the header, null where there is none
      * @throws Denial when there is no such way
      */
-    static Renderer choose(Calculation<?, ?> calculation, Options options, String accept) {
+    static Renderer choose(Calculation<?, ?, ?, ?> calculation, Options options, String accept) {
         if (PartFigureRenderer.isAskedFor(calculation, options)) {
             return PART;
         }
@@ -45,7 +45,7 @@ final class Renderers {
                 .orElseThrow(() -> notOffered(offered, options));
     }
 
-    private static List<Renderer> offered(Calculation<?, ?> calculation, Options options) {
+    private static List<Renderer> offered(Calculation<?, ?, ?, ?> calculation, Options options) {
         return switch (options.picks().size()) {
             case 0 -> WHOLE.stream().filter(r -> r.offers(calculation)).toList();
             case 1 -> List.of(VALUE, ROW);

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import trestle.batch.BatchLimits;
 import trestle.binding.Json;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 import trestle.endpoint.ReferenceTable;
 import trestle.page.Documents;
 import trestle.page.Pages;
@@ -52,14 +52,14 @@ final class Routes {
         Failures.register(routes);
     }
 
-    private <Q, A> void calculation(Doors doors, Calculation<Q, A> calculation) {
-        CalculationRoute<Q, A> route = new CalculationRoute<>(calculation, batches);
+    private <Q, R, W, A> void calculation(Doors doors, Calculation<Q, R, W, A> calculation) {
+        CalculationRoute<Q, R, W, A> route = new CalculationRoute<>(calculation, batches);
         String path = "/v1/" + calculation.name();
         doors.answering(path, InlineError.around(route::get), InlineError.around(route::post));
         doors.reading(path + "/example", context -> json(context, example(calculation)));
     }
 
-    private static byte[] example(Calculation<?, ?> calculation) {
+    private static byte[] example(Calculation<?, ?, ?, ?> calculation) {
         return Documents.onBoard().example(calculation.name()).orElseThrow();
     }
 

@@ -4,8 +4,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import trestle.binding.Binder;
 import trestle.binding.Json;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 import trestle.page.Documents;
 
 /**
@@ -37,8 +37,8 @@ final class WarmUp {
         done = true;
     }
 
-    private <Q, A> void answer(Calculation<Q, A> calculation) {
+    private <Q, R, W, A> void answer(Calculation<Q, R, W, A> calculation) {
         byte[] example = Documents.onBoard().example(calculation.name()).orElseThrow();
-        Json.bytes(calculation.answer(Binder.bind(example, calculation.requestType())));
+        Json.bytes(calculation.answer(calculation.done(Binder.bind(example, calculation.requestType()))));
     }
 }

@@ -10,8 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import trestle.binding.Json;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 import trestle.endpoint.ReferenceTable;
 import trestle.endpoint.Version;
 
@@ -36,7 +36,7 @@ public final class Documents {
         written.put("name", "Trestle");
         written.put("version", Version.current());
         ArrayNode calculations = written.putArray("calculations");
-        for (Calculation<?, ?> calculation : Catalogue.calculations()) {
+        for (Calculation<?, ?, ?, ?> calculation : Catalogue.calculations()) {
             JsonNode operation = contract.at("/paths").path(path(calculation)).path("post");
             JsonNode media = operation.at("/requestBody/content").path("application/json");
             examples.put(calculation.name(), Json.bytes(example(contract, media)));
@@ -94,11 +94,11 @@ public final class Documents {
         return Optional.ofNullable(examples.get(calculation)).map(byte[]::clone);
     }
 
-    private static String path(Calculation<?, ?> calculation) {
+    private static String path(Calculation<?, ?, ?, ?> calculation) {
         return "/v1/" + calculation.name();
     }
 
-    private static ObjectNode entry(Calculation<?, ?> calculation, JsonNode operation, JsonNode media) {
+    private static ObjectNode entry(Calculation<?, ?, ?, ?> calculation, JsonNode operation, JsonNode media) {
         ObjectNode entry = Json.MAPPER.createObjectNode();
         entry.put("name", calculation.name());
         entry.put("summary", operation.path("summary").asText());

@@ -20,7 +20,7 @@ public final class CsvRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         List<FieldPath> columns = AnswerShape.columns(AnswerShape.model(answered.calculation()));
         List<String> header = columns.stream().map(FieldPath::dotted).toList();
         List<String> cells = new Picks(columns)

@@ -1,8 +1,6 @@
 package trestle.rendering;
 
 import java.nio.charset.StandardCharsets;
-import trestle.endpoint.Calculation;
-import trestle.endpoint.Drawn;
 
 /** The answer as a picture. */
 public final class FigureRenderer implements Renderer {
@@ -17,18 +15,7 @@ public final class FigureRenderer implements Renderer {
     }
 
     @Override
-    public boolean offers(Calculation<?, ?> calculation) {
-        return calculation instanceof Drawn<?>;
-    }
-
-    @Override
-    public byte[] render(Answered<?, ?> answered) {
-        return drawn(answered).getBytes(StandardCharsets.UTF_8);
-    }
-
-    @SuppressWarnings("unchecked") // a calculation draws requests of its own
-    private static <Q, A> String drawn(Answered<Q, A> answered) {
-        return ((Drawn<Q>) answered.calculation())
-                .figure(answered.request(), answered.options().theme());
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
+        return answered.figure().getBytes(StandardCharsets.UTF_8);
     }
 }

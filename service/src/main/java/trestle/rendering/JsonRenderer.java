@@ -15,7 +15,7 @@ public final class JsonRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         return Json.bytes(answered.whole());
     }
 }

@@ -3,7 +3,6 @@ package trestle.rendering;
 import java.nio.charset.StandardCharsets;
 import trestle.binding.Picks;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.DrawnInParts;
 
 /** A part of the answer, picked by its pointer, as a picture. */
 public final class PartFigureRenderer implements Renderer {
@@ -24,23 +23,17 @@ public final class PartFigureRenderer implements Renderer {
      * @param options of the request
      * @return whether this is asked for
      */
-    public static boolean isAskedFor(Calculation<?, ?> calculation, Options options) {
-        return calculation instanceof DrawnInParts<?> parts
-                && options.as().filter(form -> form == Options.Form.SVG).isPresent()
+    public static boolean isAskedFor(Calculation<?, ?, ?, ?> calculation, Options options) {
+        return options.as().filter(form -> form == Options.Form.SVG).isPresent()
                 && options.picks().size() == 1
-                && parts.draws(options.picks().get(0).pointer());
+                && calculation.draws(options.picks().get(0).pointer());
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
-        return drawn(answered).getBytes(StandardCharsets.UTF_8);
-    }
-
-    @SuppressWarnings("unchecked") // a calculation draws requests of its own
-    private static <Q, A> String drawn(Answered<Q, A> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         String pointer = answered.options().picks().get(0).pointer();
-        return ((DrawnInParts<Q>) answered.calculation())
-                .figure(answered.request(), pointer, answered.options().theme())
-                .orElseThrow(() -> Picks.nothingAt(pointer));
+        return answered.figure(pointer)
+                .orElseThrow(() -> Picks.nothingAt(pointer))
+                .getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -19,7 +19,7 @@ public final class PickedRowRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         Picks picks = new Picks(answered.options().picks());
         List<String> cells = picks.from(answered.tree()).stream()
                 .map(Optional::of)

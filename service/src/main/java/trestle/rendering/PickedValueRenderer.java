@@ -18,7 +18,7 @@ public final class PickedValueRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         Picks picks = new Picks(answered.options().picks());
         return picks.from(answered.tree()).get(0).asText().getBytes(StandardCharsets.UTF_8);
     }

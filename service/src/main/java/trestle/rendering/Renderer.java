@@ -24,7 +24,7 @@ public interface Renderer {
      * @param calculation of the catalogue
      * @return whether it can
      */
-    default boolean offers(Calculation<?, ?> calculation) {
+    default boolean offers(Calculation<?, ?, ?, ?> calculation) {
         return true;
     }
 
@@ -34,5 +34,5 @@ public interface Renderer {
      * @param answered the request, and what answers it
      * @return the bytes
      */
-    byte[] render(Answered<?, ?> answered);
+    byte[] render(Answered<?, ?, ?, ?> answered);
 }

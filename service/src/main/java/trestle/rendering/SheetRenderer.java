@@ -2,7 +2,6 @@ package trestle.rendering;
 
 import java.nio.charset.StandardCharsets;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Printed;
 
 /** The answer as a sheet to print and file. */
 public final class SheetRenderer implements Renderer {
@@ -17,17 +16,12 @@ public final class SheetRenderer implements Renderer {
     }
 
     @Override
-    public boolean offers(Calculation<?, ?> calculation) {
-        return calculation instanceof Printed<?>;
+    public boolean offers(Calculation<?, ?, ?, ?> calculation) {
+        return calculation.sheet().isPresent();
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
-        return printed(answered).getBytes(StandardCharsets.UTF_8);
-    }
-
-    @SuppressWarnings("unchecked") // a calculation prints requests of its own
-    private static <Q, A> String printed(Answered<Q, A> answered) {
-        return ((Printed<Q>) answered.calculation()).sheet(answered.request());
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
+        return answered.sheet().getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -22,7 +22,7 @@ public final class TextRenderer implements Renderer {
     }
 
     @Override
-    public byte[] render(Answered<?, ?> answered) {
+    public byte[] render(Answered<?, ?, ?, ?> answered) {
         List<Line> plain = new ArrayList<>();
         List<Line> listed = new ArrayList<>();
         collect("", answered.tree(), plain, listed);

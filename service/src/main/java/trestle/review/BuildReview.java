@@ -20,6 +20,7 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
+import trestle.joint.PackStore;
 import trestle.launch.LaunchStall;
 import trestle.launch.LaunchStallTask;
 import trestle.massbalance.Balance;

@@ -6,6 +6,7 @@ import trestle.battery.DischargeEnd;
 import trestle.battery.Load;
 import trestle.battery.PackState;
 import trestle.battery.PowerStep;
+import trestle.joint.PackStore;
 
 /**
  * The packs at full throttle, from take-off.

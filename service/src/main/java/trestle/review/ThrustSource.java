@@ -8,6 +8,10 @@ import trestle.flight.Airframe;
 import trestle.flight.DragPolar;
 import trestle.flight.PropulsiveEfficiency;
 import trestle.flight.SpeedPoint;
+import trestle.joint.Drive;
+import trestle.joint.LevelDrag;
+import trestle.joint.PackStore;
+import trestle.joint.PackVoltage;
 import trestle.launch.Thrust;
 import trestle.propulsion.CruiseDemand;
 import trestle.propulsion.OperatingPoint;
@@ -23,13 +27,13 @@ import trestle.propulsion.PropulsionTask;
  * @param thrust at full throttle over airspeed; empty where it is not known
  * @param drive the drive; empty where only efficiencies are known
  */
-record ThrustSource(
+public record ThrustSource(
         PropulsiveEfficiency efficiency,
         OptionalDouble fullThrottlePowerW,
         Optional<Thrust> thrust,
         Optional<Drive> drive) {
 
-    static ThrustSource of(Propulsion propulsion, PackStore store, AirState air) {
+    public static ThrustSource of(Propulsion propulsion, PackStore store, AirState air) {
         if (propulsion instanceof Propulsion.ByEfficiency known) {
             return new ThrustSource(
                     known.efficiency(),
@@ -56,7 +60,7 @@ record ThrustSource(
     }
 
     /** The match at cruise; empty where only efficiencies are known. */
-    Optional<DriveMatch> match(Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
+    public Optional<DriveMatch> match(Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
         return drive.map(known -> {
             LevelDrag drag = new LevelDrag(polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3());
             PropulsionTask task = new PropulsionTask(

@@ -12,18 +12,19 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import trestle.catalogue.Catalogue;
 import trestle.figure.Theme;
 
 class DrawnTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
-    static Stream<Calculation<?, ?>> drawn() {
-        return Catalogue.calculations().stream().filter(c -> c instanceof Drawn<?>);
+    static Stream<Calculation<?, ?, ?, ?>> drawn() {
+        return Catalogue.calculations().stream();
     }
 
     @ParameterizedTest
     @MethodSource("drawn")
-    void figureOfTheExampleHasItsTheme(Calculation<?, ?> calculation) throws IOException {
+    void figureOfTheExampleHasItsTheme(Calculation<?, ?, ?, ?> calculation) throws IOException {
         for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
             assertThat(figure(calculation, theme))
                     .startsWith("<svg ")
@@ -32,11 +33,9 @@ class DrawnTest {
         }
     }
 
-    private static <Q> String figure(Calculation<Q, ?> calculation, Theme theme) throws IOException {
+    private static <Q, R, W> String figure(Calculation<Q, R, W, ?> calculation, Theme theme) throws IOException {
         Q request = MAPPER.treeToValue(example(calculation.name()), calculation.requestType());
-        @SuppressWarnings("unchecked") // A calculation draws its own requests.
-        Drawn<Q> drawn = (Drawn<Q>) calculation;
-        return drawn.figure(request, theme);
+        return calculation.figure(calculation.done(request), theme);
     }
 
     private static JsonNode example(String name) throws IOException {

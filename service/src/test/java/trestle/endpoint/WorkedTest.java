@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import trestle.api.model.ApiWorking;
+import trestle.catalogue.Catalogue;
 import trestle.finding.Arithmetic;
 
 /** The chains of the examples: complete, sound, and ending at the answers. */
@@ -24,13 +25,13 @@ class WorkedTest {
     /** Three digits: the numbers put in have six, and no example cancels more than three. */
     private static final double THREE_DIGITS = 5e-4;
 
-    static List<Calculation<?, ?>> calculations() {
+    static List<Calculation<?, ?, ?, ?>> calculations() {
         return Catalogue.calculations();
     }
 
     @ParameterizedTest
     @MethodSource("calculations")
-    void everyLineOfTheExampleIsWhole(Calculation<?, ?> calculation) throws IOException {
+    void everyLineOfTheExampleIsWhole(Calculation<?, ?, ?, ?> calculation) throws IOException {
         assertThat(workings(calculation)).hasSizeGreaterThan(3).allSatisfy(line -> {
             assertThat(line.symbol()).isNotBlank();
             assertThat(line.meaning()).isNotBlank();
@@ -43,7 +44,7 @@ class WorkedTest {
 
     @ParameterizedTest
     @MethodSource("calculations")
-    void everyExpressionComesToItsValue(Calculation<?, ?> calculation) throws IOException {
+    void everyExpressionComesToItsValue(Calculation<?, ?, ?, ?> calculation) throws IOException {
         int redone = 0;
         for (ApiWorking line : workings(calculation)) {
             if (!line.expression().startsWith(line.symbol() + ":")) {
@@ -129,7 +130,7 @@ class WorkedTest {
                     compass-clearance | D_w | /worst_case/least_distance_mm
                     """)
     void chainEndsAtTheAnswer(String name, String symbol, String pointer) throws IOException {
-        Calculation<?, ?> calculation = Catalogue.named(name).orElseThrow();
+        Calculation<?, ?, ?, ?> calculation = Catalogue.named(name).orElseThrow();
         JsonNode told = MAPPER.valueToTree(answer(calculation)).at(pointer);
         assertThat(told.isNumber()).as(pointer).isTrue();
         double worked = workings(calculation).stream()
@@ -142,7 +143,7 @@ class WorkedTest {
 
     @Test
     void checkedGaugeHasAChainOfItsOwn() throws IOException {
-        Calculation<?, ?> calculation = Catalogue.named("wire-sizing").orElseThrow();
+        Calculation<?, ?, ?, ?> calculation = Catalogue.named("wire-sizing").orElseThrow();
         JsonNode checked = MAPPER.valueToTree(answer(calculation)).get("checked");
         assertThat(workings(calculation))
                 .filteredOn(line ->
@@ -160,17 +161,15 @@ class WorkedTest {
                 .containsSubsequence("mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-stall");
     }
 
-    private static <Q> List<ApiWorking> workings(Calculation<Q, ?> calculation) throws IOException {
-        @SuppressWarnings("unchecked") // A calculation works out its own requests.
-        Worked<Q> worked = (Worked<Q>) calculation;
-        return worked.workings(request(calculation));
+    private static <Q, R, W> List<ApiWorking> workings(Calculation<Q, R, W, ?> calculation) throws IOException {
+        return calculation.workings(calculation.done(request(calculation)));
     }
 
-    private static <Q, A> A answer(Calculation<Q, A> calculation) throws IOException {
-        return calculation.answer(request(calculation));
+    private static <Q, R, W, A> A answer(Calculation<Q, R, W, A> calculation) throws IOException {
+        return calculation.answer(calculation.done(request(calculation)));
     }
 
-    private static <Q> Q request(Calculation<Q, ?> calculation) throws IOException {
+    private static <Q> Q request(Calculation<Q, ?, ?, ?> calculation) throws IOException {
         Path folder = Path.of("..", "api-spec", "examples", calculation.name());
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.request.json")) {
             JsonNode example =

@@ -16,8 +16,8 @@ import trestle.api.model.ApiFault;
 import trestle.binding.Binder;
 import trestle.binding.Json;
 import trestle.binding.Refusal;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 import trestle.endpoint.ImpossibleRequest;
 import trestle.page.Documents;
 
@@ -42,13 +42,13 @@ class AnyRequestTest {
         }
     }
 
-    static List<Calculation<?, ?>> calculations() {
+    static List<Calculation<?, ?, ?, ?>> calculations() {
         return Catalogue.calculations();
     }
 
     @ParameterizedTest
     @MethodSource("calculations")
-    <Q, A> void anyRequestIsAnsweredOrRefused(Calculation<Q, A> calculation) throws IOException {
+    <Q, R, W, A> void anyRequestIsAnsweredOrRefused(Calculation<Q, R, W, A> calculation) throws IOException {
         JsonNode example =
                 Json.MAPPER.readTree(DOCUMENTS.example(calculation.name()).orElseThrow());
         int answered = 0;
@@ -75,11 +75,11 @@ class AnyRequestTest {
         return thrown.getClass().getSimpleName() + " " + text + " at " + thrown.getStackTrace()[0];
     }
 
-    private static <Q, A> boolean answered(Calculation<Q, A> calculation, JsonNode request) {
+    private static <Q, R, W, A> boolean answered(Calculation<Q, R, W, A> calculation, JsonNode request) {
         String text = request.toString();
         try {
             Q bound = Binder.bind(request, calculation.requestType());
-            byte[] answer = Json.bytes(calculation.answer(bound));
+            byte[] answer = Json.bytes(calculation.answer(calculation.done(bound)));
             spoken(Json.MAPPER.readTree(answer).path("findings"));
             return true;
         } catch (IOException unreadable) {

@@ -16,10 +16,9 @@ import trestle.api.model.ApiWorking;
 import trestle.binding.Binder;
 import trestle.binding.Json;
 import trestle.binding.Refusal;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 import trestle.endpoint.ImpossibleRequest;
-import trestle.endpoint.Worked;
 import trestle.finding.Arithmetic;
 import trestle.page.Documents;
 
@@ -46,13 +45,13 @@ class AnyWorkingsTest {
         }
     }
 
-    static List<Calculation<?, ?>> calculations() {
+    static List<Calculation<?, ?, ?, ?>> calculations() {
         return Catalogue.calculations();
     }
 
     @ParameterizedTest
     @MethodSource("calculations")
-    <Q, A> void whatIsAnsweredHasSoundWorkings(Calculation<Q, A> calculation) throws IOException {
+    <Q, R, W, A> void whatIsAnsweredHasSoundWorkings(Calculation<Q, R, W, A> calculation) throws IOException {
         JsonNode example = Json.MAPPER.readTree(
                 Documents.onBoard().example(calculation.name()).orElseThrow());
         Map<String, String> wrong = new TreeMap<>();
@@ -71,10 +70,8 @@ class AnyWorkingsTest {
         assertThat(worked).as("requests with workings").isGreaterThan(REQUESTS / 20);
     }
 
-    private static <Q> List<ApiWorking> workings(Calculation<Q, ?> calculation, JsonNode request) {
-        @SuppressWarnings("unchecked") // A calculation works out its own requests.
-        Worked<Q> worked = (Worked<Q>) calculation;
-        return worked.workings(Binder.bind(request, calculation.requestType()));
+    private static <Q, R, W> List<ApiWorking> workings(Calculation<Q, R, W, ?> calculation, JsonNode request) {
+        return calculation.workings(calculation.done(Binder.bind(request, calculation.requestType())));
     }
 
     private static String kind(ApiWorking line) {

@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
-import trestle.endpoint.Catalogue;
 import trestle.endpoint.ReferenceTable;
 import trestle.http.LiveService;
 
@@ -31,7 +31,7 @@ class PagesHttpTest {
     @Test
     void theLandingPageHasALineToTypeForEveryCalculation() {
         String page = get("/").then().statusCode(200).extract().asString();
-        for (Calculation<?, ?> calculation : Catalogue.calculations()) {
+        for (Calculation<?, ?, ?, ?> calculation : Catalogue.calculations()) {
             String url = LiveService.address() + "/v1/" + calculation.name();
             assertThat(page).containsSubsequence("curl -s " + url + "/example |", "--json @- " + url);
         }

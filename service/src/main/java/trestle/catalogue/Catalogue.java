@@ -1,0 +1,66 @@
+package trestle.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.ReferenceTable;
+import trestle.endpoint.buildreview.BuildReviewEndpoint;
+import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
+import trestle.endpoint.endurance.EnduranceEndpoint;
+import trestle.endpoint.launch.LaunchStallEndpoint;
+import trestle.endpoint.massbalance.MassBalanceEndpoint;
+import trestle.endpoint.packenergy.PackEnergyEndpoint;
+import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
+import trestle.endpoint.railbudget.RailBudgetEndpoint;
+import trestle.endpoint.reference.CellChemistriesTable;
+import trestle.endpoint.reference.InsulationsTable;
+import trestle.endpoint.reference.StandardAtmosphereTable;
+import trestle.endpoint.reference.WireGaugesTable;
+import trestle.endpoint.wiresizing.WireSizingEndpoint;
+
+/** Every calculation that the service offers. A new one is one line here. */
+public final class Catalogue {
+    private static final List<Calculation<?, ?, ?, ?>> CALCULATIONS = List.of(
+            new BuildReviewEndpoint(),
+            new MassBalanceEndpoint(),
+            new PackEnergyEndpoint(),
+            new WireSizingEndpoint(),
+            new PropulsionMatchEndpoint(),
+            new EnduranceEndpoint(),
+            new RailBudgetEndpoint(),
+            new LaunchStallEndpoint(),
+            new CompassClearanceEndpoint());
+
+    private static final List<ReferenceTable> TABLES = List.of(
+            new WireGaugesTable(), new InsulationsTable(), new CellChemistriesTable(), new StandardAtmosphereTable());
+
+    private Catalogue() {}
+
+    /**
+     * All calculations, in the order of the index.
+     *
+     * @return the calculations
+     */
+    public static List<Calculation<?, ?, ?, ?>> calculations() {
+        return CALCULATIONS;
+    }
+
+    /**
+     * The calculation of a name.
+     *
+     * @param name kebab-case name
+     * @return the calculation, if there is one
+     */
+    public static Optional<Calculation<?, ?, ?, ?>> named(String name) {
+        return CALCULATIONS.stream().filter(c -> c.name().equals(name)).findFirst();
+    }
+
+    /**
+     * All reference tables, in the order of the index.
+     *
+     * @return the tables
+     */
+    public static List<ReferenceTable> tables() {
+        return TABLES;
+    }
+}

@@ -1,0 +1,162 @@
+package trestle.endpoint.buildreview;
+
+import static java.util.Map.entry;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Function;
+import trestle.battery.PackPart;
+import trestle.endpoint.Pointers;
+import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
+import trestle.endpoint.packenergy.PackReading;
+import trestle.endpoint.propulsionmatch.DriveReading;
+import trestle.endpoint.railbudget.RailBudgetEndpoint;
+import trestle.endpoint.wiresizing.WireSizingEndpoint;
+import trestle.finding.Subject;
+import trestle.flight.FlightPart;
+import trestle.launch.LaunchPart;
+import trestle.massbalance.BalancePart;
+import trestle.propulsion.PropulsionPart;
+import trestle.review.Aircraft;
+import trestle.review.Propulsion;
+import trestle.review.ReviewPart;
+import trestle.wiring.WiringPart;
+
+/** Where the parts of each discipline stand in the document of an aircraft. */
+public final class ReviewPlaces {
+    private static final Pointers BALANCE = new Pointers(Map.ofEntries(
+            entry(BalancePart.ITEMS, "/items"),
+            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
+            entry(BalancePart.WEIGHING, "/weighing"),
+            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
+            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
+            entry(BalancePart.WING, "/airframe/wing"),
+            entry(BalancePart.PANELS, "/airframe/wing/panels"),
+            entry(BalancePart.TAIL, "/airframe/tail"),
+            entry(BalancePart.TAIL_ARM, "/airframe/tail/quarter_chord_arm_mm"),
+            entry(BalancePart.FUSELAGE_SHIFT, "/airframe/fuselage_shift_percent_mac"),
+            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/airframe/limits/max_takeoff_mass_g"),
+            entry(BalancePart.FORWARD_LIMIT, "/airframe/limits"),
+            entry(BalancePart.AFT_LIMIT, "/airframe/limits"),
+            entry(BalancePart.LATERAL_LIMIT, "/airframe/limits/lateral_mm"),
+            entry(BalancePart.TARGET, "/airframe")));
+
+    private static final Pointers PACK = new Pointers(packs());
+
+    private static final Pointers FLIGHT = new Pointers(Map.ofEntries(
+            entry(FlightPart.AIRCRAFT, ""),
+            entry(FlightPart.TAKEOFF_MASS, "/items"),
+            entry(FlightPart.MAX_LIFT_COEFFICIENT, "/airframe/max_lift_coefficient"),
+            entry(FlightPart.DRAG, "/airframe/drag"),
+            entry(FlightPart.EFFICIENCY, "/propulsion"),
+            entry(FlightPart.ENERGY, "/packs"),
+            entry(FlightPart.CONDITIONS, "/mission/conditions"),
+            entry(FlightPart.HEADWIND, "/mission/headwind_m_per_s"),
+            entry(FlightPart.RESERVE, "/mission/reserve_percent"),
+            entry(FlightPart.AIRSPEED, "/mission/airspeed_m_per_s"),
+            entry(FlightPart.LEG, "/mission/legs/{}"),
+            entry(FlightPart.BATTERY, "/packs")));
+
+    private static final Pointers REVIEW = new Pointers(Map.ofEntries(
+            entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
+            entry(ReviewPart.FULL_THROTTLE, "/propulsion"),
+            entry(ReviewPart.RUN, "/wiring/{}"),
+            entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
+            entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c")));
+
+    private static final Pointers DRIVE = new Pointers(drive());
+
+    private static final Pointers RAILS = RailBudgetEndpoint.pointers("/packs", "/rails");
+
+    private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
+
+    private static final Pointers LAUNCH = new Pointers(Map.ofEntries(
+            entry(LaunchPart.TAKEOFF_MASS, "/items"),
+            entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/airframe/max_lift_coefficient"),
+            entry(LaunchPart.DRAG, "/airframe/drag"),
+            entry(LaunchPart.THRUST, "/propulsion"),
+            entry(LaunchPart.CONDITIONS, "/mission/conditions"),
+            entry(LaunchPart.HEADWIND, "/mission/headwind_m_per_s"),
+            entry(LaunchPart.LAUNCH, "/mission/launch"),
+            entry(LaunchPart.RELEASE_SPEED, "/mission/launch"),
+            entry(LaunchPart.TURN, "/mission/launch")));
+
+    private final Aircraft aircraft;
+
+    ReviewPlaces(Aircraft aircraft) {
+        this.aircraft = aircraft;
+    }
+
+    /** Items of the balance are the items, then the packs, then the wires. */
+    String ofBalance(Subject subject) {
+        if (subject.part() != BalancePart.ITEM_TRAVEL) {
+            return BALANCE.to(subject);
+        }
+        int index = subject.indices().get(0);
+        int items = aircraft.items().size();
+        return index < items ? BALANCE.to(subject) : "/packs/" + (index - items) + "/movable_from_mm";
+    }
+
+    String ofPack(Subject subject) {
+        return PACK.to(subject);
+    }
+
+    String ofFlight(Subject subject) {
+        return FLIGHT.to(subject);
+    }
+
+    /** Full throttle is a number where efficiencies are given, and follows from the parts. */
+    String ofReview(Subject subject) {
+        boolean measured = aircraft.propulsion() instanceof Propulsion.ByEfficiency;
+        if (subject.part() == ReviewPart.FULL_THROTTLE && measured) {
+            return "/propulsion/full_throttle_power_w";
+        }
+        return REVIEW.to(subject);
+    }
+
+    String ofDrive(Subject subject) {
+        return DRIVE.to(subject);
+    }
+
+    String ofRails(Subject subject) {
+        return RAILS.to(subject);
+    }
+
+    String ofLaunch(Subject subject) {
+        return LAUNCH.to(subject);
+    }
+
+    String ofCompass(Subject subject) {
+        return COMPASS.to(subject);
+    }
+
+    private static Map<Enum<?>, String> drive() {
+        Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers("/propulsion", "/packs"));
+        places.put(PropulsionPart.SUPPLY_MAX_CURRENT, "/packs");
+        places.put(PropulsionPart.SUPPLY_CUTOFF, "/cutoff");
+        places.put(PropulsionPart.CRUISE_THRUST, "/airframe/drag");
+        places.put(PropulsionPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s");
+        places.put(PropulsionPart.AIRSPEED, "/mission/airspeed_m_per_s");
+        return places;
+    }
+
+    /** A run's air is that of the mission. */
+    Function<Subject, String> ofRun(int index) {
+        Pointers run = WireSizingEndpoint.pointers("/wiring/" + index);
+        Pointers air = new Pointers(Map.of(
+                WiringPart.AMBIENT, "/mission/conditions/temperature_c",
+                WiringPart.ALTITUDE, "/mission/conditions/altitude_m",
+                WiringPart.FLIGHT, "/mission"));
+        return subject -> air.templates().containsKey(subject.part()) ? air.to(subject) : run.to(subject);
+    }
+
+    private static Map<Enum<?>, String> packs() {
+        Map<Enum<?>, String> places = new HashMap<>(PackReading.pointers("/packs", ""));
+        places.put(PackPart.PACK, "/packs");
+        places.put(PackPart.LOAD, "/mission");
+        places.put(PackPart.AMBIENT, "/mission/conditions/temperature_c");
+        places.put(PackPart.LEAD_RESISTANCE, "/wiring");
+        places.put(PackPart.RESERVE, "/mission/reserve_percent");
+        return places;
+    }
+}

@@ -1,0 +1,348 @@
+package trestle.endpoint.buildreview;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import trestle.api.model.ApiAircraftCompass;
+import trestle.api.model.ApiAirframe;
+import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiInstalledPack;
+import trestle.api.model.ApiInstalledRun;
+import trestle.api.model.ApiLaunch;
+import trestle.api.model.ApiLaunchStallRequest;
+import trestle.api.model.ApiMission;
+import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackSegment;
+import trestle.api.model.ApiPassingRun;
+import trestle.api.model.ApiRunCurrent;
+import trestle.api.model.ApiWireSizingRequest;
+import trestle.battery.Cutoff;
+import trestle.battery.Insulation;
+import trestle.battery.Pack;
+import trestle.battery.Surroundings;
+import trestle.endpoint.FieldUnit;
+import trestle.endpoint.Reading;
+import trestle.endpoint.common.FlightReading;
+import trestle.endpoint.compassclearance.CompassReading;
+import trestle.endpoint.launch.LaunchReading;
+import trestle.endpoint.massbalance.AirframeReading;
+import trestle.endpoint.massbalance.BalanceReading;
+import trestle.endpoint.packenergy.PackReading;
+import trestle.endpoint.railbudget.RailReading;
+import trestle.endpoint.wiresizing.WireReading;
+import trestle.flight.Conditions;
+import trestle.launch.Turn;
+import trestle.magnetics.CompassTask;
+import trestle.massbalance.Item;
+import trestle.rails.Rail;
+import trestle.review.Aerodynamics;
+import trestle.review.Aircraft;
+import trestle.review.CompassLead;
+import trestle.review.CompassPlan;
+import trestle.review.InstalledPack;
+import trestle.review.InstalledRun;
+import trestle.review.LaunchPlan;
+import trestle.review.Mission;
+import trestle.review.Propulsion;
+import trestle.units.Angle;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Share;
+import trestle.units.Temperature;
+import trestle.wiring.WireTask;
+
+/**
+ * Reads the document of an aircraft.
+ *
+ * @param request the document
+ * @param reading notes defaults and contradictions
+ */
+record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
+    private static final String NOT_GIVEN = "the document gives none";
+
+    /** For reading a launch before the mass, and so the stall speed, is known. */
+    private static final double NOMINAL_STALL_M_PER_S = 10;
+
+    private static final String USUAL = "the document gives none; common practice, no source";
+
+    Aircraft aircraft() {
+        ApiAirframe airframe = request.airframe();
+        BalanceReading parts = new BalanceReading(reading);
+        boolean tailless = Boolean.TRUE.equals(airframe.tailless());
+        AirframeReading.marginNeedsTail(
+                airframe.targetStaticMarginPercent(), airframe.tail(), tailless, "/airframe", reading);
+        var tail = AirframeReading.tail(
+                airframe.tail(), tailless, airframe.fuselageShiftPercentMac(), "/airframe", reading);
+        var limits = Optional.ofNullable(airframe.limits()).map(l -> parts.limits(l, true, "/airframe/limits"));
+        var target = parts.target(
+                airframe.targetArmMm(), airframe.targetPercentMac(), airframe.targetStaticMarginPercent(), "/airframe");
+        Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
+        List<Optional<InstalledRun>> runs = runs();
+        var items = parts.items(request.items(), "/items");
+        Aerodynamics aerodynamics = aerodynamics(airframe);
+        Optional<Cutoff> cutoff = pack.map(this::cutoff);
+        Optional<Propulsion> propulsion = propulsion();
+        Optional<List<Rail>> rails = rails();
+        Optional<CompassPlan> compass = compass();
+        Mission mission = mission();
+        List<Item> packItems = packItems(parts, pack);
+        double systemsPowerW = systemsPowerW();
+        Insulation insulation = insulation();
+        reading.refuseContradictions();
+        return new Aircraft(
+                items,
+                packs(packItems, pack.orElseThrow()),
+                cutoff.orElseThrow(),
+                insulation,
+                AirframeReading.wing(airframe.wing()),
+                tail,
+                limits,
+                target,
+                Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
+                aerodynamics,
+                propulsion.orElseThrow(),
+                systemsPowerW,
+                runs.stream().map(Optional::orElseThrow).toList(),
+                rails.orElseThrow(),
+                compass,
+                mission);
+    }
+
+    private Aerodynamics aerodynamics(ApiAirframe airframe) {
+        return new Aerodynamics(
+                airframe.drag().zeroLiftCoefficient(),
+                airframe.drag().oswaldEfficiency(),
+                reading.orDefault(
+                        airframe.maxLiftCoefficient(),
+                        ApiAirframe.DEFAULT_MAX_LIFT_COEFFICIENT,
+                        "/airframe/max_lift_coefficient",
+                        USUAL));
+    }
+
+    private Optional<Propulsion> propulsion() {
+        return new AircraftPropulsionReading(request.propulsion(), "/propulsion", reading).read();
+    }
+
+    private Optional<List<Rail>> rails() {
+        return RailReading.rails(Reading.listed(request.rails()), "/rails", reading);
+    }
+
+    private Optional<CompassPlan> compass() {
+        ApiAircraftCompass compass = request.compass();
+        if (compass == null) {
+            return Optional.empty();
+        }
+        List<String> names = Reading.listed(request.wiring()).stream()
+                .map(ApiInstalledRun::name)
+                .toList();
+        Optional<List<CompassLead>> leads =
+                Reading.each(compass.runs(), "/compass/runs", (run, at) -> lead(run, names, at));
+        return leads.map(all -> {
+            CompassTask field = CompassReading.task(
+                    List.of(), compass.earthField(), compass.allowedHeadingErrorDeg(), "/compass", reading);
+            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+        });
+    }
+
+    private Optional<CompassLead> lead(ApiPassingRun run, List<String> names, String at) {
+        int index = names.indexOf(run.run());
+        if (index < 0) {
+            reading.fault(
+                    at + "/run",
+                    "unknown_value",
+                    "there is no run of that name in wiring; its runs are " + String.join(", ", names));
+            return Optional.empty();
+        }
+        return Optional.of(new CompassLead(
+                index,
+                Reading.optional(run.separationMm(), Length::mFromMm),
+                Reading.or(run.twisted(), ApiPassingRun.DEFAULT_TWISTED),
+                Length.mFromMm(run.distanceMm())));
+    }
+
+    private Optional<LaunchPlan> launch() {
+        ApiLaunch launch = request.mission().launch();
+        if (launch == null) {
+            return Optional.empty();
+        }
+        LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
+        // Read once for its faults and defaults; the stall speed comes with the review.
+        launching.launch(NOMINAL_STALL_M_PER_S);
+        return Optional.of(new LaunchPlan(
+                stall -> new LaunchReading(launch, "/mission/launch", new Reading())
+                        .launch(stall)
+                        .orElseThrow(),
+                launching.motorDelayS(),
+                Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.DEFAULT_BANK_DEG))));
+    }
+
+    private double systemsPowerW() {
+        return reading.orDefault(
+                request.systemsPowerW(), ApiBuildReviewRequest.DEFAULT_SYSTEMS_POWER_W, "/systems_power_w", NOT_GIVEN);
+    }
+
+    private List<ApiPackSegment> segments() {
+        return request.packs().stream()
+                .map(pack -> ApiPackSegment.builder()
+                        .name(pack.name())
+                        .series(pack.series())
+                        .parallel(pack.parallel())
+                        .cell(pack.cell())
+                        .healthPercent(pack.healthPercent())
+                        .stateOfChargePercent(pack.stateOfChargePercent())
+                        .build())
+                .toList();
+    }
+
+    private Cutoff cutoff(Pack pack) {
+        return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
+    }
+
+    private Insulation insulation() {
+        return Insulation.valueOf(
+                reading.orDefault(request.insulation(), ApiPackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
+                        .name());
+    }
+
+    private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {
+        return IntStream.range(0, request.packs().size())
+                .mapToObj(i -> packItem(request.packs().get(i), i, parts, pack))
+                .toList();
+    }
+
+    private Item packItem(ApiInstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
+        String at = "/packs/" + index;
+        double massKg = installed.massG() != null
+                ? Mass.kgFromG(installed.massG())
+                : pack.map(p -> builtMassKg(installed, p, index)).orElse(1.0);
+        return new Item(
+                installed.name(),
+                1,
+                massKg,
+                Length.mFromMm(installed.armMm()),
+                OptionalDouble.of(
+                        Length.mFromMm(Reading.or(installed.lateralMm(), ApiInstalledPack.DEFAULT_LATERAL_MM))),
+                OptionalDouble.of(
+                        Length.mFromMm(Reading.or(installed.verticalMm(), ApiInstalledPack.DEFAULT_VERTICAL_MM))),
+                Mass.kgFromG(Reading.or(installed.massToleranceG(), ApiInstalledPack.DEFAULT_MASS_TOLERANCE_G)),
+                0,
+                parts.travel(installed.movableFromMm(), installed.movableToMm(), at));
+    }
+
+    /** Mass of the cells and what holds them together. */
+    private double builtMassKg(ApiInstalledPack installed, Pack pack, int index) {
+        String at = "/packs/" + index;
+        var segment = pack.segments().get(index);
+        if (installed.cell().massG() == null) {
+            reading.assume(
+                    at + "/cell/mass_g",
+                    FieldUnit.withUnit(Math.round(Mass.gFromKg(segment.cell().massOrTypicalKg())), "_g"),
+                    "typical of the chemistry; from memory");
+        }
+        double overhead = Share.fractionFromPercent(reading.orDefault(
+                installed.overheadPercent(),
+                ApiInstalledPack.DEFAULT_OVERHEAD_PERCENT,
+                at + "/overhead_percent",
+                USUAL));
+        return installed.series() * installed.parallel() * segment.cell().massOrTypicalKg() * (1 + overhead);
+    }
+
+    private List<InstalledPack> packs(List<Item> items, Pack pack) {
+        return IntStream.range(0, items.size())
+                .mapToObj(i -> new InstalledPack(items.get(i), pack.segments().get(i)))
+                .toList();
+    }
+
+    private List<Optional<InstalledRun>> runs() {
+        List<ApiInstalledRun> given = Reading.listed(request.wiring());
+        return IntStream.range(0, given.size())
+                .mapToObj(i -> run(given.get(i), "/wiring/" + i))
+                .toList();
+    }
+
+    private Optional<InstalledRun> run(ApiInstalledRun run, String at) {
+        boolean pack = run.carries() == ApiRunCurrent.PACK_CURRENT;
+        if (pack) {
+            takesNoCurrent(run, at);
+        } else if (run.currentA() == null) {
+            reading.fault(at + "/current_a", "missing", "a run of given_current needs it");
+            return Optional.empty();
+        }
+        return WireReading.task(pattern(run, pack), run.name(), at, reading).map(task -> installed(run, pack, task));
+    }
+
+    private void takesNoCurrent(ApiInstalledRun run, String at) {
+        String because = "a run of pack_current takes its current from the aircraft";
+        if (run.currentA() != null) {
+            reading.fault(at + "/current_a", "contradiction", because);
+        }
+        if (run.peakCurrentA() != null) {
+            reading.fault(at + "/peak_current_a", "contradiction", because);
+        }
+    }
+
+    private static InstalledRun installed(ApiInstalledRun run, boolean pack, WireTask task) {
+        return new InstalledRun(
+                pack ? InstalledRun.RunCurrent.PACK : InstalledRun.RunCurrent.GIVEN,
+                task,
+                run.supplyVoltageV() != null,
+                run.armMm() == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(run.armMm())));
+    }
+
+    /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
+    private static ApiWireSizingRequest pattern(ApiInstalledRun run, boolean pack) {
+        return ApiWireSizingRequest.builder()
+                .currentA(pack ? 1.0 : run.currentA())
+                .peakCurrentA(pack ? null : run.peakCurrentA())
+                .peakDurationS(run.peakDurationS())
+                .ambientC(ApiWireSizingRequest.DEFAULT_AMBIENT_C)
+                .altitudeM(ApiWireSizingRequest.DEFAULT_ALTITUDE_M)
+                .lengthMm(run.lengthMm())
+                .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
+                .maxDropPercent(run.maxDropPercent())
+                .gaugeSystem(run.gaugeSystem())
+                .gauge(run.gauge())
+                .strandsInParallel(run.strandsInParallel())
+                .insulation(run.insulation())
+                .insulationThicknessMm(run.insulationThicknessMm())
+                .bundledConductors(run.bundledConductors())
+                .enclosure(run.enclosure())
+                .bayTemperatureC(run.bayTemperatureC())
+                .foamWallMm(run.foamWallMm())
+                .connectors(run.connectors())
+                .build();
+    }
+
+    /** Air that an aircraft may meet can be colder than the cell model goes. */
+    private void packStands(double airK) {
+        if (airK < Surroundings.COLDEST_K || airK > Surroundings.HOTTEST_K) {
+            reading.fault(
+                    "/mission/conditions/temperature_c",
+                    "outside_model",
+                    String.format(
+                            Locale.ROOT,
+                            "air of %.0f °C is outside the %.0f to %.0f °C that the pack model" + " covers",
+                            Temperature.cFromK(airK),
+                            Temperature.cFromK(Surroundings.COLDEST_K),
+                            Temperature.cFromK(Surroundings.HOTTEST_K)));
+        }
+    }
+
+    private Mission mission() {
+        ApiMission mission = request.mission();
+        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.DEFAULT_HEADWIND_M_PER_S);
+        Double packC = mission.packTemperatureC();
+        Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+        packStands(conditions.air().temperatureK());
+        return new Mission(
+                conditions,
+                packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
+                headwindMPerS,
+                FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
+                Reading.optional(mission.airspeedMPerS()),
+                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
+                launch());
+    }
+}

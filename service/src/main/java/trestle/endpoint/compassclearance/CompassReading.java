@@ -1,0 +1,71 @@
+package trestle.endpoint.compassclearance;
+
+import java.util.List;
+import java.util.Optional;
+import trestle.api.model.ApiCompassClearanceRequest;
+import trestle.api.model.ApiCompassRun;
+import trestle.api.model.ApiEarthField;
+import trestle.endpoint.Reading;
+import trestle.magnetics.CompassTask;
+import trestle.magnetics.LeadRun;
+import trestle.numeric.ImpossibleValue;
+import trestle.units.Angle;
+import trestle.units.FluxDensity;
+import trestle.units.Length;
+
+/** Reads the compass and the power leads that pass it. */
+public final class CompassReading {
+    private CompassReading() {}
+
+    /**
+     * The leads.
+     *
+     * @param runs of the request
+     * @param at JSON Pointer of the list
+     * @param reading notes contradictions
+     * @return the leads; empty where a contradiction was noted
+     */
+    static Optional<List<LeadRun>> runs(List<ApiCompassRun> runs, String at, Reading reading) {
+        return Reading.each(runs, at, (run, place) -> run(run, place, reading));
+    }
+
+    private static Optional<LeadRun> run(ApiCompassRun run, String at, Reading reading) {
+        try {
+            return Optional.of(new LeadRun(
+                    run.name(),
+                    run.currentA(),
+                    Length.mFromMm(run.separationMm()),
+                    Reading.or(run.twisted(), ApiCompassRun.DEFAULT_TWISTED),
+                    Length.mFromMm(run.distanceMm()),
+                    Reading.optional(run.lengthMm(), Length::mFromMm)));
+        } catch (ImpossibleValue onALead) {
+            reading.fault(at + "/distance_mm", "contradiction", onALead.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The task on leads that were read.
+     *
+     * @param runs the leads
+     * @param earth of the request, or null
+     * @param allowedErrorDeg of the request, or null
+     * @param at JSON Pointer of what holds these fields
+     * @param reading notes defaults
+     * @return the task
+     */
+    public static CompassTask task(
+            List<LeadRun> runs, ApiEarthField earth, Double allowedErrorDeg, String at, Reading reading) {
+        double horizontalUt = reading.orDefault(
+                earth == null ? null : earth.horizontalUt(),
+                FluxDensity.utFromT(CompassTask.USUAL_EARTH_HORIZONTAL_T),
+                at + "/earth_field/horizontal_ut",
+                "the request gives none; usual in mid latitudes");
+        double allowedDeg = reading.orDefault(
+                allowedErrorDeg,
+                ApiCompassClearanceRequest.DEFAULT_ALLOWED_HEADING_ERROR_DEG,
+                at + "/allowed_heading_error_deg",
+                "the request gives none; common practice, no source");
+        return new CompassTask(runs, FluxDensity.tFromUt(horizontalUt), Angle.radFromDeg(allowedDeg));
+    }
+}

@@ -1,0 +1,106 @@
+package trestle.endpoint.endurance;
+
+import trestle.api.model.ApiCurvePoint;
+import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiEnergyUse;
+import trestle.api.model.ApiFlightPoint;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLegKind;
+import trestle.api.model.ApiLegUse;
+import trestle.endpoint.Writing;
+import trestle.flight.CurvePoint;
+import trestle.flight.EnduranceResult;
+import trestle.flight.EnergyBudget;
+import trestle.flight.Leg;
+import trestle.flight.LegResult;
+import trestle.flight.LegStatus;
+import trestle.flight.SpeedPoint;
+import trestle.units.Energy;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Time;
+
+/** Writes an endurance into its answer. */
+public final class EnduranceWriting {
+    private EnduranceWriting() {}
+
+    public static ApiEnduranceAnswer write(EnduranceResult result, ApiJudgement judgement) {
+        return ApiEnduranceAnswer.builder()
+                .judgement(judgement)
+                .stallSpeedMPerS(result.stallSpeedMPerS())
+                .airDensityKgPerM3(result.densityKgPerM3())
+                .densityAltitudeM(result.densityAltitudeM())
+                .bestEndurance(
+                        result.bestEndurance().map(EnduranceWriting::point).orElse(null))
+                .bestRange(result.bestRange().map(EnduranceWriting::point).orElse(null))
+                .atAirspeed(result.atAirspeed().map(EnduranceWriting::point).orElse(null))
+                .radiusOfActionKm(Writing.in(result.radiusOfActionM(), Length::kmFromM))
+                .energy(energy(result.energy()))
+                .curve(result.curve().stream().map(EnduranceWriting::point).toList())
+                .batteryMassForLongestEnduranceG(result.batteryOptimum()
+                        .map(optimum -> Mass.gFromKg(optimum.batteryMassKg()))
+                        .orElse(null))
+                .longestEnduranceH(result.batteryOptimum()
+                        .map(optimum -> Time.hFromS(optimum.enduranceS()))
+                        .orElse(null))
+                .build();
+    }
+
+    private static ApiFlightPoint point(SpeedPoint point) {
+        boolean overGround = point.energyPerGroundMJ().isPresent();
+        return ApiFlightPoint.builder()
+                .airspeedMPerS(point.airspeedMPerS())
+                .powerW(point.powerW())
+                .currentA(Writing.boxed(point.currentA()))
+                .liftCoefficient(point.liftCoefficient())
+                .enduranceH(Time.hFromS(point.enduranceS()))
+                .stillAirRangeKm(Length.kmFromM(point.stillAirRangeM()))
+                .groundRangeKm(overGround ? Length.kmFromM(point.groundRangeM()) : null)
+                .energyWhPerKm(Writing.in(point.energyPerGroundMJ(), perM -> Energy.whFromJ(perM * Length.mFromKm(1))))
+                .build();
+    }
+
+    private static ApiCurvePoint point(CurvePoint point) {
+        return ApiCurvePoint.builder()
+                .airspeedMPerS(point.airspeedMPerS())
+                .powerW(point.powerW())
+                .enduranceH(Time.hFromS(point.enduranceS()))
+                .groundRangeKm(point.groundRangeM() > 0 ? Length.kmFromM(point.groundRangeM()) : null)
+                .build();
+    }
+
+    private static ApiEnergyUse energy(EnergyBudget budget) {
+        boolean legs = !budget.legs().isEmpty();
+        return ApiEnergyUse.builder()
+                .availableWh(Energy.whFromJ(budget.availableJ()))
+                .reserveWh(Energy.whFromJ(budget.reserveJ()))
+                .legsWh(legs ? Energy.whFromJ(budget.plannedJ()) : null)
+                .remainingWh(legs ? Energy.whFromJ(budget.availableJ() - budget.reserveJ() - budget.plannedJ()) : null)
+                .legs(budget.legs().stream().map(EnduranceWriting::leg).toList())
+                .build();
+    }
+
+    private static ApiLegUse leg(LegResult leg) {
+        return ApiLegUse.builder()
+                .kind(kind(leg.leg()))
+                .startS(leg.startS())
+                .durationS(leg.plannedDurationS())
+                .airspeedMPerS(leg.airspeedMPerS())
+                .powerW(leg.powerW())
+                .energyWh(Energy.whFromJ(leg.energyJ()))
+                .distanceKm(Length.kmFromM(leg.groundDistanceM()))
+                .lowestVoltageV(Writing.boxed(leg.lowestVoltageV()))
+                .completed(leg.status() == LegStatus.FLOWN)
+                .build();
+    }
+
+    private static ApiLegKind kind(Leg leg) {
+        if (leg instanceof Leg.Climb) {
+            return ApiLegKind.CLIMB;
+        }
+        if (leg instanceof Leg.Cruise) {
+            return ApiLegKind.CRUISE;
+        }
+        return leg instanceof Leg.Loiter ? ApiLegKind.LOITER : ApiLegKind.DESCENT;
+    }
+}

@@ -1,0 +1,116 @@
+package trestle.endpoint.launch;
+
+import java.util.Locale;
+import java.util.Optional;
+import trestle.api.model.ApiLaunch;
+import trestle.api.model.ApiLaunchKind;
+import trestle.endpoint.Reading;
+import trestle.launch.Launch;
+import trestle.units.Angle;
+import trestle.units.Mass;
+import trestle.units.Share;
+
+/**
+ * Reads how an aircraft gets away: which fields a launch takes depends on its kind.
+ *
+ * @param launch of the request
+ * @param at JSON Pointer of the launch
+ * @param reading notes defaults and contradictions
+ */
+public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
+    private static final String NOT_GIVEN = "the request gives none";
+    private static final String USUAL = "the request gives none; common practice, no source";
+
+    /** Where an aircraft leaves its dolly when nothing is said: common practice, no source. */
+    private static final double LIFT_OFF_IN_STALL_SPEEDS = 1.2;
+
+    /**
+     * The launch.
+     *
+     * @param stallSpeedMPerS stall speed in level flight, m/s
+     * @return the launch; empty where a contradiction was noted
+     */
+    public Optional<Launch> launch(double stallSpeedMPerS) {
+        if (!LaunchFields.fit(launch, at, reading)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                switch (launch.kind()) {
+                    case HAND -> new Launch.Hand(launch.releaseSpeedMPerS(), angleRad(), releaseHeightM(1.8));
+                    case DOLLY -> dolly(stallSpeedMPerS);
+                    case BUNGEE -> bungee();
+                    case CATAPULT ->
+                        new Launch.Catapult(
+                                launch.releaseSpeedMPerS(), launch.railLengthM(), angleRad(), releaseHeightM(1));
+                });
+    }
+
+    /**
+     * Time from release until the motor pulls; a dolly has it on from the start.
+     *
+     * @return time, s
+     */
+    public double motorDelayS() {
+        return launch.kind() == ApiLaunchKind.DOLLY
+                ? 0
+                : reading.orDefault(
+                        launch.motorDelayS(), ApiLaunch.DEFAULT_MOTOR_DELAY_S, at + "/motor_delay_s", USUAL);
+    }
+
+    private Launch dolly(double stallSpeedMPerS) {
+        return new Launch.Dolly(
+                liftOffAirspeedMPerS(stallSpeedMPerS),
+                reading.orDefault(
+                        launch.rollingResistance(),
+                        ApiLaunch.DEFAULT_ROLLING_RESISTANCE,
+                        at + "/rolling_resistance",
+                        USUAL),
+                reading.orDefault(
+                        launch.rollLiftCoefficient(),
+                        ApiLaunch.DEFAULT_ROLL_LIFT_COEFFICIENT,
+                        at + "/roll_lift_coefficient",
+                        USUAL),
+                Mass.kgFromG(reading.orDefault(
+                        launch.dollyMassG(), ApiLaunch.DEFAULT_DOLLY_MASS_G, at + "/dolly_mass_g", NOT_GIVEN)),
+                releaseHeightM(0.3));
+    }
+
+    private double liftOffAirspeedMPerS(double stallSpeedMPerS) {
+        Double given = launch.liftOffAirspeedMPerS();
+        if (given != null) {
+            return given;
+        }
+        double usual = LIFT_OFF_IN_STALL_SPEEDS * stallSpeedMPerS;
+        reading.assume(
+                at + "/lift_off_airspeed_m_per_s",
+                String.format(Locale.ROOT, "%.1f m/s, 1.2 stall speeds", usual),
+                USUAL);
+        return usual;
+    }
+
+    private Launch bungee() {
+        return new Launch.Bungee(
+                launch.stiffnessNPerM(),
+                launch.stretchM(),
+                Mass.kgFromG(reading.orDefault(
+                        launch.cordMassG(), ApiLaunch.DEFAULT_CORD_MASS_G, at + "/cord_mass_g", NOT_GIVEN)),
+                Share.fractionFromPercent(reading.orDefault(
+                        launch.energyReturnPercent(),
+                        ApiLaunch.DEFAULT_ENERGY_RETURN_PERCENT,
+                        at + "/energy_return_percent",
+                        USUAL)),
+                reading.orDefault(
+                        launch.slidingFriction(), ApiLaunch.DEFAULT_SLIDING_FRICTION, at + "/sliding_friction", USUAL),
+                angleRad(),
+                releaseHeightM(0.5));
+    }
+
+    private double angleRad() {
+        return Angle.radFromDeg(
+                reading.orDefault(launch.angleDeg(), ApiLaunch.DEFAULT_ANGLE_DEG, at + "/angle_deg", NOT_GIVEN));
+    }
+
+    private double releaseHeightM(double usualM) {
+        return reading.orDefault(launch.releaseHeightM(), usualM, at + "/release_height_m", USUAL);
+    }
+}

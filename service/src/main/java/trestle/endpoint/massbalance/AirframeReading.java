@@ -1,0 +1,83 @@
+package trestle.endpoint.massbalance;
+
+import java.util.Optional;
+import trestle.api.model.ApiMassBalanceRequest;
+import trestle.api.model.ApiTail;
+import trestle.api.model.ApiWing;
+import trestle.api.model.ApiWingPanel;
+import trestle.endpoint.Reading;
+import trestle.massbalance.Panel;
+import trestle.massbalance.Tail;
+import trestle.massbalance.TailArrangement;
+import trestle.massbalance.Tailless;
+import trestle.massbalance.Wing;
+import trestle.units.Angle;
+import trestle.units.Area;
+import trestle.units.Length;
+import trestle.units.Share;
+
+/** Reads wing and tail, which several requests share. */
+public final class AirframeReading {
+    private static final String BECAUSE_NOT_GIVEN = "the request gives none; common practice, no source";
+
+    private AirframeReading() {}
+
+    public static Wing wing(ApiWing wing) {
+        return new Wing(
+                wing.panels().stream().map(AirframeReading::panel).toList(),
+                Length.mFromMm(wing.rootLeadingEdgeArmMm()));
+    }
+
+    private static Panel panel(ApiWingPanel panel) {
+        return new Panel(
+                Length.mFromMm(panel.rootChordMm()),
+                Length.mFromMm(panel.tipChordMm()),
+                Length.mFromMm(panel.spanMm()),
+                Length.mFromMm(panel.sweepMm() == null ? 0 : panel.sweepMm()),
+                Angle.radFromDeg(panel.dihedralDeg() == null ? 0 : panel.dihedralDeg()));
+    }
+
+    /**
+     * The tail, or that there is none.
+     *
+     * @param tail of the request, or null
+     * @param tailless whether the request says that there is none
+     * @param shiftPercentMac fuselage shift of the request, or null
+     * @param at JSON Pointer of what holds these fields
+     * @param reading notes the defaults
+     * @return the arrangement; empty where the request says neither
+     */
+    public static Optional<TailArrangement> tail(
+            ApiTail tail, boolean tailless, Double shiftPercentMac, String at, Reading reading) {
+        if (tail == null && !tailless) {
+            return Optional.empty();
+        }
+        double shift = Share.fractionFromPercent(reading.orDefault(
+                shiftPercentMac,
+                ApiMassBalanceRequest.DEFAULT_FUSELAGE_SHIFT_PERCENT_MAC,
+                at + "/fuselage_shift_percent_mac",
+                BECAUSE_NOT_GIVEN));
+        if (tail == null) {
+            return Optional.of(new Tailless(shift));
+        }
+        double efficiency = reading.orDefault(
+                tail.efficiency(), ApiTail.DEFAULT_EFFICIENCY, at + "/tail/efficiency", BECAUSE_NOT_GIVEN);
+        return Optional.of(new Tail(
+                Area.m2FromDm2(tail.areaDm2()),
+                Length.mFromMm(tail.spanMm()),
+                Length.mFromMm(tail.quarterChordArmMm()),
+                efficiency,
+                shift));
+    }
+
+    /** Notes a tail beside a flying wing, and a static margin that has neither to rest on. */
+    public static void marginNeedsTail(
+            Double marginPercent, ApiTail tail, boolean tailless, String at, Reading reading) {
+        if (tail != null && tailless) {
+            reading.fault(at + "/tailless", "contradiction", "tailless is true, but a tail is given");
+        }
+        if (marginPercent != null && tail == null && !tailless) {
+            reading.fault(at + "/tail", "missing", "target_static_margin_percent needs the tail, or tailless");
+        }
+    }
+}

@@ -1,0 +1,162 @@
+package trestle.endpoint.massbalance;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import trestle.api.model.ApiBalanceItem;
+import trestle.api.model.ApiBalanceLimits;
+import trestle.api.model.ApiSupport;
+import trestle.api.model.ApiWeighing;
+import trestle.endpoint.FieldUnit;
+import trestle.endpoint.Reading;
+import trestle.massbalance.Item;
+import trestle.massbalance.Limits;
+import trestle.massbalance.Station;
+import trestle.massbalance.Support;
+import trestle.massbalance.Target;
+import trestle.massbalance.Travel;
+import trestle.massbalance.Weighing;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Share;
+
+/**
+ * Reads items, scales, limits and target, which several requests share.
+ *
+ * @param reading notes contradictions
+ */
+public record BalanceReading(Reading reading) {
+
+    /** The items of a list that stands at a pointer. */
+    public List<Item> items(List<ApiBalanceItem> items, String at) {
+        return IntStream.range(0, items.size())
+                .mapToObj(i -> item(items.get(i), at + "/" + i))
+                .toList();
+    }
+
+    private Item item(ApiBalanceItem item, String at) {
+        return new Item(
+                item.name(),
+                Reading.or(item.quantity(), ApiBalanceItem.DEFAULT_QUANTITY),
+                Mass.kgFromG(item.massG()),
+                Length.mFromMm(item.armMm()),
+                metres(item.lateralMm()),
+                metres(item.verticalMm()),
+                Mass.kgFromG(Reading.or(item.massToleranceG(), ApiBalanceItem.DEFAULT_MASS_TOLERANCE_G)),
+                Length.mFromMm(Reading.or(item.armToleranceMm(), ApiBalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
+                travel(item.movableFromMm(), item.movableToMm(), at));
+    }
+
+    /** How far something can be moved; empty where the request does not say. */
+    public Optional<Travel> travel(Double fromMm, Double toMm, String at) {
+        if (fromMm == null && toMm == null) {
+            return Optional.empty();
+        }
+        if (fromMm == null || toMm == null) {
+            String lacking = fromMm == null ? "movable_from_mm" : "movable_to_mm";
+            reading.fault(at + "/" + lacking, "missing", "give both ends of the travel or neither");
+            return Optional.empty();
+        }
+        if (toMm < fromMm) {
+            reading.fault(at + "/movable_to_mm", "contradiction", "movable_to_mm lies ahead of movable_from_mm");
+            return Optional.empty();
+        }
+        return Optional.of(new Travel(Length.mFromMm(fromMm), Length.mFromMm(toMm)));
+    }
+
+    /** The aircraft on scales. */
+    public static Weighing weighing(ApiWeighing weighing) {
+        return new Weighing(
+                weighing.supports().stream().map(BalanceReading::support).toList());
+    }
+
+    private static Support support(ApiSupport support) {
+        return new Support(
+                support.name(),
+                Mass.kgFromG(support.readingG()),
+                Mass.kgFromG(Reading.or(support.tareG(), ApiSupport.DEFAULT_TARE_G)),
+                Length.mFromMm(support.armMm()),
+                metres(support.lateralMm()),
+                Support.USUAL_READING_TOLERANCE_KG,
+                Support.USUAL_PLACE_TOLERANCE_M);
+    }
+
+    /**
+     * What the balance is held against.
+     *
+     * @param limits of the request
+     * @param wing whether there is a wing to take shares of
+     * @param at JSON Pointer of the limits
+     * @return the limits
+     */
+    public Limits limits(ApiBalanceLimits limits, boolean wing, String at) {
+        consistent(limits, wing, at);
+        Double most = limits.maxTakeoffMassG();
+        return new Limits(
+                most == null ? OptionalDouble.empty() : OptionalDouble.of(Mass.kgFromG(most)),
+                station(limits.forwardArmMm(), limits.forwardPercentMac()),
+                station(limits.aftArmMm(), limits.aftPercentMac()),
+                metres(limits.lateralMm()));
+    }
+
+    private void consistent(ApiBalanceLimits limits, boolean wing, String at) {
+        reading.atMostOne(
+                at,
+                List.of("forward_arm_mm", "forward_percent_mac"),
+                limits.forwardArmMm(),
+                limits.forwardPercentMac());
+        reading.atMostOne(at, List.of("aft_arm_mm", "aft_percent_mac"), limits.aftArmMm(), limits.aftPercentMac());
+        if (!wing && (limits.forwardPercentMac() != null || limits.aftPercentMac() != null)) {
+            reading.fault("/wing", "missing", "limits in % of the mean chord need the wing");
+        }
+        ordered(limits.forwardArmMm(), limits.aftArmMm(), at + "/aft_arm_mm");
+        ordered(limits.forwardPercentMac(), limits.aftPercentMac(), at + "/aft_percent_mac");
+    }
+
+    private void ordered(Double forward, Double aft, String at) {
+        if (forward != null && aft != null && aft < forward) {
+            reading.fault(
+                    at,
+                    "contradiction",
+                    "the aft limit "
+                            + FieldUnit.withUnit(aft, at)
+                            + " lies ahead of the forward limit "
+                            + FieldUnit.withUnit(forward, at));
+        }
+    }
+
+    /**
+     * Where the centre of gravity should be: at most one of three.
+     *
+     * @param armMm an arm, or null
+     * @param percentMac a share of the mean chord, or null
+     * @param marginPercent a static margin, or null
+     * @param at JSON Pointer of what holds the fields
+     * @return the target; empty where there is none
+     */
+    public Optional<Target> target(Double armMm, Double percentMac, Double marginPercent, String at) {
+        reading.atMostOne(
+                at,
+                List.of("target_arm_mm", "target_percent_mac", "target_static_margin_percent"),
+                armMm,
+                percentMac,
+                marginPercent);
+        if (marginPercent != null) {
+            return Optional.of(new Target.StaticMargin(Share.fractionFromPercent(marginPercent)));
+        }
+        return station(armMm, percentMac).map(station -> station);
+    }
+
+    private static Optional<Station> station(Double armMm, Double percentMac) {
+        if (armMm != null) {
+            return Optional.of(new Station.AtArm(Length.mFromMm(armMm)));
+        }
+        return Optional.ofNullable(percentMac)
+                .map(percent -> new Station.AtMacFraction(Share.fractionFromPercent(percent)));
+    }
+
+    private static OptionalDouble metres(Double lengthMm) {
+        return lengthMm == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(lengthMm));
+    }
+}

@@ -1,0 +1,130 @@
+package trestle.endpoint.packenergy;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiPackEnergyAnswer;
+import trestle.api.model.ApiPackEnergyRequest;
+import trestle.api.model.ApiPackLoad;
+import trestle.api.model.ApiWorking;
+import trestle.battery.Cutoff;
+import trestle.battery.Load;
+import trestle.battery.Pack;
+import trestle.battery.PackEnergy;
+import trestle.battery.PackTask;
+import trestle.battery.PackWorkings;
+import trestle.battery.PowerStep;
+import trestle.battery.Surroundings;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Done;
+import trestle.endpoint.Judge;
+import trestle.endpoint.Pointers;
+import trestle.endpoint.Reading;
+import trestle.endpoint.WorkingWriting;
+import trestle.figure.PackFigure;
+import trestle.figure.Theme;
+import trestle.finding.Subject;
+import trestle.units.Share;
+
+/** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
+public final class PackEnergyEndpoint
+        implements Calculation<ApiPackEnergyRequest, PackTask, PackEnergy, ApiPackEnergyAnswer> {
+    private static final List<String> MODELS = List.of(
+            "cell of two electrodes with diffusion, kinetic and ohmic losses and self-heating, fitted to published"
+                    + " parameter sets (O'Kane et al. 2022; Prada et al. 2013) and to a measured pouch cell"
+                    + " (Rieger et al. 2016; Ai et al. 2020)",
+            "segments in series share one current; each keeps its own charge and" + " temperature");
+
+    private static final List<String> CAUTIONS = List.of(
+            "Lithium packs burn when shorted, crushed, overcharged or discharged too far:"
+                    + " follow the maker's data, charge attended on a fireproof ground, and"
+                    + " never use a cell that was below its lowest voltage.",
+            "Packs in series must be charged and watched one by one; a weak one is driven"
+                    + " below its limit by the others.",
+            "Carriage of lithium packs is governed by transport rules that depend on their" + " energy.");
+
+    @Override
+    public String name() {
+        return "pack-energy";
+    }
+
+    @Override
+    public Class<ApiPackEnergyRequest> requestType() {
+        return ApiPackEnergyRequest.class;
+    }
+
+    @Override
+    public PackTask read(ApiPackEnergyRequest request, Reading reading) {
+        Optional<Load> load = load(request.load(), reading);
+        Optional<Pack> pack =
+                PackReading.pack(request.segments(), request.leadResistanceMilliohm(), "/segments", reading);
+        Optional<Cutoff> cutoff = pack.map(
+                p -> PackReading.cutoff(request.cutoff(), p.seriesCount(), p.fullVoltageV(), "/cutoff", reading));
+        Surroundings surroundings = PackReading.surroundings(request.ambientC(), request.insulation(), "", reading);
+        reading.refuseContradictions();
+        return new PackTask(
+                pack.orElseThrow(),
+                load.orElseThrow(),
+                cutoff.orElseThrow(),
+                surroundings,
+                Share.fractionFromPercent(
+                        Reading.or(request.reservePercent(), ApiPackEnergyRequest.DEFAULT_RESERVE_PERCENT)));
+    }
+
+    @Override
+    public PackEnergy work(PackTask read) {
+        return PackEnergy.of(read);
+    }
+
+    @Override
+    public ApiPackEnergyAnswer answer(Done<ApiPackEnergyRequest, PackTask, PackEnergy> done) {
+        Pointers pointers = new Pointers(PackReading.pointers("/segments", ""));
+        return PackWriting.write(
+                done.work(), names(done.request()), judgement(done.work(), pointers::to, done.assumed()));
+    }
+
+    @Override
+    public List<ApiWorking> workings(Done<ApiPackEnergyRequest, PackTask, PackEnergy> done) {
+        return WorkingWriting.write(PackWorkings.of(done.read(), done.work()));
+    }
+
+    @Override
+    public String figure(Done<ApiPackEnergyRequest, PackTask, PackEnergy> done, Theme theme) {
+        return PackFigure.of(done.read(), done.work(), theme);
+    }
+
+    public static ApiJudgement judgement(
+            PackEnergy result, Function<Subject, String> place, List<ApiAssumption> assumed) {
+        return Judge.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+    }
+
+    private static Optional<Load> load(ApiPackLoad load, Reading reading) {
+        reading.exactlyOne(
+                "/load", List.of("power_w", "current_a", "profile"), load.powerW(), load.currentA(), load.profile());
+        if (load.powerW() != null) {
+            return Optional.of(new Load.Power(load.powerW()));
+        }
+        if (load.currentA() != null) {
+            return Optional.of(new Load.Current(load.currentA()));
+        }
+        if (load.profile() == null) {
+            return Optional.empty();
+        }
+        if (load.profile().stream().noneMatch(step -> step.powerW() > 0)) {
+            reading.fault("/load/profile", "contradiction", "one step or more must be above 0 W");
+            return Optional.empty();
+        }
+        return Optional.of(new Load.Profile(load.profile().stream()
+                .map(step -> new PowerStep(step.powerW(), step.durationS()))
+                .toList()));
+    }
+
+    private static List<String> names(ApiPackEnergyRequest request) {
+        return IntStream.range(0, request.segments().size())
+                .mapToObj(i -> Reading.or(request.segments().get(i).name(), "segment " + (i + 1)))
+                .toList();
+    }
+}

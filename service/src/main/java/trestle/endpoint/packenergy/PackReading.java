@@ -1,0 +1,254 @@
+package trestle.endpoint.packenergy;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.api.model.ApiCell;
+import trestle.api.model.ApiPack;
+import trestle.api.model.ApiPackCutoff;
+import trestle.api.model.ApiPackEnergyRequest;
+import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackSegment;
+import trestle.battery.Cell;
+import trestle.battery.CellLimits;
+import trestle.battery.Chemistry;
+import trestle.battery.Cutoff;
+import trestle.battery.Insulation;
+import trestle.battery.InternalResistance;
+import trestle.battery.OpenCircuitPoint;
+import trestle.battery.Pack;
+import trestle.battery.PackPart;
+import trestle.battery.Segment;
+import trestle.battery.Surroundings;
+import trestle.endpoint.FieldUnit;
+import trestle.endpoint.Reading;
+import trestle.numeric.ImpossibleValue;
+import trestle.units.Charge;
+import trestle.units.Mass;
+import trestle.units.Resistance;
+import trestle.units.Share;
+import trestle.units.Temperature;
+
+/** Reads a pack, which several requests share. */
+public final class PackReading {
+    private static final String NOT_GIVEN = "the request gives none";
+
+    private PackReading() {}
+
+    /**
+     * The segments of a pack and its leads.
+     *
+     * @param segments of the request
+     * @param leadResistanceMilliohm of the request, or null
+     * @param at JSON Pointer of the list of segments
+     * @param reading notes contradictions
+     * @return the pack; empty where a contradiction was noted
+     */
+    public static Optional<Pack> pack(
+            List<ApiPackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
+        double leadsOhm = Resistance.ohmFromMilliohm(
+                Reading.or(leadResistanceMilliohm, ApiPackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
+        return Reading.each(segments, at, (segment, place) -> segment(segment, place, reading))
+                .map(read -> new Pack(read, leadsOhm));
+    }
+
+    /**
+     * The segments and leads of a pack that stands in a request as a whole.
+     *
+     * @param pack of the request
+     * @param at JSON Pointer of the pack
+     * @param reading notes contradictions
+     * @return the pack; empty where a contradiction was noted
+     */
+    public static Optional<Pack> pack(ApiPack pack, String at, Reading reading) {
+        return pack(pack.segments(), pack.leadResistanceMilliohm(), at + "/segments", reading);
+    }
+
+    private static Optional<Segment> segment(ApiPackSegment segment, String at, Reading reading) {
+        return cell(segment.cell(), at + "/cell", reading)
+                .map(cell -> new Segment(
+                        segment.series(),
+                        segment.parallel(),
+                        cell,
+                        Share.fractionFromPercent(reading.orDefault(
+                                segment.healthPercent(),
+                                ApiPackSegment.DEFAULT_HEALTH_PERCENT,
+                                at + "/health_percent",
+                                NOT_GIVEN)),
+                        Share.fractionFromPercent(reading.orDefault(
+                                segment.stateOfChargePercent(),
+                                ApiPackSegment.DEFAULT_STATE_OF_CHARGE_PERCENT,
+                                at + "/state_of_charge_percent",
+                                NOT_GIVEN))));
+    }
+
+    private static Optional<Cell> cell(ApiCell cell, String at, Reading reading) {
+        reading.atMostOne(
+                at,
+                List.of("dc_resistance_milliohm", "ac_resistance_milliohm"),
+                cell.dcResistanceMilliohm(),
+                cell.acResistanceMilliohm());
+        Chemistry chemistry = Chemistry.valueOf(cell.chemistry().name());
+        if (chemistry == Chemistry.CUSTOM && cell.openCircuitCurve() == null) {
+            reading.fault(at + "/open_circuit_curve", "missing", "a custom cell needs its own curve");
+            return Optional.empty();
+        }
+        List<OpenCircuitPoint> curve = Reading.listed(cell.openCircuitCurve()).stream()
+                .map(point ->
+                        new OpenCircuitPoint(Share.fractionFromPercent(point.stateOfChargePercent()), point.voltageV()))
+                .toList();
+        try {
+            return Optional.of(new Cell(
+                    chemistry,
+                    Charge.cFromAh(cell.capacityAh()),
+                    resistance(cell),
+                    cell.massG() == null ? OptionalDouble.empty() : OptionalDouble.of(Mass.kgFromG(cell.massG())),
+                    limits(cell),
+                    curve));
+        } catch (ImpossibleValue impossible) {
+            String field =
+                    impossible.argument().equals("openCircuitCurve") ? "/open_circuit_curve" : "/minimum_voltage_v";
+            reading.fault(at + field, "contradiction", impossible.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private static InternalResistance resistance(ApiCell cell) {
+        if (cell.dcResistanceMilliohm() != null) {
+            return new InternalResistance.Dc(Resistance.ohmFromMilliohm(cell.dcResistanceMilliohm()));
+        }
+        if (cell.acResistanceMilliohm() != null) {
+            return new InternalResistance.Ac(Resistance.ohmFromMilliohm(cell.acResistanceMilliohm()));
+        }
+        return new InternalResistance.Typical();
+    }
+
+    private static CellLimits limits(ApiCell cell) {
+        return new CellLimits(
+                Reading.optional(cell.maxContinuousCurrentA()),
+                Reading.optional(cell.maxChargeCurrentA()),
+                Reading.optional(cell.minimumVoltageV()),
+                Reading.optional(cell.fullVoltageV()));
+    }
+
+    /**
+     * The cutoff.
+     *
+     * @param cutoff of the request, or null
+     * @param seriesCount cells in series over all segments
+     * @param fullVoltageV voltage of the full pack, V
+     * @param at JSON Pointer of the cutoff
+     * @param reading notes defaults and contradictions
+     * @return the cutoff
+     */
+    public static Cutoff cutoff(
+            ApiPackCutoff cutoff, int seriesCount, double fullVoltageV, String at, Reading reading) {
+        if (cutoff == null) {
+            reading.assume(at, "the lowest voltage of the weakest cell", "the request gives no cutoff");
+            return new Cutoff.CellMinimum();
+        }
+        reading.atMostOne(
+                at,
+                List.of("pack_voltage_v", "cell_voltage_v", "weakest_cell_voltage_v"),
+                cutoff.packVoltageV(),
+                cutoff.cellVoltageV(),
+                cutoff.weakestCellVoltageV());
+        if (cutoff.countedCells() != null && cutoff.cellVoltageV() == null) {
+            reading.fault(at + "/cell_voltage_v", "missing", "counted_cells needs cell_voltage_v");
+        }
+        if (cutoff.packVoltageV() != null) {
+            below(cutoff.packVoltageV(), fullVoltageV, at + "/pack_voltage_v", reading);
+            return new Cutoff.PackVoltage(cutoff.packVoltageV());
+        }
+        if (cutoff.cellVoltageV() != null) {
+            return counted(cutoff, seriesCount, at, reading);
+        }
+        return cutoff.weakestCellVoltageV() == null
+                ? new Cutoff.CellMinimum()
+                : new Cutoff.CellVoltage(cutoff.weakestCellVoltageV());
+    }
+
+    private static Cutoff counted(ApiPackCutoff cutoff, int seriesCount, String at, Reading reading) {
+        if (cutoff.countedCells() == null) {
+            reading.assume(
+                    at + "/counted_cells",
+                    seriesCount + " cells",
+                    "the cells in series; the request does not say what the controller counts");
+        }
+        return new Cutoff.CountedCells(cutoff.cellVoltageV(), Reading.or(cutoff.countedCells(), seriesCount));
+    }
+
+    private static void below(double cutoffV, double fullV, String at, Reading reading) {
+        if (cutoffV >= fullV) {
+            reading.fault(
+                    at,
+                    "contradiction",
+                    FieldUnit.withUnit(cutoffV, at)
+                            + " is not below the full voltage of the pack, "
+                            + String.format(Locale.ROOT, "%.1f V", fullV));
+        }
+    }
+
+    /**
+     * Air and wrapping.
+     *
+     * @param ambientC of the request, or null
+     * @param insulation of the request, or null
+     * @param at JSON Pointer of what holds both
+     * @param reading notes defaults
+     * @return the surroundings, cells as warm as the air
+     */
+    public static Surroundings surroundings(Double ambientC, ApiPackInsulation insulation, String at, Reading reading) {
+        return Surroundings.of(
+                ambientK(ambientC, at, reading),
+                Insulation.valueOf(
+                        reading.orDefault(insulation, ApiPackInsulation.WRAPPED, at + "/insulation", NOT_GIVEN)
+                                .name()));
+    }
+
+    /**
+     * The air around a pack, and its cells at the start.
+     *
+     * @param ambientC of the request, or null
+     * @param at JSON Pointer of what holds it
+     * @param reading notes the default
+     * @return temperature, K
+     */
+    public static double ambientK(Double ambientC, String at, Reading reading) {
+        return Temperature.kFromC(
+                reading.orDefault(ambientC, ApiPackEnergyRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN));
+    }
+
+    /** Where the parts of a pack stand: segments below one place, the rest below another. */
+    public static Map<Enum<?>, String> pointers(String segments, String rest) {
+        String segment = segments + "/{}";
+        String cell = segment + "/cell";
+        return Map.ofEntries(
+                Map.entry(PackPart.PACK, rest),
+                Map.entry(PackPart.SEGMENT, segment),
+                Map.entry(PackPart.SERIES, segment + "/series"),
+                Map.entry(PackPart.CELL, cell),
+                Map.entry(PackPart.CHEMISTRY, cell + "/chemistry"),
+                Map.entry(PackPart.CAPACITY, cell + "/capacity_ah"),
+                Map.entry(PackPart.DC_RESISTANCE, cell + "/dc_resistance_milliohm"),
+                Map.entry(PackPart.AC_RESISTANCE, cell + "/ac_resistance_milliohm"),
+                Map.entry(PackPart.CELL_MASS, cell + "/mass_g"),
+                Map.entry(PackPart.MAX_CONTINUOUS_CURRENT, cell + "/max_continuous_current_a"),
+                Map.entry(PackPart.MAX_CHARGE_CURRENT, cell + "/max_charge_current_a"),
+                Map.entry(PackPart.MINIMUM_VOLTAGE, cell + "/minimum_voltage_v"),
+                Map.entry(PackPart.FULL_VOLTAGE, cell + "/full_voltage_v"),
+                Map.entry(PackPart.OPEN_CIRCUIT_CURVE, cell + "/open_circuit_curve"),
+                Map.entry(PackPart.HEALTH, segment + "/health_percent"),
+                Map.entry(PackPart.STATE_OF_CHARGE, segment + "/state_of_charge_percent"),
+                Map.entry(PackPart.LOAD, rest + "/load"),
+                Map.entry(PackPart.PROFILE_STEP, rest + "/load/profile/{}"),
+                Map.entry(PackPart.CUTOFF, rest + "/cutoff"),
+                Map.entry(PackPart.COUNTED_CELLS, rest + "/cutoff/counted_cells"),
+                Map.entry(PackPart.AMBIENT, rest + "/ambient_c"),
+                Map.entry(PackPart.LEAD_RESISTANCE, rest + "/lead_resistance_milliohm"),
+                Map.entry(PackPart.RESERVE, rest + "/reserve_percent"),
+                Map.entry(PackPart.INSULATION, rest + "/insulation"));
+    }
+}

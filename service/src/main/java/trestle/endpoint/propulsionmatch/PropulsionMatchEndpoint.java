@@ -1,0 +1,81 @@
+package trestle.endpoint.propulsionmatch;
+
+import java.util.List;
+import java.util.function.Function;
+import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.api.model.ApiPropulsionMatchRequest;
+import trestle.api.model.ApiWorking;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Done;
+import trestle.endpoint.Judge;
+import trestle.endpoint.Reading;
+import trestle.endpoint.WorkingWriting;
+import trestle.figure.PropulsionFigure;
+import trestle.figure.Theme;
+import trestle.finding.Subject;
+import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionTask;
+import trestle.propulsion.PropulsionWorkings;
+
+/** The door of {@code /v1/propulsion-match}: reads the request once, writes the answer once. */
+public final class PropulsionMatchEndpoint
+        implements Calculation<ApiPropulsionMatchRequest, PropulsionTask, PropulsionMatch, ApiPropulsionMatchAnswer> {
+    public static final List<String> MODELS = List.of(
+            "propeller by blade elements in their own induced flow, fitted to one half of"
+                    + " the UIUC Propeller Data Site (Brandt, Deters, Ananda, Dantsker, Selig)"
+                    + " and checked against the other, or by its own measurements",
+            "motor of three constants (Drela, First-Order DC Electric Motor Model, 2007);"
+                    + " controller as an averaging stage with losses of its own",
+            "momentum theory (Rankine, Froude) as the limit of any propeller");
+
+    private static final List<String> CAUTIONS = List.of(
+            "A propeller maims: take it off while you set up, bolt the motor down for bench runs, keep everyone out of"
+                    + " its plane and from in front of it, and arm last.",
+            "High current: fuse or limit what can be shorted, and read current and temperature in the first"
+                    + " full-throttle runs, in short bursts; the makers' ratings come first.");
+
+    @Override
+    public String name() {
+        return "propulsion-match";
+    }
+
+    @Override
+    public Class<ApiPropulsionMatchRequest> requestType() {
+        return ApiPropulsionMatchRequest.class;
+    }
+
+    @Override
+    public PropulsionTask read(ApiPropulsionMatchRequest request, Reading reading) {
+        return new PropulsionReading(request, reading).task();
+    }
+
+    @Override
+    public PropulsionMatch work(PropulsionTask read) {
+        return PropulsionMatch.of(read);
+    }
+
+    @Override
+    public ApiPropulsionMatchAnswer answer(Done<ApiPropulsionMatchRequest, PropulsionTask, PropulsionMatch> done) {
+        return PropulsionWriting.write(
+                done.read(),
+                done.work(),
+                judgement(done.work(), PropulsionReading.pointers(done.request())::to, done.assumed()));
+    }
+
+    @Override
+    public List<ApiWorking> workings(Done<ApiPropulsionMatchRequest, PropulsionTask, PropulsionMatch> done) {
+        return WorkingWriting.write(PropulsionWorkings.of(done.read(), done.work()));
+    }
+
+    @Override
+    public String figure(Done<ApiPropulsionMatchRequest, PropulsionTask, PropulsionMatch> done, Theme theme) {
+        return PropulsionFigure.of(done.read(), done.work(), theme);
+    }
+
+    public static ApiJudgement judgement(
+            PropulsionMatch match, Function<Subject, String> place, List<ApiAssumption> assumed) {
+        return Judge.of(match.findings(), match.assumptions(), place, assumed, CAUTIONS, MODELS);
+    }
+}

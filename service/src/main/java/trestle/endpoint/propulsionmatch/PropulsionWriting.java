@@ -1,0 +1,74 @@
+package trestle.endpoint.propulsionmatch;
+
+import trestle.api.model.ApiHeadroom;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiOperatingPoint;
+import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.endpoint.Writing;
+import trestle.propulsion.DrivePerformance;
+import trestle.propulsion.Headroom;
+import trestle.propulsion.OperatingPoint;
+import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionTask;
+import trestle.units.Rotation;
+import trestle.units.Share;
+
+/** Writes what a drive does into its answer. */
+public final class PropulsionWriting {
+    private PropulsionWriting() {}
+
+    public static ApiPropulsionMatchAnswer write(PropulsionTask task, PropulsionMatch match, ApiJudgement judgement) {
+        DrivePerformance drive = match.performance();
+        return ApiPropulsionMatchAnswer.builder()
+                .judgement(judgement)
+                .airDensityKgPerM3(task.air().densityKgPerM3())
+                .supplyAtRestV(task.system().supply().restVoltageV())
+                ._static(drive.atRest().map(PropulsionWriting::point).orElse(null))
+                .thrustToWeight(Writing.boxed(drive.thrustToWeightRatio()))
+                .cruise(drive.cruise().map(PropulsionWriting::point).orElse(null))
+                .fullThrottleInCruise(drive.fullThrottleInCruise()
+                        .map(PropulsionWriting::point)
+                        .orElse(null))
+                .topSpeedMPerS(Writing.boxed(drive.topSpeedMPerS()))
+                .zeroThrustSpeedMPerS(Writing.boxed(drive.zeroThrustSpeedMPerS()))
+                .pitchSpeedMPerS(Writing.boxed(drive.pitchSpeedMPerS()))
+                .tipMach(Writing.boxed(drive.tipMachRatio()))
+                .curve(drive.curve().stream().map(PropulsionWriting::point).toList())
+                .headroom(headroom(match.headroom()))
+                .build();
+    }
+
+    private static ApiOperatingPoint point(OperatingPoint point) {
+        return ApiOperatingPoint.builder()
+                .airspeedMPerS(point.airspeedMPerS())
+                .throttlePercent(Share.percentFromFraction(point.throttleFraction()))
+                .rpm(Rotation.rpmFromRadPerS(point.rotationRadPerS()))
+                .advanceRatio(point.advanceRatio())
+                .thrustN(point.thrustN())
+                .torqueNM(point.torqueNm())
+                .shaftPowerW(point.shaftPowerW())
+                .electricalPowerW(point.electricalPowerW())
+                .currentA(point.supplyCurrentA())
+                .supplyVoltageV(point.supplyVoltageV())
+                .motorCurrentA(point.motorCurrentA())
+                .motorVoltageV(point.motorVoltageV())
+                .tipMach(point.tipMachRatio())
+                .propellerEfficiency(point.efficiency().propeller())
+                .motorEfficiency(point.efficiency().motor())
+                .controllerEfficiency(point.efficiency().controller())
+                .totalEfficiency(point.efficiency().total())
+                .idealPropellerEfficiency(point.idealPropellerEfficiency())
+                .build();
+    }
+
+    private static ApiHeadroom headroom(Headroom left) {
+        return ApiHeadroom.builder()
+                .motorCurrentPercent(Writing.in(left.motorCurrentFraction(), Share::percentFromFraction))
+                .motorPowerPercent(Writing.in(left.motorPowerFraction(), Share::percentFromFraction))
+                .controllerCurrentPercent(Writing.in(left.controllerCurrentFraction(), Share::percentFromFraction))
+                .controllerVoltagePercent(Writing.in(left.controllerVoltageFraction(), Share::percentFromFraction))
+                .packCurrentPercent(Writing.in(left.packCurrentFraction(), Share::percentFromFraction))
+                .propellerRpmPercent(Writing.in(left.propellerRotationFraction(), Share::percentFromFraction))
+                .build();
+    }
+}

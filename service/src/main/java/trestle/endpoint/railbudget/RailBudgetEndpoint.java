@@ -1,0 +1,103 @@
+package trestle.endpoint.railbudget;
+
+import static java.util.Map.entry;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiRailBudgetAnswer;
+import trestle.api.model.ApiRailBudgetRequest;
+import trestle.api.model.ApiWorking;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Done;
+import trestle.endpoint.Judge;
+import trestle.endpoint.Pointers;
+import trestle.endpoint.Reading;
+import trestle.endpoint.WorkingWriting;
+import trestle.figure.RailFigure;
+import trestle.figure.Theme;
+import trestle.finding.Subject;
+import trestle.rails.Rail;
+import trestle.rails.RailBudget;
+import trestle.rails.RailPart;
+import trestle.rails.RailTask;
+import trestle.rails.RailWorkings;
+import trestle.rails.Rails;
+import trestle.rails.Supply;
+
+/** The door of {@code /v1/rail-budget}: reads the request once, writes the answer once. */
+public final class RailBudgetEndpoint
+        implements Calculation<ApiRailBudgetRequest, RailTask, RailBudget, ApiRailBudgetAnswer> {
+    private static final List<String> MODELS = List.of(
+            "switching regulator: input power is output power over efficiency; linear: input current is output current"
+                    + " (Horowitz and Hill, The Art of Electronics)",
+            "peak: all loads whose peaks can fall together, while the rest work");
+
+    private static final List<String> CAUTIONS = List.of(
+            "Before the first flight, feed each rail from the full pack on the bench, move every surface at once"
+                    + " against a load, and measure the rail's voltage.",
+            "A regulator that fails can pass the pack's voltage on: the data sheet and its"
+                    + " maker's derating come before these numbers.");
+
+    @Override
+    public String name() {
+        return "rail-budget";
+    }
+
+    @Override
+    public Class<ApiRailBudgetRequest> requestType() {
+        return ApiRailBudgetRequest.class;
+    }
+
+    @Override
+    public RailTask read(ApiRailBudgetRequest request, Reading reading) {
+        Optional<Supply> supply = RailReading.supply(request.supply(), "/supply", reading);
+        Optional<List<Rail>> rails = RailReading.rails(request.rails(), "/rails", reading);
+        reading.refuseContradictions();
+        return new RailTask(supply.orElseThrow(), rails.orElseThrow());
+    }
+
+    @Override
+    public RailBudget work(RailTask read) {
+        return Rails.of(read);
+    }
+
+    @Override
+    public ApiRailBudgetAnswer answer(Done<ApiRailBudgetRequest, RailTask, RailBudget> done) {
+        return RailWriting.write(
+                done.work(), judgement(done.work(), pointers("/supply", "/rails")::to, done.assumed()));
+    }
+
+    @Override
+    public List<ApiWorking> workings(Done<ApiRailBudgetRequest, RailTask, RailBudget> done) {
+        return WorkingWriting.write(RailWorkings.of(done.read(), done.work()));
+    }
+
+    @Override
+    public String figure(Done<ApiRailBudgetRequest, RailTask, RailBudget> done, Theme theme) {
+        return RailFigure.of(done.read(), done.work(), theme);
+    }
+
+    public static ApiJudgement judgement(
+            RailBudget budget, Function<Subject, String> place, List<ApiAssumption> assumed) {
+        return Judge.of(budget.findings(), budget.assumptions(), place, assumed, CAUTIONS, MODELS);
+    }
+
+    /** Where the parts of a budget stand, given the places of the supply and of the rails. */
+    public static Pointers pointers(String supply, String rails) {
+        String regulator = rails + "/{}/regulator";
+        return new Pointers(Map.ofEntries(
+                entry(RailPart.SUPPLY, supply),
+                entry(RailPart.RAILS, rails),
+                entry(RailPart.REGULATOR, regulator),
+                entry(RailPart.MAX_CURRENT, regulator + "/max_current_a"),
+                entry(RailPart.PEAK_CURRENT, regulator + "/peak_current_a"),
+                entry(RailPart.INPUT_MIN, regulator + "/input_min_v"),
+                entry(RailPart.INPUT_MAX, regulator + "/input_max_v"),
+                entry(RailPart.LOADS, rails + "/{}/loads"),
+                entry(RailPart.PEAK_OF_LOAD, rails + "/{}/loads/{}/peak_a")));
+    }
+}

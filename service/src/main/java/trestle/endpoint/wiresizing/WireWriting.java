@@ -1,0 +1,63 @@
+package trestle.endpoint.wiresizing;
+
+import java.util.Optional;
+import trestle.api.model.ApiGaugeFailure;
+import trestle.api.model.ApiGaugeResult;
+import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiWireSizingAnswer;
+import trestle.endpoint.Writing;
+import trestle.units.Area;
+import trestle.units.Energy;
+import trestle.units.Length;
+import trestle.units.Mass;
+import trestle.units.Resistance;
+import trestle.units.Share;
+import trestle.units.Temperature;
+import trestle.wiring.GaugeAnswer;
+import trestle.wiring.Shortfall;
+import trestle.wiring.WireSizing;
+
+/** Writes a choice of wire into its answer. */
+public final class WireWriting {
+    private WireWriting() {}
+
+    public static ApiWireSizingAnswer write(WireSizing sizing, ApiJudgement judgement) {
+        Optional<GaugeAnswer> reported = sizing.recommended().or(sizing::checked);
+        return ApiWireSizingAnswer.builder()
+                .judgement(judgement)
+                .recommended(sizing.recommended().map(WireWriting::gauge).orElse(null))
+                .checked(sizing.checked().map(WireWriting::gauge).orElse(null))
+                .candidates(sizing.candidates().stream().map(WireWriting::gauge).toList())
+                .lightestGauge(
+                        sizing.lightest().map(a -> a.gauge().designation()).orElse(null))
+                .enduranceOptimalGauge(sizing.enduranceOptimal()
+                        .map(a -> a.gauge().designation())
+                        .orElse(null))
+                .totalDropV(reported.map(GaugeAnswer::totalDropV).orElse(null))
+                .connectorDropV(sizing.connectorDropV())
+                .build();
+    }
+
+    private static ApiGaugeResult gauge(GaugeAnswer gauge) {
+        return ApiGaugeResult.builder()
+                .gauge(gauge.gauge().designation())
+                .areaMm2(Area.mm2FromM2(gauge.gauge().areaM2()))
+                .conductorDiameterMm(Length.mmFromM(gauge.gauge().conductorDiameterM()))
+                .resistanceMilliohm(Resistance.milliohmFromOhm(gauge.resistanceOhm()))
+                .dropV(gauge.dropV())
+                .dropPercent(Share.percentFromFraction(gauge.totalDropFraction()))
+                .lossW(gauge.lossW())
+                .conductorTemperatureC(Writing.in(gauge.conductorTemperatureK(), Temperature::cFromK))
+                .peakTemperatureC(Writing.in(gauge.peakTemperatureK(), Temperature::cFromK))
+                .ampacityA(gauge.ampacityA())
+                .massG(Mass.gFromKg(gauge.massKg()))
+                .energyCostWh(Writing.in(gauge.energyCostJ(), Energy::whFromJ))
+                .meets(gauge.meets())
+                .fails(gauge.fails().stream().map(WireWriting::failure).toList())
+                .build();
+    }
+
+    private static ApiGaugeFailure failure(Shortfall shortfall) {
+        return ApiGaugeFailure.valueOf(shortfall.name());
+    }
+}

@@ -1,0 +1,182 @@
+package trestle.endpoint.buildreview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.xml.sax.SAXException;
+import trestle.api.model.ApiBuildReviewAnswer;
+import trestle.api.model.ApiBuildReviewRequest;
+import trestle.sheet.KeyNumber;
+
+class ReviewSheetTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final BuildReviewEndpoint REVIEW = new BuildReviewEndpoint();
+    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page\\b");
+
+    /** Ends an element, begins one, and turns the writing round. */
+    private static final String HOSTILE = "</td><script>alert('&1')</script>\u202e\"";
+
+    private static final String HARMLESS = "</td><script>alert('&1')</script>\"";
+
+    private static ObjectNode example() throws IOException {
+        Path file = Path.of("..", "api-spec", "examples", "build-review", "salt-marsh-aircraft.request.json");
+        return (ObjectNode) MAPPER.readTree(Files.readString(file)).get("value");
+    }
+
+    private static ApiBuildReviewRequest request(JsonNode document) throws IOException {
+        return MAPPER.treeToValue(document, ApiBuildReviewRequest.class);
+    }
+
+    private static Document read(String html) {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+            factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            factory.setExpandEntityReferences(false);
+            DocumentBuilder builder = factory.newDocumentBuilder();
+            builder.setErrorHandler(null);
+            return builder.parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+        } catch (ParserConfigurationException | SAXException | IOException malformed) {
+            throw new AssertionError(malformed + "\n" + html, malformed);
+        }
+    }
+
+    private static String text(String html) {
+        return read(html).getDocumentElement().getTextContent();
+    }
+
+    private static int count(Document page, String element) {
+        return page.getElementsByTagName(element).getLength();
+    }
+
+    @Test
+    void theSheetOfTheExampleHoldsSixFiguresAndTwoTables() throws IOException {
+        String html = sheet(request(example()));
+        Document page = read(html);
+        assertThat(html).startsWith("<!DOCTYPE html>\n").doesNotContain("NaN", "Infinity", "null");
+        assertThat(count(page, "svg")).isEqualTo(6);
+        assertThat(count(page, "table")).isEqualTo(2);
+        assertThat(page.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo("salt-marsh survey aircraft");
+    }
+
+    @Test
+    void everythingThatTheAnswerSaysStandsOnIt() throws IOException {
+        ApiBuildReviewRequest request = request(example());
+        ApiBuildReviewAnswer answer = REVIEW.answer(REVIEW.done(request));
+        String text = text(sheet(request));
+        assertThat(answer.findings())
+                .isNotEmpty()
+                .allSatisfy(f -> assertThat(text).contains(f.message(), f.at()));
+        assertThat(answer.assumptions())
+                .isNotEmpty()
+                .allSatisfy(a -> assertThat(text).contains(a.assumed(), a.because(), a.at()));
+        assertThat(text)
+                .contains(answer.cautions())
+                .contains(answer.computedBy().models())
+                .contains("Trestle " + answer.computedBy().version())
+                .contains("Date", "Place", "Signature");
+        assertThat(answer.wireSizing()).allSatisfy(run -> assertThat(text).contains(run.name()));
+    }
+
+    /** As many as the contract has, all present in the example. */
+    @Test
+    void everyKeyFigureStandsOnItWithItsUnit() throws IOException {
+        ApiBuildReviewRequest request = request(example());
+        ApiBuildReviewAnswer answer = REVIEW.answer(REVIEW.done(request));
+        List<KeyNumber> numbers = ReviewKeyNumbers.of(answer.keyFigures());
+        assertThat(numbers).hasSize(answer.keyFigures().getClass().getRecordComponents().length);
+        String text = text(sheet(request));
+        assertThat(numbers).allSatisfy(n -> assertThat(text).contains(n.label() + n.value() + " " + n.unit()));
+    }
+
+    @Test
+    void namesOfAUserStayText() throws IOException {
+        ObjectNode document = example();
+        document.remove("compass"); // It names a run that is renamed here.
+        document.put("name", HOSTILE);
+        ((ObjectNode) document.at("/wiring/0")).put("name", HOSTILE);
+        ((ObjectNode) document.at("/items/0")).put("name", HOSTILE);
+        ((ObjectNode) document.at("/packs/0")).put("name", HOSTILE);
+        String html = sheet(request(document));
+        Document page = read(html);
+        assertThat(count(page, "script")).isZero();
+        assertThat(html).doesNotContain("<script", "\u202e");
+        assertThat(page.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo(HARMLESS);
+    }
+
+    @Test
+    void nothingIsFetched() throws IOException {
+        assertThat(sheet(request(example()))).doesNotContain("src=", "href", "url(", "@import", "<script", "<link");
+    }
+
+    @Test
+    void anAircraftWithoutNameLegsWiresDriveAndLaunchHasASheetToo() throws IOException {
+        ObjectNode document = example();
+        document.remove(List.of("name", "wiring", "compass", "rails"));
+        ((ObjectNode) document.get("mission")).remove(List.of("legs", "launch"));
+        document.set(
+                "propulsion",
+                MAPPER.readTree("{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84," + "\"controller\":0.95}}"));
+        String html = sheet(request(document));
+        Document page = read(html);
+        assertThat(html).doesNotContain("NaN", "null");
+        assertThat(count(page, "table")).isZero();
+        assertThat(count(page, "svg")).isEqualTo(3);
+        assertThat(text(html)).contains("Unnamed aircraft");
+    }
+
+    @Test
+    void findingsAreCounted() throws IOException {
+        assertThat(text(sheet(request(example())))).contains("1 attention, 3 notes");
+    }
+
+    @Test
+    void theExamplePrintsOnTwoPages(@TempDir Path folder) throws Exception {
+        assumeTrue(Files.isExecutable(CHROMIUM), "needs Chromium");
+        Path html = Files.writeString(folder.resolve("sheet.html"), sheet(request(example())));
+        Path pdf = folder.resolve("sheet.pdf");
+        Process printing = new ProcessBuilder(
+                        CHROMIUM.toString(),
+                        "--headless=new",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--no-first-run",
+                        "--disable-background-networking",
+                        "--user-data-dir=" + folder.resolve("profile"),
+                        "--no-pdf-header-footer",
+                        "--print-to-pdf=" + pdf,
+                        html.toUri().toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("log").toFile())
+                .start();
+        assertThat(printing.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+        assertThat(PAGE.matcher(printed).results().count()).isEqualTo(2);
+        // A4 in points, 595.28 by 841.89, as the printer rounds it.
+        assertThat(printed).containsPattern("/MediaBox \\[0 0 59[45][.0-9]* 84[12][.0-9]*\\]");
+    }
+
+    private static String sheet(ApiBuildReviewRequest request) {
+        return REVIEW.sheet().orElseThrow().apply(REVIEW.done(request));
+    }
+}
