@@ -54,9 +54,10 @@ public final class Binder {
     }
 
     private static <Q> Q bind(ObjectNode object, Leaves leaves, Class<Q> model, Faults faults) {
-        new StructureCheck(faults, leaves).object(object, model, "");
+        StructureCheck structure = new StructureCheck(faults, leaves);
+        structure.object(object, model, "");
         Q request = bindChecked(object, model);
-        Constraints.check(request, faults);
+        Constraints.check(request, structure.cutLists(), faults);
         faults.refuseIfAny(Reason.INVALID);
         return request;
     }

@@ -25,8 +25,12 @@ final class Constraints {
     /**
      * Notes every violation that is not the echo of a fault already known. Of many, only those are
      * put in words that are noted: a request may break a limit some ten thousand times.
+     *
+     * @param request a generated model
+     * @param cutLists how many entries a list had before it was cut, by its pointer
+     * @param faults so far
      */
-    static void check(Object request, Faults faults) {
+    static void check(Object request, Map<String, Integer> cutLists, Faults faults) {
         if (faults.full()) {
             return;
         }
@@ -35,7 +39,7 @@ final class Constraints {
                 .sorted((a, b) -> a.at.compareTo(b.at))
                 .filter(placed -> !faults.cover(placed.at))
                 .toList()
-                .forEach(placed -> faults.add(placed.at, code(placed.constraint()), () -> words(placed)));
+                .forEach(placed -> faults.add(placed.at, code(placed.constraint()), () -> words(placed, cutLists)));
     }
 
     private record Placed(String at, String name, ConstraintViolation<?> violation) {
@@ -58,7 +62,7 @@ final class Constraints {
         };
     }
 
-    private static String words(Placed placed) {
+    private static String words(Placed placed, Map<String, Integer> cutLists) {
         Object value = placed.violation.getInvalidValue();
         Map<String, Object> limits = placed.violation.getConstraintDescriptor().getAttributes();
         String name = placed.name;
@@ -66,7 +70,7 @@ final class Constraints {
             case "missing" -> name + " is missing";
             case "below_minimum" -> range(name, value, limits, "above", "at least");
             case "above_maximum" -> range(name, value, limits, "below", "at most");
-            case "wrong_size" -> size(name, value, limits);
+            case "wrong_size" -> size(name, cutLists.getOrDefault(placed.at, sizeOf(value)), value, limits);
             default -> name + " is not of the form it must have";
         };
     }
@@ -82,10 +86,12 @@ final class Constraints {
                 FieldUnit.withUnit(limits.get("value"), name));
     }
 
-    private static String size(String name, Object value, Map<String, Object> limits) {
-        boolean list = value instanceof List<?>;
-        int size = list ? ((List<?>) value).size() : ((String) value).length();
-        String what = list ? "entries" : "characters";
+    private static int sizeOf(Object value) {
+        return value instanceof List<?> list ? list.size() : ((String) value).length();
+    }
+
+    private static String size(String name, int size, Object value, Map<String, Object> limits) {
+        String what = value instanceof List<?> ? "entries" : "characters";
         int least = (Integer) limits.get("min");
         int most = (Integer) limits.get("max");
         return String.format(

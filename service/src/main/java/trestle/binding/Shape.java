@@ -2,6 +2,7 @@ package trestle.binding;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonValue;
+import jakarta.validation.constraints.Size;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
@@ -53,8 +54,9 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
      * A list.
      *
      * @param element kind of its elements
+     * @param most entries that the contract lets it have
      */
-    record Listed(Kind element) implements Kind {}
+    record Listed(Kind element, int most) implements Kind {}
 
     static Shape of(Class<?> model) {
         Shape known = KNOWN.get(model);
@@ -69,25 +71,26 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
         Map<String, Kind> fields = new LinkedHashMap<>();
         Map<String, String> wireNames = new LinkedHashMap<>();
         for (RecordComponent component : model.getRecordComponents()) {
-            String wireName = wireName(model, component);
-            fields.put(wireName, kind(component.getGenericType()));
+            Field field = field(model, component);
+            String wireName = field.getAnnotation(JsonProperty.class).value();
+            fields.put(wireName, kind(component.getGenericType(), field.getAnnotation(Size.class)));
             wireNames.put(component.getName(), wireName);
         }
         return new Shape(fields, wireNames);
     }
 
-    private static String wireName(Class<?> model, RecordComponent component) {
+    private static Field field(Class<?> model, RecordComponent component) {
         try {
-            Field field = model.getDeclaredField(component.getName());
-            return field.getAnnotation(JsonProperty.class).value();
+            return model.getDeclaredField(component.getName());
         } catch (NoSuchFieldException impossible) {
             throw new IllegalStateException("a record without a field of its own", impossible);
         }
     }
 
-    private static Kind kind(Type type) {
+    private static Kind kind(Type type, Size size) {
         if (type instanceof ParameterizedType list) {
-            return new Listed(kind(list.getActualTypeArguments()[0]));
+            return new Listed(
+                    kind(list.getActualTypeArguments()[0], null), size == null ? Integer.MAX_VALUE : size.max());
         }
         if (type == Double.class) {
             return Plain.NUMBER;

@@ -4,18 +4,22 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import trestle.endpoint.FieldUnit;
 
 /**
  * Holds a tree against the shape of a model: names, types, words. The leaves are read as the tree
  * has them, as JSON or as text. Every fault is noted with its pointer and taken out of the tree, so
- * that what remains always binds and can be validated further.
+ * that what remains always binds and can be validated further. A list that is too long is cut: ten
+ * thousands of entries break too many limits to look at.
  */
 final class StructureCheck {
     private final Faults faults;
     private final Leaves leaves;
+    private final Map<String, Integer> cutLists = new HashMap<>();
 
     StructureCheck(Faults faults, Leaves leaves) {
         this.faults = faults;
@@ -40,6 +44,16 @@ final class StructureCheck {
                 object.remove(name);
             }
         }
+    }
+
+    /**
+     * The lists that were cut, since they have more entries than the contract lets them have: one too
+     * many is left, so that the limit is still seen to be broken.
+     *
+     * @return how many entries each had, by its pointer
+     */
+    Map<String, Integer> cutLists() {
+        return cutLists;
     }
 
     private boolean fits(JsonNode value, Shape.Kind kind, String at, String name) {
@@ -76,6 +90,12 @@ final class StructureCheck {
                 whole = wrongType(pointer, name + "[" + i + "]", "a value", element);
             } else {
                 whole &= fits(element, listed.element(), pointer, name + "[" + i + "]");
+            }
+        }
+        if (whole && list.size() > listed.most()) {
+            cutLists.put(at, list.size());
+            while (list.size() > listed.most() + 1) {
+                list.remove(list.size() - 1);
             }
         }
         return whole;

@@ -128,6 +128,36 @@ class BinderTest {
     }
 
     @Test
+    void ofAListThatIsTooLongOnlyOneEntryTooManyIsHeldAgainstItsLimits() {
+        String spars = "{},".repeat(30_000) + "{}";
+        assertThat(faults(",\"spars\":[" + spars + "]"))
+                .extracting(ApiFault::at, ApiFault::message)
+                .containsExactly(
+                        tuple("/spars", "spars has 30001 entries: it must have 1 to 3"),
+                        tuple("/spars/0/length_mm", "length_mm is missing"),
+                        tuple("/spars/1/length_mm", "length_mm is missing"),
+                        tuple("/spars/2/length_mm", "length_mm is missing"),
+                        tuple("/spars/3/length_mm", "length_mm is missing"));
+    }
+
+    @Test
+    void aListWithOneEntryTooManyIsToldSo() {
+        String spar = "{\"length_mm\":5},";
+        assertThat(faults(",\"spars\":[" + spar.repeat(3) + "{\"length_mm\":5}]"))
+                .containsExactly(new ApiFault("/spars", "wrong_size", "spars has 4 entries: it must have 1 to 3"));
+        assertThat(bound(",\"spars\":[" + spar.repeat(2) + "{\"length_mm\":5}]").spars())
+                .hasSize(3);
+    }
+
+    @Test
+    void theStructureOfEveryEntryIsLookedAt() {
+        String spars = "{\"length_mm\":5},".repeat(5) + "{\"length_mm\":5,\"x\":1}";
+        assertThat(faults(",\"spars\":[" + spars + "]"))
+                .extracting(ApiFault::at)
+                .containsExactly("/spars/5/x");
+    }
+
+    @Test
     void aTextOfTheWrongLengthIsToldItsLimits() {
         assertThat(refused("{\"name\":\"Heron the 9th\",\"mass_g\":1}").faults())
                 .containsExactly(new ApiFault("/name", "wrong_size", "name has 13 characters: it must have 1 to 8"));

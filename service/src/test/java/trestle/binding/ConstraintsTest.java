@@ -8,6 +8,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMin;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -67,13 +68,13 @@ class ConstraintsTest {
 
     @Test
     void aRequestThatKeepsTheContractHasNoFault() {
-        Constraints.check(craft(List.of(new Craft.Spar(2.0))), faults);
+        Constraints.check(craft(List.of(new Craft.Spar(2.0))), Map.of(), faults);
         faults.refuseIfAny(Reason.INVALID);
     }
 
     @Test
     void faultsComeInTheOrderOfTheirPointers() {
-        Constraints.check(craft(List.of(WITHOUT_LENGTH, new Craft.Spar(0.5))), faults);
+        Constraints.check(craft(List.of(WITHOUT_LENGTH, new Craft.Spar(0.5))), Map.of(), faults);
         assertThat(noted())
                 .containsExactly(
                         new ApiFault("/spars/0/length_mm", "missing", "length_mm is missing"),
@@ -86,13 +87,13 @@ class ConstraintsTest {
     @Test
     void theEchoOfAKnownFaultIsNotNoted() {
         faults.add("/spars/0", "wrong_type", "spars[0] is 7: it must be an object");
-        Constraints.check(craft(List.of(WITHOUT_LENGTH, WITHOUT_LENGTH)), faults);
+        Constraints.check(craft(List.of(WITHOUT_LENGTH, WITHOUT_LENGTH)), Map.of(), faults);
         assertThat(noted()).extracting(ApiFault::at).containsExactly("/spars/0", "/spars/1/length_mm");
     }
 
     @Test
     void twoFaultsOfOneListAreBothNoted() {
-        Constraints.check(craft(Collections.nCopies(4, WITHOUT_LENGTH)), faults);
+        Constraints.check(craft(Collections.nCopies(4, WITHOUT_LENGTH)), Map.of(), faults);
         assertThat(noted())
                 .extracting(ApiFault::code)
                 .containsExactly("wrong_size", "missing", "missing", "missing", "missing");
@@ -103,7 +104,7 @@ class ConstraintsTest {
         Counting value = new Counting();
         List<Station> stations =
                 Stream.generate(() -> new Station(value)).limit(30_001).toList();
-        Constraints.check(new Stations(stations), faults);
+        Constraints.check(new Stations(stations), Map.of(), faults);
         assertThat(noted()).hasSize(1000);
         assertThat(value.words).hasValue(1000);
     }
@@ -114,7 +115,7 @@ class ConstraintsTest {
             faults.add("/x/" + i, "unknown_field", "x is not a field here");
         }
         Counting value = new Counting();
-        Constraints.check(new Stations(List.of(new Station(value))), faults);
+        Constraints.check(new Stations(List.of(new Station(value))), Map.of(), faults);
         assertThat(value.looks).hasValue(0);
     }
 }

@@ -21,8 +21,8 @@ class ShapeTest {
                         entry("covering", new Shape.Choice(List.of("film", "glass_cloth"))),
                         entry("mark", Shape.Plain.TEXT),
                         entry("wing", new Shape.Nested(Craft.Wing.class)),
-                        entry("spars", new Shape.Listed(new Shape.Nested(Craft.Spar.class))),
-                        entry("stations_mm", new Shape.Listed(Shape.Plain.NUMBER)));
+                        entry("spars", new Shape.Listed(new Shape.Nested(Craft.Spar.class), 3)),
+                        entry("stations_mm", new Shape.Listed(Shape.Plain.NUMBER, Integer.MAX_VALUE)));
     }
 
     @Test
