@@ -21,7 +21,7 @@ public final class PackWorkings {
             + Chain.number(Share.percentFromFraction(Stepper.STEP_CHARGE))
             + " % of the charge at most, shorter at the start and near the cutoff";
     private static final String MODEL =
-            "J. Crank, The Mathematics of Diffusion, chapter 6; parameters fitted to published"
+            "J. Crank, The Mathematics of Diffusion, chapter 6 (from memory); parameters fitted to published"
                     + " cells, /v1/reference/cell-chemistries";
     private static final String PRACTICE = "common practice, no source";
 

@@ -13,7 +13,7 @@ import trestle.units.Temperature;
 record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
     private static final String OHMIC = "Arrhenius law and rise of an empty cell; parameters fitted to published cells,"
             + " /v1/reference/cell-chemistries";
-    private static final String KINETIC = "J. Newman, Electrochemical Systems: Butler-Volmer, symmetric";
+    private static final String KINETIC = "J. Newman, Electrochemical Systems: Butler-Volmer, symmetric (from memory)";
 
     void write() {
         Pack pack = task.pack();

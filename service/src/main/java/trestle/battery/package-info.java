@@ -12,7 +12,7 @@
  * <p>The formulation is our own; its parameters were fitted to published sets:
  *
  * <ol>
- *   <li>J. Crank, The Mathematics of Diffusion, 2nd ed., 1975, chapter 6 (sphere eigenvalues).
+ *   <li>J. Crank, The Mathematics of Diffusion, 2nd ed., 1975, chapter 6 (sphere eigenvalues; from memory).
  *   <li>S. O'Kane et al., Physical Chemistry Chemical Physics 24 (2022) 7909: NMC811 21700 cell.
  *   <li>W. Ai et al., J. Electrochem. Soc. 167 (2020) 013512, and B. Rieger et al., J. Electrochem.
  *       Soc. 163 (2016) A3099: LCO pouch cell, set and measured discharges.

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.DoubleUnaryOperator;
+import trestle.api.Field;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiFault;
 
@@ -32,6 +33,19 @@ public final class Reading {
         }
         assume(at, FieldUnit.withUnit(fallback, at), because);
         return fallback;
+    }
+
+    /**
+     * The value given, or the contract's default, which is noted as an assumption.
+     *
+     * @param given value of the request, or null
+     * @param field its field, with a default
+     * @param owner JSON Pointer of the object that it belongs to
+     * @param because why that default
+     * @return a value
+     */
+    public <T> T orDefault(T given, Field<T> field, String owner, String because) {
+        return orDefault(given, field.fallback(), field.at(owner), because);
     }
 
     /** Notes an assumption. */
@@ -151,6 +165,11 @@ public final class Reading {
     /** The value given, or a default that goes without saying. */
     public static <T> T or(T given, T fallback) {
         return given == null ? fallback : given;
+    }
+
+    /** The value given, or the contract's default, where it goes without saying. */
+    public static <T> T or(T given, Field<T> field) {
+        return or(given, field.fallback());
     }
 
     /** An optional number of a request. */

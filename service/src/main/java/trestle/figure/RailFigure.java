@@ -36,7 +36,7 @@ public final class RailFigure {
      * @return an SVG document
      */
     public static String of(RailTask task, RailBudget budget, Theme theme) {
-        Page page = new Page(TITLE, summary(budget), budget.findings());
+        Page page = new Page(TITLE, summary(budget), budget.judgement().findings());
         if (budget.rails().isEmpty()) {
             page.note(Style.MUTED, "There is no rail to draw.");
             return page.finished(theme, TITLE + ". " + summary(budget));

@@ -12,9 +12,10 @@ import trestle.units.Time;
 
 /** How endurance and range were reached, in SI up to the answer's hours and kilometres. */
 public final class EnduranceWorkings {
-    static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapters 5 and 6";
+    static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapters 5 and 6 (from memory)";
     private static final String SEARCH =
-            "search: a grid, then R. P. Brent, Algorithms for Minimization Without Derivatives," + " chapter 5";
+            "search: a grid, then R. P. Brent, Algorithms for Minimization Without Derivatives,"
+                    + " chapter 5 (from memory)";
     private static final String FLOOR = "1.2 stall speeds, common practice, no source";
 
     private final EnduranceTask task;

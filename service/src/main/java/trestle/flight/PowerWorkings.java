@@ -64,7 +64,7 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
                     point.powerW(),
                     "W",
                     "monotone cubic through the measured points, at equal lift coefficient",
-                    "F. N. Fritsch, J. Butland, SIAM J. Sci. Stat. Comput. 5(2), 1984, 300");
+                    "F. N. Fritsch, J. Butland, SIAM J. Sci. Stat. Comput. 5(2), 1984, 300 (from memory)");
         }
     }
 

@@ -15,7 +15,7 @@
  * <p>Sources:
  *
  * <ol>
- *   <li>J. D. Anderson, <i>Introduction to Flight</i>, chapters 5 and 6: lift, drag polar, stall,
+ *   <li>J. D. Anderson, <i>Introduction to Flight</i>, chapters 5 and 6 (from memory): lift, drag polar, stall,
  *       power required, glide, climb, turn.
  *   <li>L. W. Traub, <i>Range and Endurance Estimates for Battery-Powered Aircraft</i>, Journal of
  *       Aircraft 48(2), 2011, 703–707, doi 10.2514/1.C031027: power required of a battery aircraft.

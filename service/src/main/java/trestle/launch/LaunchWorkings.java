@@ -13,7 +13,7 @@ import trestle.units.Share;
 
 /** How stall, launch, climb, glide and turn were reached, in SI. */
 public final class LaunchWorkings {
-    private static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapter 6";
+    private static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapter 6 (from memory)";
     private static final String PRACTICE = "common practice, no source";
     private static final String PATH =
             "classical Runge-Kutta, steps of 10 ms, on the equations of motion of a point mass; " + ANDERSON;

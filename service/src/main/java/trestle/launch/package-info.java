@@ -14,7 +14,7 @@
  * <p>Sources:
  *
  * <ol>
- *   <li>J. D. Anderson, <i>Introduction to Flight</i>, chapter 6: take-off, climb, glide, turn.
+ *   <li>J. D. Anderson, <i>Introduction to Flight</i>, chapter 6 (from memory): take-off, climb, glide, turn.
  *   <li>Lord Rayleigh, <i>The Theory of Sound</i>, volume 1, §156: a third of the mass of a spring
  *       moves with its end (from memory).
  *   <li>Common practice, no source: safe climb speed 1.3 stall speeds (as the airworthiness rules

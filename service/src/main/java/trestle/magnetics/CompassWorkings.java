@@ -12,7 +12,8 @@ import trestle.units.Share;
 
 /** How the fields at a compass were reached: in µT and mm, where µ0/(2π) is 200 µT mm/A. */
 public final class CompassWorkings {
-    private static final String FIELD = "D. Griffiths, Introduction to Electrodynamics, section 5.2, out less return";
+    private static final String FIELD =
+            "D. Griffiths, Introduction to Electrodynamics, section 5.2 (from memory), out less return";
     private static final String HEADING = "geometry: the field across the earth's";
 
     private final CompassTask task;

@@ -20,9 +20,10 @@ import trestle.units.Share;
  * @param planform the wing
  */
 record WingWorkings(Chain chain, BalanceTask task, Balance balance, Planform planform) {
-    private static final String CHORD = "D. Raymer, Aircraft Design: A Conceptual Approach, chapter 4";
-    private static final String ETKIN = "B. Etkin, L. Reid, Dynamics of Flight, chapter 2";
-    private static final String SLOPE = "USAF Stability and Control DATCOM, section 4.1.3.2, incompressible";
+    private static final String CHORD = "D. Raymer, Aircraft Design: A Conceptual Approach (from memory)";
+    private static final String ETKIN = "B. Etkin, L. Reid, Dynamics of Flight, chapter 2 (from memory)";
+    private static final String SLOPE =
+            "USAF Stability and Control DATCOM, section 4.1.3.2, incompressible (from memory)";
 
     void write() {
         List<Panel> panels = task.wing().orElseThrow().panels();

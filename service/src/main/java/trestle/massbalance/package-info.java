@@ -11,7 +11,7 @@
  * finite wings after Helmbold [4].
  *
  * <p>Sources: [1] FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapters 2, 3 and 7; FAA AC
- * 43.13-1B, chapter 10. [2] D. Raymer, Aircraft Design: A Conceptual Approach, chapter 4 (mean
+ * 43.13-1B, chapter 10. [2] D. Raymer, Aircraft Design: A Conceptual Approach (mean
  * chord, tail volume). [3] B. Etkin and L. Reid, Dynamics of Flight, chapter 2 (neutral point). [4]
  * USAF Stability and Control DATCOM, section 4.1.3.2 (lift slope), incompressible. Sources 2 to 4
  * are cited from memory for the equations; the values in the tests name their own.

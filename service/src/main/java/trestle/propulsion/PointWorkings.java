@@ -16,7 +16,7 @@ record PointWorkings(Chain chain, PropulsionTask task, OperatingPoint point, Str
             "blade elements in their own induced flow fitted to the UIUC Propeller Data Site, or"
                     + " the request's own measurements";
     private static final String COEFFICIENTS = "definition of CT and CP, UIUC Propeller Data Site";
-    private static final String DRELA = "M. Drela, First-Order DC Electric Motor Model, 2007";
+    private static final String DRELA = "M. Drela, First-Order DC Electric Motor Model, 2007 (quoted second hand)";
     private static final String CONTROLLER = "averaging stage, own form; placeholder losses";
 
     void write(String how) {

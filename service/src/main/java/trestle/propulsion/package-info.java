@@ -26,7 +26,7 @@
  *   <li>M. Drela, "First-Order DC Electric Motor Model", MIT Aero &amp; Astro, 2007, quoted second
  *       hand.
  *   <li>W. J. M. Rankine, R. E. Froude: momentum theory of the actuator disc, the limit of any
- *       propeller's efficiency. Textbook.
+ *       propeller's efficiency. Textbook, from memory.
  * </ol>
  */
 package trestle.propulsion;

@@ -1,8 +1,7 @@
 package trestle.rails;
 
 import java.util.List;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 
 /**
  * What the rails carry and draw.
@@ -10,19 +9,11 @@ import trestle.finding.Finding;
  * @param rails one a rail, in their order
  * @param systemsPowerW mean power of all rails from the pack, W
  * @param peakPowerW power of all rails at their peaks together, W
- * @param findings judgements
- * @param assumptions model choices that touched a number
+ * @param judgement what is to be said of it
  */
-public record RailBudget(
-        List<RailLoad> rails,
-        double systemsPowerW,
-        double peakPowerW,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
+public record RailBudget(List<RailLoad> rails, double systemsPowerW, double peakPowerW, Judgement judgement) {
+    /** Copies the list. */
     public RailBudget {
         rails = List.copyOf(rails);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 }

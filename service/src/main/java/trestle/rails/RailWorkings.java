@@ -14,7 +14,8 @@ import trestle.units.Temperature;
 
 /** How a budget of rails was reached, rail by rail. */
 public final class RailWorkings {
-    private static final String REGULATOR = "P. Horowitz, W. Hill, The Art of Electronics, 3rd edition, chapter 9";
+    private static final String REGULATOR =
+            "P. Horowitz, W. Hill, The Art of Electronics, 3rd edition, chapter 9 (from memory)";
     private static final String PEAK = "simultaneous peaks, or one more alone; common practice";
 
     private final RailTask task;

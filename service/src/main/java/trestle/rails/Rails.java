@@ -3,8 +3,7 @@ package trestle.rails;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
 import trestle.finding.Subject;
 
 /** The budget of the regulated rails. */
@@ -19,19 +18,19 @@ public final class Rails {
      */
     public static RailBudget of(RailTask task) {
         List<RailLoad> loads = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>();
+        Judge judge = new Judge();
         for (int i = 0; i < task.rails().size(); i++) {
             Rail rail = task.rails().get(i);
             RailLoad load = load(rail, task.supply());
             loads.add(load);
-            findings.addAll(RailFindings.of(rail, load, task.supply(), i));
+            RailChecks.judge(rail, load, task.supply(), i, judge);
         }
+        assume(task, judge);
         return new RailBudget(
                 loads,
                 loads.stream().mapToDouble(RailLoad::inputPowerW).sum(),
                 loads.stream().mapToDouble(RailLoad::peakInputPowerW).sum(),
-                findings,
-                assumptions(task));
+                judge.judgement());
     }
 
     private static RailLoad load(Rail rail, Supply supply) {
@@ -60,20 +59,17 @@ public final class Rails {
         return regulator.conversion().inputPowerW(supply.fullVoltageV(), regulator.outputVoltageV(), currentA);
     }
 
-    private static List<Assumption> assumptions(RailTask task) {
-        List<Assumption> assumptions = new ArrayList<>();
-        assumptions.add(new Assumption(
-                Subject.of(RailPart.RAILS),
-                "input currents at the pack's lowest voltage, heat and power at its full" + " voltage",
-                "each is greatest there"));
+    private static void assume(RailTask task, Judge judge) {
+        Subject rails = Subject.of(RailPart.RAILS);
+        judge.assume(
+                rails,
+                "input currents at the pack's lowest voltage, heat and power at its full voltage",
+                "each is greatest there");
         boolean switching =
                 task.rails().stream().anyMatch(r -> r.regulator().conversion() instanceof Conversion.Switching);
         if (switching) {
-            assumptions.add(new Assumption(
-                    Subject.of(RailPart.RAILS),
-                    "a switching regulator has one efficiency at all loads",
-                    "no efficiency curve is given"));
+            judge.assume(
+                    rails, "a switching regulator has one efficiency at all loads", "no efficiency curve is given");
         }
-        return assumptions;
     }
 }

@@ -17,9 +17,11 @@ import trestle.units.Temperature;
  */
 record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, SteadyState steady) {
     static final String BALANCE =
-            "F. Incropera, D. DeWitt, Fundamentals of Heat and Mass Transfer: cylinder, conduction," + " radiation";
-    private static final String CONVECTION = "S. Churchill, H. Chu, Int. J. Heat Mass Transfer 18 (1975), 1049";
-    private static final String AIR = "U.S. Standard Atmosphere, 1976, equations 42, 51, 53";
+            "F. Incropera, D. DeWitt, Fundamentals of Heat and Mass Transfer: cylinder, conduction,"
+                    + " radiation (from memory)";
+    private static final String CONVECTION =
+            "S. Churchill, H. Chu, Int. J. Heat Mass Transfer 18 (1975), 1049 (from memory)";
+    private static final String AIR = "U.S. Standard Atmosphere, 1976, equations 42, 51, 53 (from memory)";
 
     void write() {
         resistances();

@@ -69,7 +69,7 @@ public final class WireWorkings {
         if (gauge.system() == GaugeSystem.AWG) {
             double solidMm = Length.mmFromM(gauge.solidDiameterM());
             String law = "0.127*92^((36-" + Chain.number(Awg.number(gauge.designation())) + ")/39)";
-            chain.step("d_s", "solid diameter", solidMm, "mm", law, "ASTM B258");
+            chain.step("d_s", "solid diameter", solidMm, "mm", law, "ASTM B258 (law from memory)");
             chain.step("A", meaning, areaMm2, "mm²", "pi/4*d_s^2", "ASTM B258");
             String lay = Chain.number(Gauge.LAY_RATIO) + "*1000/(58*A)";
             String source = COPPER + "; 1.02 for the lay of strands is common practice";
@@ -191,7 +191,7 @@ public final class WireWorkings {
                 Energy.whFromJ(answer.energyCostJ().orElseThrow()),
                 "Wh",
                 "(P+1.5*P_m*m/1000)*t/3600",
-                "J. Anderson, Introduction to Flight, chapter 6: power with mass to the 3/2");
+                "J. Anderson, Introduction to Flight, chapter 6 (from memory): power with mass to the 3/2");
     }
 
     private double copperK() {

@@ -23,14 +23,14 @@
  *       secondary tables.
  *   <li>F. Incropera, D. DeWitt, Fundamentals of Heat and Mass Transfer: horizontal cylinder in
  *       free convection, after S. Churchill, H. Chu, International Journal of Heat and Mass
- *       Transfer 18 (1975), 1049; conduction through a cylindrical wall.
- *   <li>U.S. Standard Atmosphere, 1976, equations 51 and 53: viscosity and conductivity of air.
+ *       Transfer 18 (1975), 1049; conduction through a cylindrical wall; all from memory.
+ *   <li>U.S. Standard Atmosphere, 1976, equations 51 and 53 (from memory): viscosity and conductivity of air.
  *   <li>IEC 60287-2-1: thermal resistivity of insulations (PVC 6.0, XLPE 3.5 K m/W), read in a
  *       secondary table together with silicone rubber, 5.0 K m/W.
  *   <li>FAA AC 43.13-1B with change 1, chapter 11, pages 11-22 to 11-28: drop, harness derating.
  *   <li>I. Onderdonk and W. Preece, fusing currents, as commonly quoted.
  *   <li>E. Hairer, G. Wanner, Solving Ordinary Differential Equations II; J. Verwer et al., SIAM
- *       Journal on Scientific Computing 20 (1999), 1456: the second-order Rosenbrock method ROS2.
+ *       Journal on Scientific Computing 20 (1999), 1456 (from memory): the second-order Rosenbrock method ROS2.
  * </ol>
  */
 package trestle.wiring;

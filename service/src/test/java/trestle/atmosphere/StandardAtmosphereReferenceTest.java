@@ -24,7 +24,10 @@ class StandardAtmosphereReferenceTest {
         assertThat(air.speedOfSoundMPerS()).isCloseTo(soundMPerS, within(0.11));
     }
 
-    /** ICAO Doc 7488 / ISA, geopotential 0 and 11 000 m, five digits. */
+    /**
+     * ICAO Doc 7488 / ISA, geopotential 0 and 11 000 m, five digits: temperature and pressure read in a secondary
+     * table, the rest worked out from the standard's constants.
+     */
     @Test
     void icaoStandardAtmosphereIsMetToFiveDigits() {
         AirState seaLevel = StandardAtmosphere.at(0);

@@ -7,8 +7,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 /**
- * The cell model against isothermal porous-electrode discharges at constant power; sources in the
- * README of each folder. Errors of energy are in percent of the total energy of the curve, at each
+ * The cell model against isothermal discharges at constant power that we computed with the
+ * porous-electrode model of PyBaMM on published parameter sets, the sets that the model was fitted
+ * to: this shows how well the small model follows the large one, not how well either follows a given
+ * cell. Sources in the README of each folder, some 40 points a curve. Errors of energy are in percent of the total energy of the curve, at each
  * cutoff from 3.5 V down in steps of 0.1 V.
  */
 class CellModelReferenceTest {
@@ -39,27 +41,27 @@ class CellModelReferenceTest {
     private record Limit(double rmsV, double energyPercent, int highestCutoffTenths) {
         static Limit of(String source, double ratePerH, double ambientC) {
             return switch (source) {
-                case "ai2020" -> new Limit(0.009, 2, 35);
+                case "ai2020" -> new Limit(0.0088, 1.2, 35);
                 // The plateau lies at 3.2 to 3.3 V: 2 mV move the crossing of 3.2 V by a tenth of
                 // the energy. There the voltage is held instead.
-                case "prada2013" -> new Limit(0.0065, 2, 31);
+                case "prada2013" -> new Limit(0.0058, 1.35, 31);
                 default -> nmc(ratePerH, ambientC);
             };
         }
 
         private static Limit nmc(double ratePerH, double ambientC) {
             if (ratePerH <= 0.5) {
-                return new Limit(0.015, 2, 35);
+                return new Limit(0.0146, 1.6, 35);
             }
             if (ratePerH == 1 && ambientC >= 10) {
-                return new Limit(0.030, 3.5, 35);
+                return new Limit(0.0299, 3.25, 35);
             }
             // Outside the validated range, at the honest residual: surfaces of the grains starve,
             // which three modes do not follow. Without heating such rates are not met in practice.
             if (ratePerH == 1) {
-                return new Limit(0.024, 9.8, 35);
+                return new Limit(0.0234, 9.6, 35);
             }
-            return ambientC >= 40 ? new Limit(0.026, 2.5, 35) : new Limit(0.036, 15.5, 35);
+            return ambientC >= 40 ? new Limit(0.0248, 2.25, 35) : new Limit(0.0347, 15.05, 35);
         }
     }
 }

@@ -3,15 +3,14 @@ package trestle.battery;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The pouch set against the four discharges it was fitted to; see reference/rieger2016/README.md.
+ * The pouch set against the four discharges it was fitted to, 40 points each: how well it fits, not
+ * how well it foretells another cell. See reference/rieger2016/README.md.
  */
 class MeasuredPouchReferenceTest {
     private static final double NOMINAL_A = 2.28;
@@ -25,8 +24,8 @@ class MeasuredPouchReferenceTest {
     private static final double HEAT_CAPACITY_J_PER_K = 41.3;
 
     @ParameterizedTest
-    @CsvSource({"0.1, 0.015", "0.5, 0.007", "1, 0.006", "2, 0.0115"})
-    void measuredDischargesAreMetWithinOnePercentOfEnergy(double rate, double rmsV) {
+    @CsvSource({"0.1, 0.0145", "0.5, 0.0066", "1, 0.0059", "2, 0.0113"})
+    void measuredDischargesAreMetWithinSevenTenthsOfAPercentOfEnergy(double rate, double rmsV) {
         SampledCurve measured = measured(rate);
         SampledCurve ours = ours(rate);
         assertThat(measured.rmsAgainstV(ours)).isLessThan(rmsV);
@@ -34,7 +33,7 @@ class MeasuredPouchReferenceTest {
                 .mapToDouble(tenths -> tenths / 10.0)
                 .forEach(cutoffV -> assertThat(measured.energyErrorPercent(ours, cutoffV))
                         .as("energy to %s V", cutoffV)
-                        .isBetween(-1.0, 1.0));
+                        .isBetween(-0.66, 0.66));
     }
 
     @Test
@@ -52,15 +51,6 @@ class MeasuredPouchReferenceTest {
 
     private static SampledCurve measured(double rate) {
         String name = rate < 1 ? Double.toString(rate) : Integer.toString((int) rate);
-        List<double[]> rows = new ArrayList<>();
-        double energyJ = 0;
-        for (double[] row : SampledCurve.rowsOf("/reference/rieger2016/discharge_" + name + "C.csv")) {
-            if (!rows.isEmpty()) {
-                double[] last = rows.get(rows.size() - 1);
-                energyJ += rate * NOMINAL_A * (row[0] - last[0]) * (row[1] + last[1]) / 2;
-            }
-            rows.add(new double[] {row[0], row[1], energyJ});
-        }
-        return new SampledCurve(rows);
+        return SampledCurve.read("/reference/rieger2016/discharge_" + name + "C.csv");
     }
 }

@@ -9,15 +9,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A climb and a long cruise with bursts, against the porous-electrode model; see the READMEs of
- * okane2022 and ai2020.
+ * A climb and a long cruise with bursts, against the porous-electrode model of PyBaMM, at 40 samples;
+ * see the READMEs of okane2022 and ai2020. In the first mission 3.0 V is crossed in the step of a
+ * burst, where the energy can hardly miss.
  */
 class MissionReferenceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "okane2022, mission_25C.csv, 25, 36.4, 4.55, 18.2, 0.013",
-        "ai2020, mission_10C.csv, 10, 17.32, 2.165, 8.66, 0.005"
+        "okane2022, mission_25C.csv, 25, 36.4, 4.55, 18.2, 0.0083",
+        "ai2020, mission_10C.csv, 10, 17.32, 2.165, 8.66, 0.0042"
     })
     void voltageAndEnergyOfAStepwiseLoad(
             String source, String file, double ambientC, double climbW, double cruiseW, double burstW, double rmsV) {
@@ -25,8 +26,8 @@ class MissionReferenceTest {
         PackState full = Cells.one(Cells.setOf(source), Bath.keepingAt(ambientC + 273.15), 1);
         SampledCurve ours = SampledCurve.of(full, mission(climbW, cruiseW, burstW, 60), 2.4);
         double error = reference.energyErrorPercent(ours, 3.0);
-        assertThat(error).isCloseTo(0, within(0.25));
-        assertThat(reference.rmsAgainstV(ours)).isLessThan(rmsV);
+        assertThat(error).isCloseTo(0, within(0.02));
+        assertThat(reference.rmsAtSamplesV(ours)).isLessThan(rmsV);
     }
 
     private static Load.Profile mission(double climbW, double cruiseW, double burstW, int cycles) {

@@ -24,7 +24,7 @@ final class SampledCurve {
     }
 
     /** Rows of numbers under one heading. */
-    static List<double[]> rowsOf(String resource) {
+    private static List<double[]> rowsOf(String resource) {
         try (InputStream in = SampledCurve.class.getResourceAsStream(resource)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
@@ -103,6 +103,19 @@ final class SampledCurve {
     /** Error of the other's energy at a cutoff, % of this curve's energy. */
     double energyErrorPercent(SampledCurve other, double cutoffV) {
         return 100 * (other.energyAtJ(cutoffV) - energyAtJ(cutoffV)) / energyJ();
+    }
+
+    /**
+     * Root mean square difference of voltage at this curve's own samples between 0.5 and 95 % of its
+     * time, V: for loads that step, where a straight line between samples means nothing.
+     */
+    double rmsAtSamplesV(SampledCurve other) {
+        return Math.sqrt(rows.stream()
+                .filter(row -> row[0] >= 0.005 * durationS() && row[0] <= 0.95 * durationS())
+                .mapToDouble(row -> row[1] - other.at(row[0], 1))
+                .map(difference -> difference * difference)
+                .average()
+                .orElseThrow());
     }
 
     /** Root mean square difference of voltage over 0.5 to 95 % of this curve's time, V. */

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
-/** Discharges that heat the cell, against the porous-electrode model with lumped heating. */
+/** Discharges that heat the cell, against the porous-electrode model of PyBaMM with lumped heating. */
 class SelfHeatingReferenceTest {
     private static final double NMC_W_PER_K = 0.0531;
     private static final double NMC_J_PER_K = 42.8;
@@ -29,7 +29,7 @@ class SelfHeatingReferenceTest {
                 reference.lastV() - 0.1,
                 new SurfaceHeat(bath(source, ambientK)));
         boolean within1C = ratePerH <= 1;
-        // 2E lies outside the range and is held at its residual: 39 mV, and 1.0001 % (LCO, 0 °C).
+        // 2E lies outside the range and is held at its residual: 39 mV, and 1.000 % (LCO, 0 °C).
         double mostPercent = within1C ? 1.0 : 1.05;
         assertThat(reference.rmsAgainstV(ours)).isLessThan(within1C ? 0.018 : 0.039);
         IntStream.rangeClosed(20, 32)

@@ -7,7 +7,7 @@ import java.util.Map;
 import trestle.units.Length;
 
 /**
- * A propeller that no constant of the model was fitted to, its measurements, and how far the model
+ * A propeller that no constant of the model was fitted to, what is kept of its measurements, and how far the model
  * is off. See reference/uiuc-propellers/README.md.
  */
 record HoldOut(

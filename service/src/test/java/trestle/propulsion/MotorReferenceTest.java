@@ -11,32 +11,12 @@ import org.junit.jupiter.api.Test;
 import trestle.atmosphere.StandardAtmosphere;
 import trestle.units.Rotation;
 
-/** The motor against published measurements; see the README files beside the figures. */
+/**
+ * The motor against published measurements of voltage, current and speed; see
+ * reference/motor-full-throttle/README.md. No torque was measured there; what the torque rests on is
+ * the textbook's closed form below.
+ */
 class MotorReferenceTest {
-
-    /**
-     * reference/motor-bench-320: resistance 0.104 Ω and no-load current 1.57 A are identified from
-     * the first and the last of 19 rows alone, the speed constant is the printed one, and they hold
-     * the controller's loss too, since the supply side was measured. The 17 rows between are
-     * predictions: found within 2.7 % of current and 3.2 % of speed.
-     */
-    @Test
-    void benchOfA320RpmPerVoltMotorIsMetWithinFivePercent() {
-        Motor motor = motor(320, 0.10408, 1.5660);
-        List<String[]> rows = ReferenceRows.of("/reference/motor-bench-320/bench.csv");
-        assertThat(rows).hasSize(19);
-        for (String[] row : rows) {
-            double supplyV = Double.parseDouble(row[0]);
-            double supplyA = Double.parseDouble(row[1]);
-            double torqueNm = Double.parseDouble(row[2]);
-            double rotation = Rotation.radPerSFromRpm(Double.parseDouble(row[3]));
-            double motorA = motor.currentA(torqueNm, rotation);
-            assertThat(motor.voltageV(motorA, rotation) * motorA / supplyV).isCloseTo(supplyA, withPercentage(5));
-            double speed =
-                    (supplyV * supplyA / motorA - motorA * motor.resistanceOhm()) * motor.speedConstantRadPerSPerV();
-            assertThat(speed).isCloseTo(rotation, withPercentage(5));
-        }
-    }
 
     /**
      * reference/motor-full-throttle: speed constant and resistance of each of 13 motors from four

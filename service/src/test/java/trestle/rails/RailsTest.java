@@ -107,7 +107,7 @@ class RailsTest {
     void noRailsDrawNothing() {
         RailBudget budget = Rails.of(new RailTask(SIX_CELLS, List.of()));
         assertThat(budget.systemsPowerW()).isZero();
-        assertThat(budget.findings()).isEmpty();
+        assertThat(budget.judgement().findings()).isEmpty();
     }
 
     @Test
@@ -133,14 +133,15 @@ class RailsTest {
     }
 
     private static Finding only(RailBudget budget, Severity severity) {
-        List<Finding> found =
-                budget.findings().stream().filter(f -> f.severity() == severity).toList();
+        List<Finding> found = budget.judgement().findings().stream()
+                .filter(f -> f.severity() == severity)
+                .toList();
         assertThat(found).hasSize(1);
         return found.get(0);
     }
 
     private static List<String> codes(RailBudget budget, Severity severity) {
-        return budget.findings().stream()
+        return budget.judgement().findings().stream()
                 .filter(f -> f.severity() == severity)
                 .map(Finding::code)
                 .toList();

@@ -11,7 +11,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import trestle.units.Length;
 import trestle.units.Temperature;
 
-/** Melting currents against published ones, and our peak against them. */
+/**
+ * Melting currents against a published table of Preece's law (reference/fusing/README.md) and the short-circuit form
+ * of cables, from memory; and our peak against them. No worked example of Onderdonk's equation in a source that can be
+ * named was found.
+ */
 class FusingReferenceTest {
     private static final double CIRCULAR_MIL_M2 = Math.PI / 4 * 0.0254e-3 * 0.0254e-3;
 
@@ -24,22 +28,8 @@ class FusingReferenceTest {
                 .isCloseTo(currentA, within(1.5 * currentA * halfDigit / diameterIn + 1e-4 * currentA));
     }
 
-    /** A forum's AWG 16 at the diameter it gives, and at the true one; own arithmetic. */
-    @Test
-    void preeceForAwg16() {
-        assertThat(Fusing.preeceCurrentA(Length.mFromIn(0.0524))).isCloseTo(123, within(0.5));
-        assertThat(Fusing.preeceCurrentA(Gauge.awg(16).solidDiameterM())).isCloseTo(117.3, within(0.5));
-    }
-
-    /** 2581 circular mils, 25 to 1083 °C in 5 s: 168.9 A (the source slips in the sign). */
-    @Test
-    void onderdonksExampleIsReproduced() {
-        assertThat(Fusing.onderdonkCurrentA(2581 * CIRCULAR_MIL_M2, 25, 1083, 5))
-                .isCloseTo(168.9, within(0.05));
-    }
-
     /**
-     * ICEA short-circuit form: {@code (I/A)² t = 0.0297 log10((T2 + 234) / (T1 + 234))}; Onderdonk
+     * ICEA P-32-382, short circuits of insulated cable, from memory: {@code (I/A)² t = 0.0297 log10((T2 + 234) / (T1 + 234))}; Onderdonk
      * has 1/33, 2 % more.
      */
     @Test

@@ -33,8 +33,8 @@ public record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String
     Optional<Propulsion> read() {
         double durationS = reading.orDefault(
                 propulsion.fullThrottleDurationS(),
-                ApiAircraftPropulsion.DEFAULT_FULL_THROTTLE_DURATION_S,
-                at + "/full_throttle_duration_s",
+                ApiAircraftPropulsion.FULL_THROTTLE_DURATION_S,
+                at,
                 "the document gives none");
         reading.exactlyOne(at, List.of("motor", "efficiency"), propulsion.motor(), propulsion.efficiency());
         if (propulsion.motor() != null) {
@@ -100,7 +100,7 @@ public record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String
                     Mass.kgFromG(massG),
                     Length.mFromMm(place.armMm()),
                     OptionalDouble.of(0),
-                    OptionalDouble.of(Length.mFromMm(Reading.or(place.verticalMm(), ApiPartPlace.DEFAULT_VERTICAL_MM))),
+                    OptionalDouble.of(Length.mFromMm(Reading.or(place.verticalMm(), ApiPartPlace.VERTICAL_MM))),
                     0,
                     0,
                     Optional.empty()));

@@ -114,11 +114,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return new Aerodynamics(
                 airframe.drag().zeroLiftCoefficient(),
                 airframe.drag().oswaldEfficiency(),
-                reading.orDefault(
-                        airframe.maxLiftCoefficient(),
-                        ApiAirframe.DEFAULT_MAX_LIFT_COEFFICIENT,
-                        "/airframe/max_lift_coefficient",
-                        USUAL));
+                reading.orDefault(airframe.maxLiftCoefficient(), ApiAirframe.MAX_LIFT_COEFFICIENT, "/airframe", USUAL));
     }
 
     private Optional<Propulsion> propulsion() {
@@ -158,7 +154,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return Optional.of(new CompassLead(
                 index,
                 Reading.optional(run.separationMm(), Length::mFromMm),
-                Reading.or(run.twisted(), ApiPassingRun.DEFAULT_TWISTED),
+                Reading.or(run.twisted(), ApiPassingRun.TWISTED),
                 Length.mFromMm(run.distanceMm())));
     }
 
@@ -175,12 +171,11 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                         .launch(stall)
                         .orElseThrow(),
                 launching.motorDelayS(),
-                Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.DEFAULT_BANK_DEG))));
+                Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()))));
     }
 
     private double systemsPowerW() {
-        return reading.orDefault(
-                request.systemsPowerW(), ApiBuildReviewRequest.DEFAULT_SYSTEMS_POWER_W, "/systems_power_w", NOT_GIVEN);
+        return reading.orDefault(request.systemsPowerW(), ApiBuildReviewRequest.SYSTEMS_POWER_W, "", NOT_GIVEN);
     }
 
     private List<ApiPackSegment> segments() {
@@ -222,11 +217,9 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 1,
                 massKg,
                 Length.mFromMm(installed.armMm()),
-                OptionalDouble.of(
-                        Length.mFromMm(Reading.or(installed.lateralMm(), ApiInstalledPack.DEFAULT_LATERAL_MM))),
-                OptionalDouble.of(
-                        Length.mFromMm(Reading.or(installed.verticalMm(), ApiInstalledPack.DEFAULT_VERTICAL_MM))),
-                Mass.kgFromG(Reading.or(installed.massToleranceG(), ApiInstalledPack.DEFAULT_MASS_TOLERANCE_G)),
+                OptionalDouble.of(Length.mFromMm(Reading.or(installed.lateralMm(), ApiInstalledPack.LATERAL_MM))),
+                OptionalDouble.of(Length.mFromMm(Reading.or(installed.verticalMm(), ApiInstalledPack.VERTICAL_MM))),
+                Mass.kgFromG(Reading.or(installed.massToleranceG(), ApiInstalledPack.MASS_TOLERANCE_G)),
                 0,
                 parts.travel(installed.movableFromMm(), installed.movableToMm(), at));
     }
@@ -241,11 +234,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                     FieldUnit.withUnit(Math.round(Mass.gFromKg(segment.cell().massOrTypicalKg())), "_g"),
                     "typical of the chemistry; from memory");
         }
-        double overhead = Share.fractionFromPercent(reading.orDefault(
-                installed.overheadPercent(),
-                ApiInstalledPack.DEFAULT_OVERHEAD_PERCENT,
-                at + "/overhead_percent",
-                USUAL));
+        double overhead = Share.fractionFromPercent(
+                reading.orDefault(installed.overheadPercent(), ApiInstalledPack.OVERHEAD_PERCENT, at, USUAL));
         return installed.series() * installed.parallel() * segment.cell().massOrTypicalKg() * (1 + overhead);
     }
 
@@ -297,8 +287,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 .currentA(pack ? 1.0 : run.currentA())
                 .peakCurrentA(pack ? null : run.peakCurrentA())
                 .peakDurationS(run.peakDurationS())
-                .ambientC(ApiWireSizingRequest.DEFAULT_AMBIENT_C)
-                .altitudeM(ApiWireSizingRequest.DEFAULT_ALTITUDE_M)
+                .ambientC(ApiWireSizingRequest.AMBIENT_C.fallback())
+                .altitudeM(ApiWireSizingRequest.ALTITUDE_M.fallback())
                 .lengthMm(run.lengthMm())
                 .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
                 .maxDropPercent(run.maxDropPercent())
@@ -332,7 +322,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
 
     private Mission mission() {
         ApiMission mission = request.mission();
-        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.DEFAULT_HEADWIND_M_PER_S);
+        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.HEADWIND_M_PER_S);
         Double packC = mission.packTemperatureC();
         Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
         packStands(conditions.air().temperatureK());

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiCheck;
 import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiEnduranceAnswer;
 import trestle.api.model.ApiFinding;
@@ -24,7 +25,7 @@ import trestle.api.model.ApiRailBudgetAnswer;
 import trestle.api.model.ApiRunReview;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Writing;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.compassclearance.CompassWriting;
@@ -65,6 +66,7 @@ public final class ReviewWriting {
     private final Review review;
     private final Done<ApiBuildReviewRequest, Aircraft, Review> done;
     private final ReviewPlaces places;
+    private final List<ApiCheck> checks = new ArrayList<>();
     private final List<ApiFinding> findings = new ArrayList<>();
     private final List<ApiAssumption> assumptions = new ArrayList<>();
     private final Set<String> cautions = new LinkedHashSet<>();
@@ -77,7 +79,7 @@ public final class ReviewWriting {
     }
 
     ApiBuildReviewAnswer answer() {
-        ApiJudgement own = Judge.of(
+        ApiJudgement own = JudgementWriting.of(
                 review.findings(), review.assumptions(), places::ofReview, done.assumed(), List.of(), List.of());
         merge(own);
         ApiMassBalanceAnswer balance = BalanceWriting.write(
@@ -97,7 +99,8 @@ public final class ReviewWriting {
                 .railBudget(review.rails().map(this::rails).orElse(null))
                 .launchStall(review.launch().map(this::launch).orElse(null))
                 .compassClearance(review.compass().map(this::compass).orElse(null));
-        return answer.judgement(Judge.of(findings, assumptions, List.copyOf(cautions), List.copyOf(models)))
+        return answer.judgement(
+                        JudgementWriting.of(checks, findings, assumptions, List.copyOf(cautions), List.copyOf(models)))
                 .keyFigures(keyFigures())
                 .massBalance(balance)
                 .packEnergy(pack)
@@ -196,6 +199,7 @@ public final class ReviewWriting {
     }
 
     private void merge(ApiJudgement part) {
+        checks.addAll(part.checks());
         findings.addAll(part.findings());
         assumptions.addAll(part.assumptions());
         cautions.addAll(part.cautions());

@@ -45,8 +45,8 @@ public final class FlightReading {
                 Length.mFromMm(wingSpanMm),
                 reading.orDefault(
                         maxLiftCoefficient,
-                        ApiEnduranceRequest.DEFAULT_MAX_LIFT_COEFFICIENT,
-                        "/max_lift_coefficient",
+                        ApiEnduranceRequest.MAX_LIFT_COEFFICIENT,
+                        "",
                         "the request gives none; common practice, no source"));
     }
 
@@ -79,8 +79,7 @@ public final class FlightReading {
         Double altitudeM = conditions == null ? null : conditions.altitudeM();
         Double temperatureC = conditions == null ? null : conditions.temperatureC();
         Double pressureHpa = conditions == null ? null : conditions.pressureHpa();
-        double heightM = reading.orDefault(
-                altitudeM, ApiConditions.DEFAULT_ALTITUDE_M, at + "/altitude_m", "the request gives none");
+        double heightM = reading.orDefault(altitudeM, ApiConditions.ALTITUDE_M, at, "the request gives none");
         if (temperatureC == null) {
             reading.assume(
                     at + "/temperature_c",
@@ -168,11 +167,8 @@ public final class FlightReading {
                     | !takesNo("climb_rate_m_per_s", leg.climbRateMPerS())) {
                 return Optional.empty();
             }
-            double percent = reading.orDefault(
-                    leg.powerPercent(),
-                    ApiFlightLeg.DEFAULT_POWER_PERCENT,
-                    at + "/power_percent",
-                    "the request gives none");
+            double percent =
+                    reading.orDefault(leg.powerPercent(), ApiFlightLeg.POWER_PERCENT, at, "the request gives none");
             return Optional.of(new Leg.Descent(
                     leg.heightM(), leg.descentRateMPerS(), Share.fractionFromPercent(percent), airspeed));
         }
@@ -195,8 +191,8 @@ public final class FlightReading {
     public static double reserveFraction(Double reservePercent, String at, Reading reading) {
         return Share.fractionFromPercent(reading.orDefault(
                 reservePercent,
-                ApiEnduranceRequest.DEFAULT_RESERVE_PERCENT,
-                at + "/reserve_percent",
+                ApiEnduranceRequest.RESERVE_PERCENT,
+                at,
                 "the request gives none; common practice, no source"));
     }
 }

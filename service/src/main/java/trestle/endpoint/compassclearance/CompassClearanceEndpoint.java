@@ -13,7 +13,7 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -32,7 +32,7 @@ public final class CompassClearanceEndpoint
         implements Calculation<ApiCompassClearanceRequest, CompassTask, Clearance, ApiCompassClearanceAnswer> {
     private static final List<String> MODELS = List.of(
             "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
-                    + " Introduction to Electrodynamics, section 5.2)",
+                    + " Introduction to Electrodynamics, section 5.2; from memory)",
             "heading error: arc tangent of the field over the horizontal field of the" + " earth");
 
     private static final List<String> CAUTIONS =
@@ -80,7 +80,7 @@ public final class CompassClearanceEndpoint
 
     public static ApiJudgement judgement(
             Clearance clearance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(clearance.findings(), clearance.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(clearance.findings(), clearance.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a clearance stand below a place in a request. */

@@ -35,7 +35,7 @@ public final class CompassReading {
                     run.name(),
                     run.currentA(),
                     Length.mFromMm(run.separationMm()),
-                    Reading.or(run.twisted(), ApiCompassRun.DEFAULT_TWISTED),
+                    Reading.or(run.twisted(), ApiCompassRun.TWISTED),
                     Length.mFromMm(run.distanceMm()),
                     Reading.optional(run.lengthMm(), Length::mFromMm)));
         } catch (ImpossibleValue onALead) {
@@ -63,8 +63,8 @@ public final class CompassReading {
                 "the request gives none; usual in mid latitudes");
         double allowedDeg = reading.orDefault(
                 allowedErrorDeg,
-                ApiCompassClearanceRequest.DEFAULT_ALLOWED_HEADING_ERROR_DEG,
-                at + "/allowed_heading_error_deg",
+                ApiCompassClearanceRequest.ALLOWED_HEADING_ERROR_DEG,
+                at,
                 "the request gives none; common practice, no source");
         return new CompassTask(runs, FluxDensity.tFromUt(horizontalUt), Angle.radFromDeg(allowedDeg));
     }

@@ -14,7 +14,7 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -36,7 +36,8 @@ import trestle.propulsion.PropulsionMatch;
 public final class EnduranceEndpoint
         implements Calculation<ApiEnduranceRequest, EnduranceReading, EnduranceResult, ApiEnduranceAnswer> {
     private static final List<String> MODELS = List.of(
-            "level flight from a parabolic polar, a measured curve or a calibration (Anderson, Introduction to Flight)",
+            "level flight from a parabolic polar, a measured curve or a calibration (Anderson,"
+                    + " Introduction to Flight; from memory)",
             "endurance by the discharge of the pack at each power (compare Traub, J." + " Aircraft 48(2), 2011)",
             "U.S. Standard Atmosphere 1976");
 
@@ -102,7 +103,7 @@ public final class EnduranceEndpoint
 
     public static ApiJudgement judgement(
             EnduranceResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** A drive that is described is judged by itself too: its ratings hold in every flight. */
@@ -111,7 +112,7 @@ public final class EnduranceEndpoint
         PropulsionMatch match = drive.match();
         List<Finding> findings = joined(result.findings(), match.findings());
         List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
-        return Judge.of(
+        return JudgementWriting.of(
                 findings, assumptions, pointers::to, assumed, CAUTIONS, joined(MODELS, PropulsionMatchEndpoint.MODELS));
     }
 

@@ -55,7 +55,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             Optional<EnergyStore> store = request.pack() == null
                     ? Optional.ofNullable(request.usableEnergyWh()).map(wh -> new FixedEnergy(Energy.jFromWh(wh)))
                     : packStore.map(it -> it);
-            double headwindMPerS = Reading.or(request.headwindMPerS(), ApiEnduranceRequest.DEFAULT_HEADWIND_M_PER_S);
+            double headwindMPerS = Reading.or(request.headwindMPerS(), ApiEnduranceRequest.HEADWIND_M_PER_S);
             double reserve = FlightReading.reserveFraction(request.reservePercent(), "", reading);
             List<Leg> legs =
                     FlightReading.legs(request.legs(), request.airspeedMPerS(), headwindMPerS, "/legs", reading);

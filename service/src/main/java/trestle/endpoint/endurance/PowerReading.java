@@ -48,10 +48,7 @@ public record PowerReading(ApiEnduranceRequest request, Reading reading) {
             return calibrated(request.calibration());
         }
         double systemsW = reading.orDefault(
-                request.systemsPowerW(),
-                ApiEnduranceRequest.DEFAULT_SYSTEMS_POWER_W,
-                "/systems_power_w",
-                "the request gives none");
+                request.systemsPowerW(), ApiEnduranceRequest.SYSTEMS_POWER_W, "", "the request gives none");
         if (request.powerCurve() != null) {
             return measured(airframe, densityKgPerM3, systemsW);
         }

@@ -17,25 +17,25 @@ import trestle.endpoint.Reading;
 public final class LaunchFields {
     private static final List<Field> FIELDS = List.of(
             needed("release_speed_m_per_s", ApiLaunch::releaseSpeedMPerS, HAND, CATAPULT),
-            usual("angle_deg", ApiLaunch::angleDeg, ApiLaunch.DEFAULT_ANGLE_DEG, HAND, BUNGEE, CATAPULT),
-            usual("motor_delay_s", ApiLaunch::motorDelayS, ApiLaunch.DEFAULT_MOTOR_DELAY_S, HAND, BUNGEE, CATAPULT),
+            usual("angle_deg", ApiLaunch::angleDeg, ApiLaunch.ANGLE_DEG.fallback(), HAND, BUNGEE, CATAPULT),
+            usual("motor_delay_s", ApiLaunch::motorDelayS, ApiLaunch.MOTOR_DELAY_S.fallback(), HAND, BUNGEE, CATAPULT),
             taken("lift_off_airspeed_m_per_s", ApiLaunch::liftOffAirspeedMPerS, DOLLY),
-            usual("rolling_resistance", ApiLaunch::rollingResistance, ApiLaunch.DEFAULT_ROLLING_RESISTANCE, DOLLY),
+            usual("rolling_resistance", ApiLaunch::rollingResistance, ApiLaunch.ROLLING_RESISTANCE.fallback(), DOLLY),
             usual(
                     "roll_lift_coefficient",
                     ApiLaunch::rollLiftCoefficient,
-                    ApiLaunch.DEFAULT_ROLL_LIFT_COEFFICIENT,
+                    ApiLaunch.ROLL_LIFT_COEFFICIENT.fallback(),
                     DOLLY),
-            usual("dolly_mass_g", ApiLaunch::dollyMassG, ApiLaunch.DEFAULT_DOLLY_MASS_G, DOLLY),
+            usual("dolly_mass_g", ApiLaunch::dollyMassG, ApiLaunch.DOLLY_MASS_G.fallback(), DOLLY),
             needed("stiffness_n_per_m", ApiLaunch::stiffnessNPerM, BUNGEE),
             needed("stretch_m", ApiLaunch::stretchM, BUNGEE),
-            usual("cord_mass_g", ApiLaunch::cordMassG, ApiLaunch.DEFAULT_CORD_MASS_G, BUNGEE),
+            usual("cord_mass_g", ApiLaunch::cordMassG, ApiLaunch.CORD_MASS_G.fallback(), BUNGEE),
             usual(
                     "energy_return_percent",
                     ApiLaunch::energyReturnPercent,
-                    ApiLaunch.DEFAULT_ENERGY_RETURN_PERCENT,
+                    ApiLaunch.ENERGY_RETURN_PERCENT.fallback(),
                     BUNGEE),
-            usual("sliding_friction", ApiLaunch::slidingFriction, ApiLaunch.DEFAULT_SLIDING_FRICTION, BUNGEE),
+            usual("sliding_friction", ApiLaunch::slidingFriction, ApiLaunch.SLIDING_FRICTION.fallback(), BUNGEE),
             needed("rail_length_m", ApiLaunch::railLengthM, CATAPULT));
 
     private LaunchFields() {}

@@ -53,25 +53,15 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
     public double motorDelayS() {
         return launch.kind() == ApiLaunchKind.DOLLY
                 ? 0
-                : reading.orDefault(
-                        launch.motorDelayS(), ApiLaunch.DEFAULT_MOTOR_DELAY_S, at + "/motor_delay_s", USUAL);
+                : reading.orDefault(launch.motorDelayS(), ApiLaunch.MOTOR_DELAY_S, at, USUAL);
     }
 
     private Launch dolly(double stallSpeedMPerS) {
         return new Launch.Dolly(
                 liftOffAirspeedMPerS(stallSpeedMPerS),
-                reading.orDefault(
-                        launch.rollingResistance(),
-                        ApiLaunch.DEFAULT_ROLLING_RESISTANCE,
-                        at + "/rolling_resistance",
-                        USUAL),
-                reading.orDefault(
-                        launch.rollLiftCoefficient(),
-                        ApiLaunch.DEFAULT_ROLL_LIFT_COEFFICIENT,
-                        at + "/roll_lift_coefficient",
-                        USUAL),
-                Mass.kgFromG(reading.orDefault(
-                        launch.dollyMassG(), ApiLaunch.DEFAULT_DOLLY_MASS_G, at + "/dolly_mass_g", NOT_GIVEN)),
+                reading.orDefault(launch.rollingResistance(), ApiLaunch.ROLLING_RESISTANCE, at, USUAL),
+                reading.orDefault(launch.rollLiftCoefficient(), ApiLaunch.ROLL_LIFT_COEFFICIENT, at, USUAL),
+                Mass.kgFromG(reading.orDefault(launch.dollyMassG(), ApiLaunch.DOLLY_MASS_G, at, NOT_GIVEN)),
                 releaseHeightM(0.3));
     }
 
@@ -92,22 +82,16 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
         return new Launch.Bungee(
                 launch.stiffnessNPerM(),
                 launch.stretchM(),
-                Mass.kgFromG(reading.orDefault(
-                        launch.cordMassG(), ApiLaunch.DEFAULT_CORD_MASS_G, at + "/cord_mass_g", NOT_GIVEN)),
-                Share.fractionFromPercent(reading.orDefault(
-                        launch.energyReturnPercent(),
-                        ApiLaunch.DEFAULT_ENERGY_RETURN_PERCENT,
-                        at + "/energy_return_percent",
-                        USUAL)),
-                reading.orDefault(
-                        launch.slidingFriction(), ApiLaunch.DEFAULT_SLIDING_FRICTION, at + "/sliding_friction", USUAL),
+                Mass.kgFromG(reading.orDefault(launch.cordMassG(), ApiLaunch.CORD_MASS_G, at, NOT_GIVEN)),
+                Share.fractionFromPercent(
+                        reading.orDefault(launch.energyReturnPercent(), ApiLaunch.ENERGY_RETURN_PERCENT, at, USUAL)),
+                reading.orDefault(launch.slidingFriction(), ApiLaunch.SLIDING_FRICTION, at, USUAL),
                 angleRad(),
                 releaseHeightM(0.5));
     }
 
     private double angleRad() {
-        return Angle.radFromDeg(
-                reading.orDefault(launch.angleDeg(), ApiLaunch.DEFAULT_ANGLE_DEG, at + "/angle_deg", NOT_GIVEN));
+        return Angle.radFromDeg(reading.orDefault(launch.angleDeg(), ApiLaunch.ANGLE_DEG, at, NOT_GIVEN));
     }
 
     private double releaseHeightM(double usualM) {

@@ -15,7 +15,7 @@ import trestle.api.model.ApiThrustPoint;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -46,8 +46,9 @@ public final class LaunchStallEndpoint
         implements Calculation<ApiLaunchStallRequest, LaunchStallTask, LaunchStallResult, ApiLaunchStallAnswer> {
     private static final List<String> MODELS = List.of(
             "point mass in steady air, integrated in time from release to safe flight or"
-                    + " the ground (Anderson, Introduction to Flight, chapter 6)",
-            "cord as a linear spring, a third of its mass moving along (Rayleigh, The" + " Theory of Sound)",
+                    + " the ground (Anderson, Introduction to Flight, chapter 6; from memory)",
+            "cord as a linear spring, a third of its mass moving along (Rayleigh, The"
+                    + " Theory of Sound; from memory)",
             "U.S. Standard Atmosphere 1976");
 
     private static final List<String> CAUTIONS = List.of(
@@ -88,7 +89,7 @@ public final class LaunchStallEndpoint
                 FlightReading.polar(request.drag(), airframe.aspectRatio()),
                 thrust.orElseThrow(),
                 conditions.air(),
-                Reading.or(request.headwindMPerS(), ApiLaunchStallRequest.DEFAULT_HEADWIND_M_PER_S),
+                Reading.or(request.headwindMPerS(), ApiLaunchStallRequest.HEADWIND_M_PER_S),
                 launch.orElseThrow(),
                 motorDelayS,
                 turn,
@@ -124,7 +125,7 @@ public final class LaunchStallEndpoint
 
     public static ApiJudgement judgement(
             LaunchStallResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static Optional<Thrust> thrust(ApiLaunchStallRequest request, Reading reading) {
@@ -162,8 +163,8 @@ public final class LaunchStallEndpoint
         if (request.loadFactor() != null) {
             return new Turn(request.loadFactor());
         }
-        return Turn.ofBankRad(Angle.radFromDeg(reading.orDefault(
-                request.bankDeg(), ApiLaunchStallRequest.DEFAULT_BANK_DEG, "/bank_deg", "the request gives none")));
+        return Turn.ofBankRad(Angle.radFromDeg(
+                reading.orDefault(request.bankDeg(), ApiLaunchStallRequest.BANK_DEG, "", "the request gives none")));
     }
 
     private static Pointers pointers(ApiLaunchStallRequest request) {

@@ -53,15 +53,11 @@ public final class AirframeReading {
             return Optional.empty();
         }
         double shift = Share.fractionFromPercent(reading.orDefault(
-                shiftPercentMac,
-                ApiMassBalanceRequest.DEFAULT_FUSELAGE_SHIFT_PERCENT_MAC,
-                at + "/fuselage_shift_percent_mac",
-                BECAUSE_NOT_GIVEN));
+                shiftPercentMac, ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC, at, BECAUSE_NOT_GIVEN));
         if (tail == null) {
             return Optional.of(new Tailless(shift));
         }
-        double efficiency = reading.orDefault(
-                tail.efficiency(), ApiTail.DEFAULT_EFFICIENCY, at + "/tail/efficiency", BECAUSE_NOT_GIVEN);
+        double efficiency = reading.orDefault(tail.efficiency(), ApiTail.EFFICIENCY, at + "/tail", BECAUSE_NOT_GIVEN);
         return Optional.of(new Tail(
                 Area.m2FromDm2(tail.areaDm2()),
                 Length.mFromMm(tail.spanMm()),

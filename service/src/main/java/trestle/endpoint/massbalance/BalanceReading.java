@@ -38,13 +38,13 @@ public record BalanceReading(Reading reading) {
     private Item item(ApiBalanceItem item, String at) {
         return new Item(
                 item.name(),
-                Reading.or(item.quantity(), ApiBalanceItem.DEFAULT_QUANTITY),
+                Reading.or(item.quantity(), ApiBalanceItem.QUANTITY),
                 Mass.kgFromG(item.massG()),
                 Length.mFromMm(item.armMm()),
                 metres(item.lateralMm()),
                 metres(item.verticalMm()),
-                Mass.kgFromG(Reading.or(item.massToleranceG(), ApiBalanceItem.DEFAULT_MASS_TOLERANCE_G)),
-                Length.mFromMm(Reading.or(item.armToleranceMm(), ApiBalanceItem.DEFAULT_ARM_TOLERANCE_MM)),
+                Mass.kgFromG(Reading.or(item.massToleranceG(), ApiBalanceItem.MASS_TOLERANCE_G)),
+                Length.mFromMm(Reading.or(item.armToleranceMm(), ApiBalanceItem.ARM_TOLERANCE_MM)),
                 travel(item.movableFromMm(), item.movableToMm(), at));
     }
 
@@ -75,7 +75,7 @@ public record BalanceReading(Reading reading) {
         return new Support(
                 support.name(),
                 Mass.kgFromG(support.readingG()),
-                Mass.kgFromG(Reading.or(support.tareG(), ApiSupport.DEFAULT_TARE_G)),
+                Mass.kgFromG(Reading.or(support.tareG(), ApiSupport.TARE_G)),
                 Length.mFromMm(support.armMm()),
                 metres(support.lateralMm()),
                 Support.USUAL_READING_TOLERANCE_KG,

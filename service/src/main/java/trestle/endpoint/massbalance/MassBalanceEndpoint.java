@@ -13,7 +13,7 @@ import trestle.api.model.ApiMassBalanceRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -31,8 +31,9 @@ public final class MassBalanceEndpoint
         implements Calculation<ApiMassBalanceRequest, BalanceTask, Balance, ApiMassBalanceAnswer> {
     static final List<String> MODELS = List.of(
             "point-mass build-up and weighing (FAA-H-8083-1B)",
-            "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design)",
-            "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of" + " the USAF DATCOM)");
+            "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design; from memory)",
+            "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of"
+                    + " the USAF DATCOM; both from memory)");
 
     static final List<String> CAUTIONS = List.of(
             "Weigh and balance the finished aircraft before its first flight: a build-up is only as good as its list.",
@@ -106,7 +107,7 @@ public final class MassBalanceEndpoint
     /** The judgement on a balance, with its parts where a request has them. */
     public static ApiJudgement judgement(
             Balance balance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(balance.findings(), balance.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(balance.findings(), balance.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {

@@ -20,7 +20,7 @@ import trestle.battery.PowerStep;
 import trestle.battery.Surroundings;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -70,8 +70,7 @@ public final class PackEnergyEndpoint
                 load.orElseThrow(),
                 cutoff.orElseThrow(),
                 surroundings,
-                Share.fractionFromPercent(
-                        Reading.or(request.reservePercent(), ApiPackEnergyRequest.DEFAULT_RESERVE_PERCENT)));
+                Share.fractionFromPercent(Reading.or(request.reservePercent(), ApiPackEnergyRequest.RESERVE_PERCENT)));
     }
 
     @Override
@@ -98,7 +97,7 @@ public final class PackEnergyEndpoint
 
     public static ApiJudgement judgement(
             PackEnergy result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static Optional<Load> load(ApiPackLoad load, Reading reading) {

@@ -49,7 +49,7 @@ public final class PackReading {
     public static Optional<Pack> pack(
             List<ApiPackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
         double leadsOhm = Resistance.ohmFromMilliohm(
-                Reading.or(leadResistanceMilliohm, ApiPackEnergyRequest.DEFAULT_LEAD_RESISTANCE_MILLIOHM));
+                Reading.or(leadResistanceMilliohm, ApiPackEnergyRequest.LEAD_RESISTANCE_MILLIOHM));
         return Reading.each(segments, at, (segment, place) -> segment(segment, place, reading))
                 .map(read -> new Pack(read, leadsOhm));
     }
@@ -73,14 +73,11 @@ public final class PackReading {
                         segment.parallel(),
                         cell,
                         Share.fractionFromPercent(reading.orDefault(
-                                segment.healthPercent(),
-                                ApiPackSegment.DEFAULT_HEALTH_PERCENT,
-                                at + "/health_percent",
-                                NOT_GIVEN)),
+                                segment.healthPercent(), ApiPackSegment.HEALTH_PERCENT, at, NOT_GIVEN)),
                         Share.fractionFromPercent(reading.orDefault(
                                 segment.stateOfChargePercent(),
-                                ApiPackSegment.DEFAULT_STATE_OF_CHARGE_PERCENT,
-                                at + "/state_of_charge_percent",
+                                ApiPackSegment.STATE_OF_CHARGE_PERCENT,
+                                at,
                                 NOT_GIVEN))));
     }
 
@@ -217,8 +214,7 @@ public final class PackReading {
      * @return temperature, K
      */
     public static double ambientK(Double ambientC, String at, Reading reading) {
-        return Temperature.kFromC(
-                reading.orDefault(ambientC, ApiPackEnergyRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN));
+        return Temperature.kFromC(reading.orDefault(ambientC, ApiPackEnergyRequest.AMBIENT_C, at, NOT_GIVEN));
     }
 
     /** Where the parts of a pack stand: segments below one place, the rest below another. */

@@ -39,8 +39,7 @@ public record DriveReading(String at, Reading reading) {
      * @return the drive; empty where a contradiction was noted
      */
     public Optional<PropulsionSystem> system(ApiDrive drive, Optional<Supply> supply) {
-        int motorCount =
-                reading.orDefault(drive.motorCount(), ApiDrive.DEFAULT_MOTOR_COUNT, at + "/motor_count", NOT_GIVEN);
+        int motorCount = reading.orDefault(drive.motorCount(), ApiDrive.MOTOR_COUNT, at, NOT_GIVEN);
         Optional<Motor> motor = motor(drive.motor());
         Controller controller = controller(drive.controller());
         Optional<Propeller> propeller = new PropellerReading(at + "/propeller", reading).propeller(drive.propeller());
@@ -80,8 +79,8 @@ public record DriveReading(String at, Reading reading) {
                 controller.maxVoltageV(),
                 Resistance.ohmFromMilliohm(reading.orDefault(
                         controller.resistanceMilliohm(),
-                        ApiController.DEFAULT_RESISTANCE_MILLIOHM,
-                        at + "/controller/resistance_milliohm",
+                        ApiController.RESISTANCE_MILLIOHM,
+                        at + "/controller",
                         "the request gives none; a class of 40 to 80 A, no source")));
     }
 

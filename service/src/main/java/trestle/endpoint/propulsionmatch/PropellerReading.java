@@ -44,7 +44,7 @@ public record PropellerReading(String at, Reading reading) {
         boolean measured = data.get() instanceof CoefficientTable;
         // Beside a measured table neither number nor kind of blades touches anything.
         Reading noting = measured ? new Reading() : reading;
-        int blades = noting.orDefault(propeller.blades(), ApiPropeller.DEFAULT_BLADES, at + "/blades", NOT_GIVEN);
+        int blades = noting.orDefault(propeller.blades(), ApiPropeller.BLADES, at, NOT_GIVEN);
         ApiBladeType type = noting.orDefault(
                 propeller.bladeType(),
                 ApiBladeType.GENERAL,

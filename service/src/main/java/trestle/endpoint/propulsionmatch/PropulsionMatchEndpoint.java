@@ -9,7 +9,7 @@ import trestle.api.model.ApiPropulsionMatchRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.PropulsionFigure;
@@ -26,9 +26,9 @@ public final class PropulsionMatchEndpoint
             "propeller by blade elements in their own induced flow, fitted to one half of"
                     + " the UIUC Propeller Data Site (Brandt, Deters, Ananda, Dantsker, Selig)"
                     + " and checked against the other, or by its own measurements",
-            "motor of three constants (Drela, First-Order DC Electric Motor Model, 2007);"
+            "motor of three constants (Drela, First-Order DC Electric Motor Model, 2007, quoted second hand);"
                     + " controller as an averaging stage with losses of its own",
-            "momentum theory (Rankine, Froude) as the limit of any propeller");
+            "momentum theory (Rankine, Froude; from memory) as the limit of any propeller");
 
     private static final List<String> CAUTIONS = List.of(
             "A propeller maims: take it off while you set up, bolt the motor down for bench runs, keep everyone out of"
@@ -76,6 +76,6 @@ public final class PropulsionMatchEndpoint
 
     public static ApiJudgement judgement(
             PropulsionMatch match, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(match.findings(), match.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(match.findings(), match.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 }

@@ -13,7 +13,7 @@ import trestle.api.model.ApiRailBudgetRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -33,7 +33,7 @@ public final class RailBudgetEndpoint
         implements Calculation<ApiRailBudgetRequest, RailTask, RailBudget, ApiRailBudgetAnswer> {
     private static final List<String> MODELS = List.of(
             "switching regulator: input power is output power over efficiency; linear: input current is output current"
-                    + " (Horowitz and Hill, The Art of Electronics)",
+                    + " (Horowitz and Hill, The Art of Electronics; from memory)",
             "peak: all loads whose peaks can fall together, while the rest work");
 
     private static final List<String> CAUTIONS = List.of(
@@ -83,7 +83,7 @@ public final class RailBudgetEndpoint
 
     public static ApiJudgement judgement(
             RailBudget budget, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(budget.findings(), budget.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(budget.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */

@@ -59,7 +59,7 @@ public final class RailReading {
         Optional<Regulator> regulator = regulator(rail.regulator(), at + "/regulator", reading);
         Optional<List<Load>> loads =
                 Reading.each(rail.loads(), at + "/loads", (load, place) -> load(load, place, reading));
-        boolean essential = Reading.or(rail.essential(), ApiRail.DEFAULT_ESSENTIAL);
+        boolean essential = Reading.or(rail.essential(), ApiRail.ESSENTIAL);
         return regulator.flatMap(r -> loads.map(l -> new Rail(rail.name(), r, l, essential)));
     }
 
@@ -96,24 +96,20 @@ public final class RailReading {
 
     private static Optional<Conversion> conversion(ApiRegulator regulator, String at, Reading reading) {
         if (regulator.kind() == ApiRegulatorKind.LINEAR) {
-            boolean usual = ApiRegulator.DEFAULT_EFFICIENCY.equals(regulator.efficiency());
+            boolean usual = ApiRegulator.EFFICIENCY.fallback().equals(regulator.efficiency());
             // A generated client states the default whatever the kind.
             return usual || reading.takesNo("a linear regulator", at, "efficiency", regulator.efficiency())
                     ? Optional.of(new Conversion.Linear())
                     : Optional.empty();
         }
         return Optional.of(new Conversion.Switching(
-                reading.orDefault(regulator.efficiency(), ApiRegulator.DEFAULT_EFFICIENCY, at + "/efficiency", USUAL)));
+                reading.orDefault(regulator.efficiency(), ApiRegulator.EFFICIENCY, at, USUAL)));
     }
 
     private static Cooling cooling(ApiRegulatorCooling cooling, String at, Reading reading) {
-        double ambientC =
-                reading.orDefault(cooling.ambientC(), ApiRegulatorCooling.DEFAULT_AMBIENT_C, at + "/ambient_c", USUAL);
-        double highestC = reading.orDefault(
-                cooling.maxTemperatureC(),
-                ApiRegulatorCooling.DEFAULT_MAX_TEMPERATURE_C,
-                at + "/max_temperature_c",
-                USUAL);
+        double ambientC = reading.orDefault(cooling.ambientC(), ApiRegulatorCooling.AMBIENT_C, at, USUAL);
+        double highestC =
+                reading.orDefault(cooling.maxTemperatureC(), ApiRegulatorCooling.MAX_TEMPERATURE_C, at, USUAL);
         return new Cooling(
                 cooling.thermalResistanceKPerW(), Temperature.kFromC(ambientC), Temperature.kFromC(highestC));
     }
@@ -121,19 +117,19 @@ public final class RailReading {
     private static Optional<Load> load(ApiRailLoad load, String at, Reading reading) {
         LoadRole role = LoadRole.valueOf(reading.orDefault(load.role(), ApiLoadRole.OTHER, at + "/role", NOT_GIVEN)
                 .name());
-        double duty = Share.fractionFromPercent(reading.orDefault(
-                load.dutyPercent(), ApiRailLoad.DEFAULT_DUTY_PERCENT, at + "/duty_percent", NOT_GIVEN));
+        double duty = Share.fractionFromPercent(
+                reading.orDefault(load.dutyPercent(), ApiRailLoad.DUTY_PERCENT, at, NOT_GIVEN));
         if (load.peakA() == null) {
             reading.assume(at + "/peak_a", FieldUnit.withUnit(load.typicalA(), "_a"), "as typical_a");
         }
         return reading.notBelow(at, "peak_a", load.peakA(), "typical_a", load.typicalA())
                 ? Optional.of(new Load(
                         load.name(),
-                        Reading.or(load.quantity(), ApiRailLoad.DEFAULT_QUANTITY),
+                        Reading.or(load.quantity(), ApiRailLoad.QUANTITY),
                         load.typicalA(),
                         Reading.optional(load.peakA()),
                         duty,
-                        Reading.or(load.simultaneous(), ApiRailLoad.DEFAULT_SIMULTANEOUS),
+                        Reading.or(load.simultaneous(), ApiRailLoad.SIMULTANEOUS),
                         role))
                 : Optional.empty();
     }

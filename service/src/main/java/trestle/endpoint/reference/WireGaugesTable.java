@@ -22,7 +22,7 @@ public final class WireGaugesTable implements ReferenceTable {
 
     @Override
     public String summary() {
-        return "Conductors by gauge: American after ASTM B258, metric flexible after IEC 60228"
+        return "Conductors by gauge: American after ASTM B258 (law from memory), metric flexible after IEC 60228"
                 + " class 5; fusing currents after Preece and Onderdonk, as commonly quoted";
     }
 

@@ -69,11 +69,7 @@ public final class WireReading {
         if (request.gauge() != null && checked.isEmpty()) {
             return Optional.empty();
         }
-        double maxDrop = reading.orDefault(
-                request.maxDropPercent(),
-                ApiWireSizingRequest.DEFAULT_MAX_DROP_PERCENT,
-                at + "/max_drop_percent",
-                USUAL);
+        double maxDrop = reading.orDefault(request.maxDropPercent(), ApiWireSizingRequest.MAX_DROP_PERCENT, at, USUAL);
         return Optional.of(new WireTask(
                 run(name),
                 insulation(),
@@ -92,7 +88,7 @@ public final class WireReading {
                 Length.mFromMm(request.lengthMm()),
                 request.supplyVoltageV(),
                 Optional.ofNullable(request.peakCurrentA()).map(peakA -> new CurrentPeak(peakA, peakDurationS())),
-                Reading.or(request.strandsInParallel(), ApiWireSizingRequest.DEFAULT_STRANDS_IN_PARALLEL),
+                Reading.or(request.strandsInParallel(), ApiWireSizingRequest.STRANDS_IN_PARALLEL),
                 Reading.listed(request.connectors()).stream()
                         .map(WireReading::connector)
                         .toList(),
@@ -100,25 +96,19 @@ public final class WireReading {
     }
 
     private double peakDurationS() {
-        return reading.orDefault(
-                request.peakDurationS(),
-                ApiWireSizingRequest.DEFAULT_PEAK_DURATION_S,
-                at + "/peak_duration_s",
-                NOT_GIVEN);
+        return reading.orDefault(request.peakDurationS(), ApiWireSizingRequest.PEAK_DURATION_S, at, NOT_GIVEN);
     }
 
     private Surroundings surroundings() {
         Enclosure enclosure = Enclosure.valueOf(
                 reading.orDefault(request.enclosure(), ApiEnclosure.FREE_AIR, at + "/enclosure", NOT_GIVEN)
                         .name());
-        double ambientC = reading.orDefault(
-                request.ambientC(), ApiWireSizingRequest.DEFAULT_AMBIENT_C, at + "/ambient_c", NOT_GIVEN);
-        double altitudeM = reading.orDefault(
-                request.altitudeM(), ApiWireSizingRequest.DEFAULT_ALTITUDE_M, at + "/altitude_m", NOT_GIVEN);
+        double ambientC = reading.orDefault(request.ambientC(), ApiWireSizingRequest.AMBIENT_C, at, NOT_GIVEN);
+        double altitudeM = reading.orDefault(request.altitudeM(), ApiWireSizingRequest.ALTITUDE_M, at, NOT_GIVEN);
         int bundled = reading.orDefault(
                 request.bundledConductors(),
-                ApiWireSizingRequest.DEFAULT_BUNDLED_CONDUCTORS,
-                at + "/bundled_conductors",
+                ApiWireSizingRequest.BUNDLED_CONDUCTORS,
+                at,
                 "the two ways of a run lie together");
         return new Surroundings(
                 enclosure,
@@ -136,9 +126,8 @@ public final class WireReading {
 
     private double foamWallMm(Enclosure enclosure) {
         return enclosure == Enclosure.FOAM_CHANNEL
-                ? reading.orDefault(
-                        request.foamWallMm(), ApiWireSizingRequest.DEFAULT_FOAM_WALL_MM, at + "/foam_wall_mm", USUAL)
-                : Reading.or(request.foamWallMm(), ApiWireSizingRequest.DEFAULT_FOAM_WALL_MM);
+                ? reading.orDefault(request.foamWallMm(), ApiWireSizingRequest.FOAM_WALL_MM, at, USUAL)
+                : Reading.or(request.foamWallMm(), ApiWireSizingRequest.FOAM_WALL_MM);
     }
 
     private Insulation insulation() {
@@ -170,7 +159,7 @@ public final class WireReading {
                 connector.name(),
                 Resistance.ohmFromMilliohm(connector.resistanceMilliohm()),
                 connector.ratedCurrentA(),
-                Reading.or(connector.count(), ApiWireConnector.DEFAULT_COUNT));
+                Reading.or(connector.count(), ApiWireConnector.COUNT));
     }
 
     private static Flight flight(ApiWireFlight flight) {

@@ -13,7 +13,7 @@ import trestle.api.model.ApiWireSizingRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
-import trestle.endpoint.Judge;
+import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -29,9 +29,10 @@ import trestle.wiring.WiringPart;
 public final class WireSizingEndpoint
         implements Calculation<ApiWireSizingRequest, WireTask, WireSizing, ApiWireSizingAnswer> {
     private static final List<String> MODELS = List.of(
-            "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 and" + " IEC 60228",
-            "steady heat balance: natural convection (Churchill and Chu 1975), radiation,"
-                    + " conduction through the insulation (Incropera and DeWitt)",
+            "copper of 58 MS/m at 20 °C, 0.00393 /K (IEC 60028); gauges of ASTM B258 (law from memory) and"
+                    + " IEC 60228",
+            "steady heat balance: natural convection (Churchill and Chu 1975; from memory), radiation,"
+                    + " conduction through the insulation (Incropera and DeWitt; from memory)",
             "power to carry mass, dP/dm = 1.5 P/m");
 
     private static final List<String> CAUTIONS = List.of(
@@ -79,7 +80,7 @@ public final class WireSizingEndpoint
 
     public static ApiJudgement judgement(
             WireSizing sizing, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return Judge.of(sizing.findings(), sizing.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(sizing.findings(), sizing.assumptions(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a run stand below a place in a request. */

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Lift slope and neutral point against theory and against another published rule. */
-class StabilityReferenceTest {
+/** Lift slope and neutral point against theory and against another rule; what is published of it is from memory. */
+class StabilityClosedFormTest {
 
     /** Thin-section theory, 2π, for endless span; slender-wing theory, π A / 2, for no span. */
     @Test
@@ -46,7 +46,7 @@ class StabilityReferenceTest {
      */
     @ParameterizedTest
     @CsvSource({"6, 4, 0.4", "8, 4, 0.5", "10, 5, 0.5", "12, 5, 0.6", "16, 6, 0.5"})
-    void neutralPointIsNearAnotherPublishedRule(double aspectRatio, double tailAspectRatio, double tailVolume) {
+    void neutralPointIsNearAnotherRule(double aspectRatio, double tailAspectRatio, double tailVolume) {
         double chordM = 0.3;
         double spanM = aspectRatio * chordM;
         double areaM2 = chordM * spanM;

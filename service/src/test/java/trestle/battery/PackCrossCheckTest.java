@@ -7,10 +7,12 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import org.junit.jupiter.api.Test;
 
 /**
- * Packs against another implementation of the same equations, with plain steps of 2 s: NMC cells of
- * 5.1099 Ah kept at 25 °C, 54.6 W. Its end is the first step past the cutoff; allowance 0.2 %.
+ * Packs against an earlier implementation of our own of the same equations, with plain steps of 2 s,
+ * which is not in this repository: a check of the arithmetic, not of the model, and nothing
+ * published. NMC cells of 5.1099 Ah kept at 25 °C, 54.6 W. Its end is the first step past the
+ * cutoff; allowance 0.2 %.
  */
-class PackReferenceTest {
+class PackCrossCheckTest {
     private static final double CAPACITY_AH = 5.1099;
     private static final double POWER_W = 54.6;
 

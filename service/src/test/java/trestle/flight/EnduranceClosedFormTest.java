@@ -10,12 +10,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import trestle.atmosphere.AirState;
 
-/** Endurance against worked examples; see reference/flight-handbook/README.md. */
-class EnduranceReferenceTest {
+/** Endurance against closed forms that we worked out; see reference/endurance-closed-forms/README.md. */
+class EnduranceClosedFormTest {
     /** Air of exactly 1.225 kg/m³, as the examples take it. */
     private static final AirState AIR = airOf(1.225);
 
-    /** The aircraft of the Traub example: 9.34 N, 0.32 m², C_D0 0.015, k 0.13, η 0.5. */
+    /** An aircraft in Traub's notation, from memory: 9.34 N, 0.32 m², C_D0 0.015, k 0.13, η 0.5. */
     private static final TestAircraft TRAUB = TestAircraft.mapper()
             .in(AIR)
             .reserve(0)
@@ -48,7 +48,7 @@ class EnduranceReferenceTest {
      * its own best airspeed the calculation finds a little more.
      */
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/flight-handbook/peukert_endurance.csv", numLinesToSkip = 1)
+    @CsvFileSource(resources = "/reference/endurance-closed-forms/peukert_endurance.csv", numLinesToSkip = 1)
     void enduranceOnAPeukertBattery(double capacityAh, double exponent, double enduranceH, double rangeKm) {
         double leastDragPerAirspeedMPerS = 11.8435;
         EnduranceResult result = TRAUB.with(new PeukertStore(11.1, capacityAh, exponent))
@@ -79,7 +79,7 @@ class EnduranceReferenceTest {
 
     /** Endurance ∝ f sqrt(1 − f), greatest at f = 2/3. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/flight-handbook/battery_fraction.csv", numLinesToSkip = 1)
+    @CsvFileSource(resources = "/reference/endurance-closed-forms/battery_fraction.csv", numLinesToSkip = 1)
     void enduranceOverTheBatterysShareOfTheMass(double fraction, double relative) {
         double restKg = 2;
         double massKg = restKg / (1 - fraction);

@@ -5,18 +5,50 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiCheck;
 import trestle.api.model.ApiComputedBy;
 import trestle.api.model.ApiFinding;
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiOutcome;
 import trestle.api.model.ApiSeverity;
 import trestle.api.model.ApiVerdict;
 import trestle.finding.Assumption;
+import trestle.finding.Check;
 import trestle.finding.Finding;
+import trestle.finding.Judgement;
 import trestle.finding.Subject;
 
 /** Writes what a discipline thinks of its numbers into the part that every answer carries. */
-public final class Judge {
-    private Judge() {}
+public final class JudgementWriting {
+    private JudgementWriting() {}
+
+    /**
+     * The judgement on one calculation.
+     *
+     * @param judgement of the discipline
+     * @param place where the discipline's parts stand in the request
+     * @param assumed the defaults noted while reading the request
+     * @param cautions safety sentences
+     * @param models the models behind the numbers
+     * @return verdict, checks, findings worst first, assumptions, cautions and origin
+     */
+    public static ApiJudgement of(
+            Judgement judgement,
+            Function<Subject, String> place,
+            List<ApiAssumption> assumed,
+            List<String> cautions,
+            List<String> models) {
+        List<ApiAssumption> assumptions = new ArrayList<>(assumed);
+        judgement
+                .assumptions()
+                .forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
+        return of(
+                judgement.checks().stream().map(c -> write(c, place)).toList(),
+                judgement.findings().stream().map(f -> write(f, place)).toList(),
+                assumptions,
+                cautions,
+                models);
+    }
 
     /**
      * The judgement on one calculation.
@@ -39,12 +71,13 @@ public final class Judge {
         List<ApiFinding> written = findings.stream().map(f -> write(f, place)).toList();
         List<ApiAssumption> assumptions = new ArrayList<>(assumed);
         choices.forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
-        return of(written, assumptions, cautions, models);
+        return of(List.of(), written, assumptions, cautions, models);
     }
 
     /**
      * The judgement that follows from findings that are already written.
      *
+     * @param checks in their order
      * @param findings in any order
      * @param assumptions all of them
      * @param cautions safety sentences
@@ -52,12 +85,17 @@ public final class Judge {
      * @return the judgement
      */
     public static ApiJudgement of(
-            List<ApiFinding> findings, List<ApiAssumption> assumptions, List<String> cautions, List<String> models) {
+            List<ApiCheck> checks,
+            List<ApiFinding> findings,
+            List<ApiAssumption> assumptions,
+            List<String> cautions,
+            List<String> models) {
         List<ApiFinding> worstFirst = findings.stream()
                 .sorted(Comparator.comparing(ApiFinding::severity))
                 .toList();
         return ApiJudgement.builder()
                 .verdict(verdict(worstFirst))
+                .checks(checks)
                 .findings(worstFirst)
                 .assumptions(assumptions)
                 .cautions(cautions)
@@ -84,6 +122,24 @@ public final class Judge {
                 .at(place.apply(finding.subject()))
                 .value(Writing.boxed(finding.value()))
                 .limit(Writing.boxed(finding.limit()))
+                .build();
+    }
+
+    private static ApiCheck write(Check check, Function<Subject, String> place) {
+        return ApiCheck.builder()
+                .code(check.code())
+                .about(check.about())
+                .outcome(ApiOutcome.valueOf(check.outcome().name()))
+                .value(Writing.boxed(check.value()))
+                .limit(Writing.boxed(check.limit()))
+                .unit(check.unit().isEmpty() ? null : check.unit())
+                .marginPercent(Writing.boxed(check.marginPercent()))
+                .basis(check.basis().said())
+                .at(place.apply(check.subject()))
+                .give(
+                        check.give().isEmpty()
+                                ? null
+                                : check.give().stream().map(place).toList())
                 .build();
     }
 }

@@ -8,10 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Ten-second resistance of each set, times capacity, against another implementation of the same
- * equations; three digits.
+ * Ten-second resistance of each set, times capacity, against an earlier implementation of our own of
+ * the same equations, which is not in this repository; three digits. Nothing published.
  */
-class PulseResistanceReferenceTest {
+class PulseResistanceCrossCheckTest {
 
     @ParameterizedTest
     @CsvSource({"nmc, 0.183", "lipo, 0.120", "lco, 0.109", "lfp, 0.075", "nco, 0.057"})
