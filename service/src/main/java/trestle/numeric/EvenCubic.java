@@ -1,8 +1,8 @@
-package trestle.propulsion;
+package trestle.numeric;
 
 /** Values at even steps, read by a cubic through the neighbours (Catmull and Rom). */
-final class Cubic {
-    private Cubic() {}
+public final class EvenCubic {
+    private EvenCubic() {}
 
     /**
      * Cubic Hermite interpolation with central differences for slopes; at the ends the slope of the
@@ -12,7 +12,7 @@ final class Cubic {
      * @param place where to read, in steps from the first value, 0 to {@code values.length - 1}
      * @return the value there
      */
-    static double at(double[] values, double place) {
+    public static double at(double[] values, double place) {
         int node = node(values.length, place);
         double share = place - node;
         double from = values[node];
@@ -22,8 +22,14 @@ final class Cubic {
         return between(before, from, to, after, share);
     }
 
-    /** The step that a place lies in. */
-    static int node(int count, double place) {
+    /**
+     * The step that a place lies in.
+     *
+     * @param count how many values
+     * @param place where, in steps from the first value
+     * @return the value before it
+     */
+    public static int node(int count, double place) {
         return Math.min(count - 2, (int) place);
     }
 
@@ -37,7 +43,7 @@ final class Cubic {
      * @param share where between, 0 to 1
      * @return the value there
      */
-    static double between(double before, double from, double to, double after, double share) {
+    public static double between(double before, double from, double to, double after, double share) {
         double slopeFrom = (to - before) / 2;
         double slopeTo = (after - from) / 2;
         double bend = slopeFrom + slopeTo - 2 * (to - from);

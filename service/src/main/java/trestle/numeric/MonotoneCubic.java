@@ -1,12 +1,14 @@
-package trestle.flight;
-
-import trestle.numeric.ImpossibleValue;
+package trestle.numeric;
 
 /**
  * A piecewise cubic through given points that never overshoots them: between two points it stays
- * between their values. Slopes are the weighted harmonic means of [3], 0 at a turning point.
+ * between their values. Slopes are weighted harmonic means of the chords beside a point, 0 at a turning
+ * point.
+ *
+ * @see "F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic
+ *     interpolants, SIAM J. Sci. Stat. Comput. 5(2), 1984, 300–304 (from memory)"
  */
-final class MonotoneCubic {
+public final class MonotoneCubic {
     private final double[] x;
     private final double[] y;
     private final double[] slope;
@@ -17,7 +19,7 @@ final class MonotoneCubic {
      * @param x arguments, rising, at least two
      * @param y values, as many
      */
-    MonotoneCubic(double[] x, double[] y) {
+    public MonotoneCubic(double[] x, double[] y) {
         if (x.length < 2 || x.length != y.length) {
             throw new ImpossibleValue("points", "a curve needs at least two points");
         }
@@ -52,8 +54,13 @@ final class MonotoneCubic {
         return (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
     }
 
-    /** The value at an argument; outside the points the end value is held. */
-    double at(double argument) {
+    /**
+     * The value at an argument; outside the points the end value is held.
+     *
+     * @param argument the argument
+     * @return the value there
+     */
+    public double at(double argument) {
         int last = x.length - 1;
         if (argument <= x[0]) {
             return y[0];
@@ -73,19 +80,39 @@ final class MonotoneCubic {
                 + h * t * u * (u * slope[i] - t * slope[i + 1]);
     }
 
-    double first() {
+    /**
+     * The first point.
+     *
+     * @return its argument
+     */
+    public double first() {
         return x[0];
     }
 
-    double last() {
+    /**
+     * The last point.
+     *
+     * @return its argument
+     */
+    public double last() {
         return x[x.length - 1];
     }
 
-    double slopeAtFirst() {
+    /**
+     * Slope at the first point.
+     *
+     * @return value over argument
+     */
+    public double slopeAtFirst() {
         return slope[0];
     }
 
-    double slopeAtLast() {
+    /**
+     * Slope at the last point.
+     *
+     * @return value over argument
+     */
+    public double slopeAtLast() {
         return slope[slope.length - 1];
     }
 }

@@ -1,4 +1,4 @@
-package trestle.flight;
+package trestle.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,7 +10,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
-import trestle.numeric.ImpossibleValue;
 
 class MonotoneCubicTest {
 
