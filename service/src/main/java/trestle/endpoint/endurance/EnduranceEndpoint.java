@@ -110,8 +110,9 @@ public final class EnduranceEndpoint
     private static ApiJudgement judgement(
             EnduranceResult result, Drive drive, Pointers pointers, List<ApiAssumption> assumed) {
         PropulsionMatch match = drive.match();
-        List<Finding> findings = joined(result.findings(), match.findings());
-        List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
+        List<Finding> findings = joined(result.findings(), match.judgement().findings());
+        List<Assumption> assumptions =
+                joined(result.assumptions(), match.judgement().assumptions());
         return JudgementWriting.of(
                 findings, assumptions, pointers::to, assumed, CAUTIONS, joined(MODELS, PropulsionMatchEndpoint.MODELS));
     }
