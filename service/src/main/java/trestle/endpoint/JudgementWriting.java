@@ -103,6 +103,27 @@ public final class JudgementWriting {
                 .build();
     }
 
+    /**
+     * What several calculations think together.
+     *
+     * @param parts their judgements, in their order
+     * @return one judgement; a caution or a model that several have stands once
+     */
+    public static ApiJudgement merged(List<ApiJudgement> parts) {
+        return of(
+                parts.stream().flatMap(part -> part.checks().stream()).toList(),
+                parts.stream().flatMap(part -> part.findings().stream()).toList(),
+                parts.stream().flatMap(part -> part.assumptions().stream()).toList(),
+                parts.stream()
+                        .flatMap(part -> part.cautions().stream())
+                        .distinct()
+                        .toList(),
+                parts.stream()
+                        .flatMap(part -> part.computedBy().models().stream())
+                        .distinct()
+                        .toList());
+    }
+
     private static ApiVerdict verdict(List<ApiFinding> worstFirst) {
         if (worstFirst.isEmpty()) {
             return ApiVerdict.FIT;
