@@ -107,7 +107,7 @@ public final class MassBalanceEndpoint
     /** The judgement on a balance, with its parts where a request has them. */
     public static ApiJudgement judgement(
             Balance balance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(balance.findings(), balance.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(balance.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {
