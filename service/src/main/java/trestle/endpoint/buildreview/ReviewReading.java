@@ -33,6 +33,7 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.launch.Launch;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -61,9 +62,6 @@ import trestle.wiring.WireTask;
  */
 record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private static final String NOT_GIVEN = "the document gives none";
-
-    /** For reading a launch before the mass, and so the stall speed, is known. */
-    private static final double NOMINAL_STALL_M_PER_S = 10;
 
     private static final String USUAL = "the document gives none; common practice, no source";
 
@@ -164,14 +162,10 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             return Optional.empty();
         }
         LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
-        // Read once for its faults and defaults; the stall speed comes with the review.
-        launching.launch(NOMINAL_STALL_M_PER_S);
-        return Optional.of(new LaunchPlan(
-                stall -> new LaunchReading(launch, "/mission/launch", new Reading())
-                        .launch(stall)
-                        .orElseThrow(),
-                launching.motorDelayS(),
-                Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()))));
+        Optional<Launch> read = launching.read();
+        double motorDelayS = launching.motorDelayS();
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
+        return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
     }
 
     private double systemsPowerW() {
