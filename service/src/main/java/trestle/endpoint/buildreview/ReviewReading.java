@@ -17,7 +17,6 @@ import trestle.api.model.ApiPackInsulation;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
 import trestle.api.model.ApiRunCurrent;
-import trestle.api.model.ApiWireSizingRequest;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
 import trestle.battery.Pack;
@@ -52,7 +51,6 @@ import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Share;
 import trestle.units.Temperature;
-import trestle.wiring.WireTask;
 
 /**
  * Reads the document of an aircraft.
@@ -251,52 +249,26 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         if (pack) {
             takesNoCurrent(run, at);
         } else if (run.currentA() == null) {
-            reading.fault(at + "/current_a", "missing", "a run of given_current needs it");
+            reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
-        return WireReading.task(pattern(run, pack), run.name(), at, reading).map(task -> installed(run, pack, task));
+        return WireReading.laid(run, run.name(), !pack, at, reading)
+                .map(laid -> new InstalledRun(
+                        laid.plan(),
+                        pack ? OptionalDouble.empty() : Reading.optional(run.currentA()),
+                        laid.peak(),
+                        Reading.optional(run.supplyVoltageV()),
+                        Reading.optional(run.armMm(), Length::mFromMm)));
     }
 
     private void takesNoCurrent(ApiInstalledRun run, String at) {
         String because = "a run of pack_current takes its current from the aircraft";
         if (run.currentA() != null) {
-            reading.fault(at + "/current_a", "contradiction", because);
+            reading.fault(ApiInstalledRun.CURRENT_A.at(at), "contradiction", because);
         }
         if (run.peakCurrentA() != null) {
-            reading.fault(at + "/peak_current_a", "contradiction", because);
+            reading.fault(ApiInstalledRun.PEAK_CURRENT_A.at(at), "contradiction", because);
         }
-    }
-
-    private static InstalledRun installed(ApiInstalledRun run, boolean pack, WireTask task) {
-        return new InstalledRun(
-                pack ? InstalledRun.RunCurrent.PACK : InstalledRun.RunCurrent.GIVEN,
-                task,
-                run.supplyVoltageV() != null,
-                run.armMm() == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(run.armMm())));
-    }
-
-    /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
-    private static ApiWireSizingRequest pattern(ApiInstalledRun run, boolean pack) {
-        return ApiWireSizingRequest.builder()
-                .currentA(pack ? 1.0 : run.currentA())
-                .peakCurrentA(pack ? null : run.peakCurrentA())
-                .peakDurationS(run.peakDurationS())
-                .ambientC(ApiWireSizingRequest.AMBIENT_C.fallback())
-                .altitudeM(ApiWireSizingRequest.ALTITUDE_M.fallback())
-                .lengthMm(run.lengthMm())
-                .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
-                .maxDropPercent(run.maxDropPercent())
-                .gaugeSystem(run.gaugeSystem())
-                .gauge(run.gauge())
-                .strandsInParallel(run.strandsInParallel())
-                .insulation(run.insulation())
-                .insulationThicknessMm(run.insulationThicknessMm())
-                .bundledConductors(run.bundledConductors())
-                .enclosure(run.enclosure())
-                .bayTemperatureC(run.bayTemperatureC())
-                .foamWallMm(run.foamWallMm())
-                .connectors(run.connectors())
-                .build();
     }
 
     /** Air that an aircraft may meet can be colder than the cell model goes. */
