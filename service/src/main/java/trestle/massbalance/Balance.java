@@ -36,4 +36,17 @@ public record Balance(
     public Balance {
         moments = List.copyOf(moments);
     }
+
+    /**
+     * What the static margin may be off by: neutral point and CG together, independent of each other.
+     *
+     * @return a bound of two standard deviations, as a fraction of the mean chord; empty without a neutral point
+     */
+    public OptionalDouble staticMarginToleranceFraction() {
+        if (neutralPoint.isEmpty() || planform.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double offM = Math.hypot(neutralPoint.get().toleranceM(), centre.armToleranceM());
+        return OptionalDouble.of(offM / planform.get().meanAerodynamicChordM());
+    }
 }

@@ -27,7 +27,7 @@ public final class MassBalance {
         Centre centre = BuildUp.centre(task.items());
         Optional<Planform> planform = task.wing().map(Planform::of);
         Optional<NeutralPoint> neutralPoint =
-                planform.flatMap(wing -> task.tail().flatMap(t -> NeutralPoint.of(wing, t)));
+                task.wing().flatMap(wing -> task.tail().flatMap(t -> NeutralPoint.of(wing, t, task.fuselage())));
         Optional<Weighed> weighed = task.weighing().flatMap(w -> Scales.read(w, centre));
         List<Standing> standings = standings(task.items(), centre, weighed);
         Judge judge = new Judge();

@@ -37,7 +37,12 @@ public final class BalanceWriting {
                 .neutralPointArmMm(balance.neutralPoint()
                         .map(np -> Length.mmFromM(np.armM()))
                         .orElse(null))
+                .neutralPointToleranceMm(balance.neutralPoint()
+                        .map(np -> Length.mmFromM(np.toleranceM()))
+                        .orElse(null))
                 .staticMarginPercent(Writing.in(balance.staticMarginFraction(), Share::percentFromFraction))
+                .staticMarginTolerancePercent(
+                        Writing.in(balance.staticMarginToleranceFraction(), Share::percentFromFraction))
                 .inertiaKgM2(new ApiInertia(
                         balance.inertia().rollKgM2(),
                         balance.inertia().pitchKgM2(),

@@ -67,7 +67,8 @@ public final class MassBalanceEndpoint
                 parts.items(request.items(), ApiMassBalanceRequest.ITEMS.at("")),
                 Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
                 Optional.ofNullable(request.wing()).map(AirframeReading::wing),
-                AirframeReading.tail(request.tail(), tailless, request.fuselageShiftPercentMac(), "", reading),
+                AirframeReading.tail(request.tail(), tailless, shiftPercentMac(request, reading), "", reading),
+                Optional.ofNullable(request.fuselage()).map(AirframeReading::fuselage),
                 Optional.ofNullable(request.limits())
                         .map(l -> parts.limits(l, request.wing() != null, ApiMassBalanceRequest.LIMITS.at(""))),
                 parts.target(
@@ -120,12 +121,27 @@ public final class MassBalanceEndpoint
                 entry(BalancePart.PANELS, ApiWing.PANELS.at(wing)),
                 entry(BalancePart.TAIL, tail),
                 entry(BalancePart.TAIL_ARM, ApiTail.QUARTER_CHORD_ARM_MM.at(tail)),
+                entry(BalancePart.TAIL_HEIGHT, ApiTail.VERTICAL_MM.at(tail)),
+                entry(BalancePart.TAIL_DIHEDRAL, ApiTail.DIHEDRAL_DEG.at(tail)),
                 entry(BalancePart.FUSELAGE_SHIFT, ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC.at(airframe)),
                 entry(BalancePart.MAXIMUM_TAKEOFF_MASS, ApiBalanceLimits.MAX_TAKEOFF_MASS_G.at(limits)),
                 entry(BalancePart.FORWARD_LIMIT, limits),
                 entry(BalancePart.AFT_LIMIT, limits),
                 entry(BalancePart.LATERAL_LIMIT, ApiBalanceLimits.LATERAL_MM.at(limits)),
                 entry(BalancePart.TARGET, airframe)));
+    }
+
+    /** A fuselage of known shape has its own share, so what is added is the propeller's alone. */
+    private static Double shiftPercentMac(ApiMassBalanceRequest request, Reading reading) {
+        boolean judged = request.tail() != null || Boolean.TRUE.equals(request.tailless());
+        if (request.fuselage() == null || request.fuselageShiftPercentMac() != null || !judged) {
+            return request.fuselageShiftPercentMac();
+        }
+        reading.assume(
+                ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC.at(""),
+                "0 %",
+                "the fuselage's share follows from its shape, and the propeller's is not counted");
+        return 0.0;
     }
 
     private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {
