@@ -1,7 +1,6 @@
 package trestle.massbalance;
 
 import java.util.List;
-import java.util.Optional;
 import trestle.finding.Judge;
 import trestle.finding.Subject;
 import trestle.units.Length;
@@ -11,22 +10,20 @@ import trestle.units.Share;
 final class BalanceAssumptions {
     private BalanceAssumptions() {}
 
-    static void of(BalanceTask task, Optional<NeutralPoint> neutralPoint, Judge judge) {
+    static void of(Situation found, Judge judge) {
+        BalanceTask task = found.task();
         List<Item> items = task.items();
         unknown(items, items.stream().filter(i -> i.lateralM().isEmpty()).count(), "lateral", judge);
         unknown(items, items.stream().filter(i -> i.verticalM().isEmpty()).count(), "vertical", judge);
         tolerance(items, judge);
-        judge.assume(
-                Subject.of(BalancePart.ITEMS),
-                "each item is a point",
-                "sizes of items are not given, so the moments of inertia are lower bounds");
+        inertia(items, judge);
         if (task.wing().isPresent() && hasDihedral(task.wing().get())) {
             judge.assume(
                     Subject.of(BalancePart.PANELS),
                     "area, span and mean chord are those seen from above",
                     "dihedral shortens a panel's span by its cosine");
         }
-        neutralPoint.ifPresent(point -> stability(point, task, judge));
+        found.neutralPoint().ifPresent(point -> stability(point, task, judge));
     }
 
     private static void unknown(List<Item> items, long count, String place, Judge judge) {
@@ -46,6 +43,28 @@ final class BalanceAssumptions {
                         ? "masses and arms are exact"
                         : "a tolerance is a bound of two standard deviations, items independent",
                 exact ? "no item has a tolerance" : "independent errors add by root sum of squares");
+    }
+
+    private static void inertia(List<Item> items, Judge judge) {
+        Subject subject = Subject.of(BalancePart.ITEMS);
+        if (items.stream().noneMatch(i -> i.spread().orElse(null) instanceof Spread.OverWing)) {
+            judge.assume(
+                    subject,
+                    "moments of inertia are left out",
+                    "no item says that it is spread over the wing, and points leave out most of the roll inertia");
+            return;
+        }
+        long points = items.stream().filter(i -> i.spread().isEmpty()).count();
+        if (points > 0) {
+            judge.assume(
+                    subject,
+                    Judge.text("%d of %d items are points", points, items.size()),
+                    "their spread is not given, so the moments of inertia are lower bounds");
+        }
+        judge.assume(
+                subject,
+                "a spread item's own inertia is good to ± 30 %",
+                "spars and servos are not where the chord is; judgement, no source");
     }
 
     private static boolean hasDihedral(Wing wing) {

@@ -36,6 +36,13 @@ public record BalanceTask(
         Guard.present("fuselage", fuselage);
         Guard.present("limits", limits);
         Guard.present("target", target);
+        boolean hasTail = tail.filter(Tail.class::isInstance).isPresent();
+        for (Item item : items) {
+            Spread spread = item.spread().orElse(null);
+            if (spread instanceof Spread.OverWing && wing.isEmpty() || spread instanceof Spread.OverTail && !hasTail) {
+                throw new ImpossibleValue("items", "an item is spread over a wing or tail that is not there");
+            }
+        }
     }
 
     /**

@@ -77,6 +77,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
         var items = parts.items(request.items(), "/items");
+        parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
         Aerodynamics aerodynamics = aerodynamics(airframe);
         Optional<Cutoff> cutoff = pack.map(this::cutoff);
         Optional<Propulsion> propulsion = propulsion();
