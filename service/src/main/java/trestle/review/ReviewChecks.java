@@ -48,6 +48,30 @@ final class ReviewChecks {
                         cruise.isEmpty(),
                         "no-cruise",
                         "No airspeed can be flown, so packs and wires are judged without a cruise current."));
+        described(
+                Fitting.WIRING,
+                "wires-described",
+                "the wires",
+                ReviewPart.WIRING,
+                !aircraft.runs().isEmpty());
+        described(
+                Fitting.RAILS,
+                "rails-described",
+                "the regulated rails",
+                ReviewPart.RAILS,
+                !aircraft.rails().isEmpty());
+        described(
+                Fitting.COMPASS,
+                "compass-described",
+                "the compass",
+                ReviewPart.COMPASS,
+                aircraft.compass().isPresent());
+        described(
+                Fitting.LAUNCHER,
+                "launch-described",
+                "the launch",
+                ReviewPart.LAUNCH,
+                aircraft.mission().launch().isPresent());
         judge.check("full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, this::held);
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
         for (int i = 0; i < runs.size(); i++) {
@@ -59,6 +83,16 @@ final class ReviewChecks {
                         runs.get(i).task().run().name());
             }
         }
+    }
+
+    /** What is neither described nor said to be absent has been forgotten, as far as a verdict goes. */
+    private void described(Fitting fitting, String code, String about, ReviewPart part, boolean given) {
+        Subject subject = Subject.of(part);
+        judge.essential(code, about, subject, trial -> {
+            if (!given && !aircraft.notFitted().contains(fitting)) {
+                trial.notJudged(subject);
+            }
+        });
     }
 
     private void held(Trial trial) {
