@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
+import trestle.numeric.PolyLine;
 
 /**
  * One cell, new, as its user knows it.
@@ -118,9 +119,10 @@ public record Cell(
 
     private double meanCurveV() {
         int slices = 100;
+        PolyLine line = OpenCircuitPoint.line(openCircuitCurve);
         double sumV = 0;
         for (int i = 0; i < slices; i++) {
-            sumV += curveV((i + 0.5) / slices);
+            sumV += line.at((i + 0.5) / slices);
         }
         return sumV / slices;
     }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Properties;
+import trestle.numeric.PolyLine;
 import trestle.units.Charge;
 import trestle.units.Time;
 

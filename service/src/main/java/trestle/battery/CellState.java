@@ -119,12 +119,6 @@ final class CellState {
         return openV;
     }
 
-    /** Difference of the electrode potentials at the present surface charges, V. */
-    double surfaceV() {
-        double electrolyte = Math.max(1 - depletion, LEAST_ELECTROLYTE);
-        return openV - thermalV * Math.log(electrolyte);
-    }
-
     /** Open-circuit voltage at the mean charge, V: what it would recover to at rest. */
     double restV() {
         return set.electrodes().openCircuitV(charge);

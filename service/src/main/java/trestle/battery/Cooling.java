@@ -36,11 +36,12 @@ final class Cooling {
         return insulation.transferWPerM2K() * surfaceM2(pack) / pack.cellCount();
     }
 
-    static Bath bath(Pack pack, Segment segment, Surroundings surroundings) {
+    /** What surrounds a cell of a segment, given what one cell of the pack passes to the air, W/K. */
+    static Bath bath(Segment segment, double perCellWPerK, Surroundings surroundings) {
         return new Bath(
                 surroundings.ambientK(),
                 surroundings.startK(),
-                perCellWPerK(pack, surroundings.insulation()),
+                perCellWPerK,
                 HEAT_CAPACITY_J_PER_KG_K * segment.cell().massOrTypicalKg());
     }
 }

@@ -2,6 +2,7 @@ package trestle.battery;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import trestle.numeric.PolyLine;
 
 /**
  * Potentials of the two electrodes over the cell's state of charge, on a uniform grid with linear

@@ -3,6 +3,7 @@ package trestle.battery;
 import java.util.List;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
+import trestle.numeric.PolyLine;
 
 /**
  * A point of a measured open-circuit curve: a rest voltage, or a discharge at C/20 or slower with

@@ -2,8 +2,8 @@ package trestle.battery;
 
 import java.util.ArrayList;
 import java.util.List;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
+import trestle.finding.Judgement;
 import trestle.units.Time;
 
 /**
@@ -19,8 +19,7 @@ import trestle.units.Time;
  * @param cRatePerH mean current over capacity, 1/h
  * @param chargeTimeS time to put back the usable charge, s
  * @param curve the discharge in points, ends and knees kept
- * @param findings judgements
- * @param assumptions model choices that touched a number
+ * @param judgement what is to be said of it
  */
 public record PackEnergy(
         PackRatings ratings,
@@ -32,16 +31,13 @@ public record PackEnergy(
         double cRatePerH,
         double chargeTimeS,
         List<CurvePoint> curve,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
+        Judgement judgement) {
     /** Points of the curve that is returned. */
     static final int MOST_POINTS = 200;
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public PackEnergy {
         curve = List.copyOf(curve);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 
     /**
@@ -67,24 +63,16 @@ public record PackEnergy(
                 rate(task, discharge, ratings),
                 ratings.chargeTimeS(budget.usableChargeC()),
                 CurveThinning.thin(points, MOST_POINTS),
-                List.of(),
-                PackAssumptions.of(task));
-        return plain.with(PackFindings.of(task, start, plain));
+                new Judge().judgement());
+        Judge judge = new Judge();
+        PackChecks.judge(task, start, plain, judge);
+        PackChoices.note(task, judge);
+        return plain.with(judge.judgement());
     }
 
-    private PackEnergy with(List<Finding> found) {
+    private PackEnergy with(Judgement made) {
         return new PackEnergy(
-                ratings,
-                cutoffVoltageV,
-                discharge,
-                budget,
-                allowed,
-                times,
-                cRatePerH,
-                chargeTimeS,
-                curve,
-                found,
-                assumptions);
+                ratings, cutoffVoltageV, discharge, budget, allowed, times, cRatePerH, chargeTimeS, curve, made);
     }
 
     private static PowerAllowed allowed(

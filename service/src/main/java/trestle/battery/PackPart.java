@@ -36,6 +36,8 @@ public enum PackPart {
     STATE_OF_CHARGE,
     /** The load. */
     LOAD,
+    /** The load's profile. */
+    PROFILE,
     /** A step of the load's profile; index of the step. */
     PROFILE_STEP,
     /** The cutoff. */

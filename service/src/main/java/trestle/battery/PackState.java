@@ -25,10 +25,11 @@ public final class PackState {
      * @return its state
      */
     public static PackState of(Pack pack, Surroundings surroundings) {
+        double perCellWPerK = Cooling.perCellWPerK(pack, surroundings.insulation());
         return of(
                 pack,
                 pack.segments().stream()
-                        .map(it -> cell(it, Cooling.bath(pack, it, surroundings)))
+                        .map(it -> cell(it, Cooling.bath(it, perCellWPerK, surroundings)))
                         .toList());
     }
 

@@ -43,7 +43,7 @@ public final class PackFigure {
     }
 
     private String drawn(Theme theme) {
-        Page page = new Page(TITLE, summary(), result.findings());
+        Page page = new Page(TITLE, summary(), result.judgement().findings());
         if (!runs()) {
             return page.finished(theme, TITLE + ". " + summary());
         }

@@ -46,7 +46,7 @@ public final class PropulsionFigure {
     }
 
     private String drawn(Theme theme) {
-        Page page = new Page(TITLE, summary(), result.findings());
+        Page page = new Page(TITLE, summary(), result.judgement().findings());
         Axis x = Axis.between(0, fastestMPerS(), TICKS_ALONG);
         List<Panel> panels = new ArrayList<>();
         panels.add(thrust(x));

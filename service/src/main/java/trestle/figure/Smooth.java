@@ -2,15 +2,12 @@ package trestle.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import trestle.numeric.MonotoneCubic;
 
 /**
  * A smooth line through values that were computed at some places only.
  *
- * <p>Cubic pieces whose slopes are the harmonic means of the chords beside them: between two values
- * the line stays between them, so that it shows no peak that was not computed.
- *
- * @see "F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic
- *     interpolants, SIAM J. Sci. Stat. Comput. 5(2), 1984 (from memory)"
+ * <p>Between two values the line stays between them, so that it shows no peak that was not computed.
  */
 final class Smooth {
     /** Pieces of a line from one value to the next: no corner is seen at this many. */
@@ -23,10 +20,16 @@ final class Smooth {
         if (values.size() < 3 || !rise(values)) {
             return values;
         }
+        MonotoneCubic curve = new MonotoneCubic(
+                values.stream().mapToDouble(Point::x).toArray(),
+                values.stream().mapToDouble(Point::y).toArray());
         List<Point> line = new ArrayList<>();
         for (int i = 0; i + 1 < values.size(); i++) {
+            double fromX = values.get(i).x();
+            double width = values.get(i + 1).x() - fromX;
             for (int step = 0; step < STEPS; step++) {
-                line.add(between(values, i, (double) step / STEPS));
+                double x = fromX + width * step / STEPS;
+                line.add(new Point(x, curve.at(x)));
             }
         }
         line.add(values.get(values.size() - 1));
@@ -40,35 +43,5 @@ final class Smooth {
             }
         }
         return true;
-    }
-
-    /** Hermite's cubic over one interval; t from 0 to 1. */
-    private static Point between(List<Point> values, int i, double t) {
-        Point a = values.get(i);
-        Point b = values.get(i + 1);
-        double width = b.x() - a.x();
-        double from = slope(values, i) * width;
-        double to = slope(values, i + 1) * width;
-        double rise = b.y() - a.y();
-        double y = a.y() + t * (from + t * (3 * rise - 2 * from - to + t * (from + to - 2 * rise)));
-        return new Point(a.x() + t * width, y);
-    }
-
-    private static double slope(List<Point> values, int i) {
-        if (i == 0) {
-            return chord(values, 0);
-        }
-        if (i == values.size() - 1) {
-            return chord(values, i - 1);
-        }
-        double before = chord(values, i - 1);
-        double after = chord(values, i);
-        return before * after > 0 ? 2 / (1 / before + 1 / after) : 0;
-    }
-
-    private static double chord(List<Point> values, int i) {
-        Point a = values.get(i);
-        Point b = values.get(i + 1);
-        return (b.y() - a.y()) / (b.x() - a.x());
     }
 }

@@ -5,6 +5,7 @@ import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
 import java.util.List;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
+import trestle.numeric.MonotoneCubic;
 
 /**
  * Power from points measured in level flight, joined by a cubic that does not overshoot.

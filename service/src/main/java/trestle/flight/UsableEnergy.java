@@ -1,5 +1,7 @@
 package trestle.flight;
 
+import trestle.numeric.MonotoneCubic;
+
 /**
  * The usable energy of a store as a smooth function of the power it is drawn at.
  *

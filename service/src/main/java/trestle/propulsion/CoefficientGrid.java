@@ -1,5 +1,7 @@
 package trestle.propulsion;
 
+import trestle.numeric.EvenCubic;
+
 /**
  * Coefficients at even steps of advance ratio from rest, read by a cubic through the neighbours.
  */
@@ -38,7 +40,7 @@ final class CoefficientGrid {
             return new PropellerCoefficients(growth * thrusts[thrusts.length - 1], growth * powers[powers.length - 1]);
         }
         double place = advanceRatio / spacing;
-        return new PropellerCoefficients(Cubic.at(thrusts, place), Cubic.at(powers, place));
+        return new PropellerCoefficients(EvenCubic.at(thrusts, place), EvenCubic.at(powers, place));
     }
 
     /** Advance ratio of the last node. */

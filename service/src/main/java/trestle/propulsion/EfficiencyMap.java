@@ -1,5 +1,6 @@
 package trestle.propulsion;
 
+import trestle.numeric.EvenCubic;
 import trestle.numeric.Guard;
 
 /**
@@ -67,7 +68,7 @@ public final class EfficiencyMap {
             return 0;
         }
         double place = (AIRSPEEDS - 1) * airspeedMPerS / endMPerS;
-        double mostN = Cubic.at(greatestN, place);
+        double mostN = EvenCubic.at(greatestN, place);
         if (!(thrustN <= mostN)) {
             return 0;
         }
@@ -77,11 +78,11 @@ public final class EfficiencyMap {
 
     private double powerW(double airspeedPlace, double thrustRoot) {
         double place = (THRUSTS - 1) * thrustRoot;
-        int row = Cubic.node(AIRSPEEDS, airspeedPlace);
-        double from = Cubic.at(powerW[row], place);
-        double to = Cubic.at(powerW[row + 1], place);
-        double before = row > 0 ? Cubic.at(powerW[row - 1], place) : 2 * from - to;
-        double after = row < AIRSPEEDS - 2 ? Cubic.at(powerW[row + 2], place) : 2 * to - from;
-        return Cubic.between(before, from, to, after, airspeedPlace - row);
+        int row = EvenCubic.node(AIRSPEEDS, airspeedPlace);
+        double from = EvenCubic.at(powerW[row], place);
+        double to = EvenCubic.at(powerW[row + 1], place);
+        double before = row > 0 ? EvenCubic.at(powerW[row - 1], place) : 2 * from - to;
+        double after = row < AIRSPEEDS - 2 ? EvenCubic.at(powerW[row + 2], place) : 2 * to - from;
+        return EvenCubic.between(before, from, to, after, airspeedPlace - row);
     }
 }

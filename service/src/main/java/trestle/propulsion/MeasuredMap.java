@@ -2,6 +2,7 @@ package trestle.propulsion;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import trestle.numeric.PolyLine;
 
 /**
  * A measured table, read by straight lines between its rows: nothing is invented between them.
@@ -13,11 +14,15 @@ final class MeasuredMap implements PropellerMap {
     private final double[] advanceRatios;
     private final double[] thrusts;
     private final double[] powers;
+    private final PolyLine thrustLine;
+    private final PolyLine powerLine;
 
     private MeasuredMap(List<CoefficientRow> rows) {
         advanceRatios = rows.stream().mapToDouble(CoefficientRow::advanceRatio).toArray();
         thrusts = rows.stream().mapToDouble(CoefficientRow::thrustCoefficient).toArray();
         powers = rows.stream().mapToDouble(CoefficientRow::powerCoefficient).toArray();
+        thrustLine = new PolyLine(advanceRatios, thrusts);
+        powerLine = new PolyLine(advanceRatios, powers);
     }
 
     static MeasuredMap of(CoefficientTable table) {
@@ -30,15 +35,8 @@ final class MeasuredMap implements PropellerMap {
         if (advanceRatio > advanceRatios[last]) {
             return beyond(advanceRatio - advanceRatios[last]);
         }
-        int above = 1;
-        while (advanceRatios[above] < advanceRatio) {
-            above++;
-        }
-        double from = advanceRatios[above - 1];
-        double share = Math.max(0, (advanceRatio - from) / (advanceRatios[above] - from));
-        return new PropellerCoefficients(
-                thrusts[above - 1] + share * (thrusts[above] - thrusts[above - 1]),
-                powers[above - 1] + share * (powers[above] - powers[above - 1]));
+        double measured = Math.max(advanceRatios[0], advanceRatio);
+        return new PropellerCoefficients(thrustLine.at(measured), powerLine.at(measured));
     }
 
     /** The last line goes on, and no slower than to end thrust within the same distance again. */

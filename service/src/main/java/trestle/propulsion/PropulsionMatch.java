@@ -1,26 +1,16 @@
 package trestle.propulsion;
 
-import java.util.ArrayList;
-import java.util.List;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
+import trestle.finding.Judgement;
 
 /**
  * How propeller, motor, controller and supply go together.
  *
  * @param performance what the drive does
  * @param headroom what is left below each rating
- * @param findings judgements
- * @param assumptions model choices that touched a number
+ * @param judgement checks, findings, and the model choices that touched a number
  */
-public record PropulsionMatch(
-        DrivePerformance performance, Headroom headroom, List<Finding> findings, List<Assumption> assumptions) {
-
-    /** Copies the lists. */
-    public PropulsionMatch {
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
-    }
+public record PropulsionMatch(DrivePerformance performance, Headroom headroom, Judgement judgement) {
 
     /**
      * Matches a drive.
@@ -41,12 +31,13 @@ public record PropulsionMatch(
      */
     public static PropulsionMatch of(PropulsionTask task, PowerTrain train) {
         DrivePerformance performance = DrivePerformance.of(task, train);
-        List<Finding> findings = new ArrayList<>();
-        findings.addAll(RatingFindings.of(task.system(), performance.atFullThrottle()));
-        findings.addAll(FlightFindings.of(task, performance));
-        findings.addAll(PropellerFindings.of(task, performance));
-        findings.addAll(MeasurementFindings.of(task, performance, train));
+        Judge judge = new Judge();
+        RatingChecks.judge(task.system(), performance.atFullThrottle(), judge);
+        FlightChecks.judge(task, performance, judge);
+        PropellerChecks.judge(task, performance, judge);
+        MeasurementChecks.judge(task, performance, train, judge);
+        ModelChoices.assume(task, judge);
         return new PropulsionMatch(
-                performance, Headroom.of(task.system(), performance.atFullThrottle()), findings, ModelChoices.of(task));
+                performance, Headroom.of(task.system(), performance.atFullThrottle()), judge.judgement());
     }
 }

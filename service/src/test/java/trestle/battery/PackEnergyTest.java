@@ -178,7 +178,7 @@ class PackEnergyTest {
                 List.of());
         PackEnergy energy = of(pack(guessed), 200, new Cutoff.CellMinimum(), 0.2);
         assertThat(codes(energy)).contains("resistance-from-ac");
-        assertThat(energy.assumptions()).anyMatch(it -> it.subject().part() == PackPart.AC_RESISTANCE);
+        assertThat(energy.judgement().assumptions()).anyMatch(it -> it.subject().part() == PackPart.AC_RESISTANCE);
     }
 
     @Test
@@ -218,7 +218,7 @@ class PackEnergyTest {
         Pack half = Cells.pack(new Segment(12, 4, own, 1, 0.3));
         assertThat(PackState.of(half, ROOM).restVoltageV(0)).isCloseTo(3.5, within(1e-6));
         PackEnergy energy = of(pack(own), 200, new Cutoff.CellMinimum(), 0.2);
-        assertThat(energy.assumptions()).anyMatch(it -> it.subject().part() == PackPart.CHEMISTRY);
+        assertThat(energy.judgement().assumptions()).anyMatch(it -> it.subject().part() == PackPart.CHEMISTRY);
     }
 
     @Test
@@ -309,11 +309,11 @@ class PackEnergyTest {
     }
 
     private static List<String> codes(PackEnergy energy) {
-        return energy.findings().stream().map(Finding::code).toList();
+        return energy.judgement().findings().stream().map(Finding::code).toList();
     }
 
     private static Finding finding(PackEnergy energy, String code) {
-        return energy.findings().stream()
+        return energy.judgement().findings().stream()
                 .filter(it -> it.code().equals(code))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(code + " not in " + codes(energy)));

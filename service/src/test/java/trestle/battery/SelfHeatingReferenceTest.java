@@ -73,6 +73,9 @@ class SelfHeatingReferenceTest {
 
     /** Warms the cell by {@code i (U at the surfaces - V)}. */
     private static final class SurfaceHeat implements Trace {
+        private static final double FARADAY = 96485.33212;
+        private static final double GAS = 8.314462618;
+
         private final Bath bath;
         private double timeS;
         private double heatW;
@@ -90,8 +93,19 @@ class SelfHeatingReferenceTest {
             cellK += (heatW - lostW) * dtS / bath.heatCapacityJPerK();
             timeS = now.tally().timeS;
             Circuit circuit = now.circuit();
-            heatW = circuit.currentA() * (circuit.cell(0).surfaceV() - circuit.voltageV());
+            heatW = circuit.currentA() * (surfaceV(circuit.cell(0)) - circuit.voltageV());
             circuit.cell(0).temperatureK = cellK;
+        }
+
+        /** Difference of the electrode potentials at the surfaces: the voltage without the electrolyte's share. */
+        private static double surfaceV(CellState cell) {
+            CellModel model = cell.cell();
+            double lawsK = cell.thermalV() * FARADAY / (2 * GAS);
+            double fullExchangeA = 2
+                    * model.exchangeA()
+                    * Math.exp(-model.set().exchangeActivationK() * (1 / lawsK - 1 / CellModel.REFERENCE_K));
+            double electrolyte = Math.pow(cell.twoExchangeA() / fullExchangeA, 2);
+            return cell.openV() - cell.thermalV() * Math.log(electrolyte);
         }
     }
 }

@@ -22,7 +22,7 @@ class PropulsionMatchTest {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system()));
         DrivePerformance drive = match.performance();
         OperatingPoint cruise = drive.cruise().orElseThrow();
-        assertThat(match.findings()).isEmpty();
+        assertThat(match.judgement().findings()).isEmpty();
         assertThat(cruise.thrustN()).isCloseTo(Drives.dragN(Drives.CRUISE_M_PER_S, 0.028), within(1e-6));
         assertThat(cruise.throttleFraction()).isBetween(0.3, 0.8);
         assertThat(drive.thrustToWeightRatio().orElseThrow())
@@ -201,7 +201,7 @@ class PropulsionMatchTest {
                 List.of()));
         assertThat(match.performance().cruise()).isPresent();
         assertThat(match.performance().topSpeedMPerS().orElseThrow()).isCloseTo(cruise, within(0.01));
-        assertThat(match.findings()).extracting(Finding::code).doesNotContain("thrust-never-reaches-drag");
+        assertThat(match.judgement().findings()).extracting(Finding::code).doesNotContain("thrust-never-reaches-drag");
     }
 
     @Test
@@ -240,7 +240,7 @@ class PropulsionMatchTest {
     @Test
     void propellersOutsideTheDataAreNamedByWhatIsOutside() {
         Propeller odd = Propeller.ofSize(0.7, 0.9, 6, BladeType.WIDE);
-        List<Finding> findings = PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
+        List<Finding> findings = PropulsionMatch.of(Drives.task(Drives.with(odd))).judgement().findings().stream()
                 .filter(f -> f.code().equals("propeller-outside-checked-range"))
                 .toList();
         assertThat(findings)
@@ -250,7 +250,7 @@ class PropulsionMatchTest {
                         Subject.of(PropulsionPart.PROPELLER_PITCH),
                         Subject.of(PropulsionPart.PROPELLER_BLADES));
         assertThat(findings.get(0).message()).contains("27.56 in").contains("21 in");
-        assertThat(PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
+        assertThat(PropulsionMatch.of(Drives.task(Drives.with(odd))).judgement().findings().stream()
                         .map(Finding::code))
                 .contains("wide-blades-in-cruise");
     }
@@ -260,7 +260,7 @@ class PropulsionMatchTest {
         StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 60, 300, StandardAtmosphere.at(0));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(test))));
         assertThat(only(match, "static-test-impossible").value().orElseThrow()).isGreaterThan(1);
-        assertThat(match.findings()).extracting(Finding::code).contains("static-test-far-from-model");
+        assertThat(match.judgement().findings()).extracting(Finding::code).contains("static-test-far-from-model");
     }
 
     @Test
@@ -285,7 +285,7 @@ class PropulsionMatchTest {
         Finding finding = only(match, "propeller-table-impossible-in-flight");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value().orElseThrow()).isGreaterThan(finding.limit().orElseThrow());
-        assertThat(match.findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
+        assertThat(match.judgement().findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
     }
 
     @Test
@@ -334,7 +334,7 @@ class PropulsionMatchTest {
     void assumptionsNameThePropellersModelAndTheMissingNoLoadVoltage() {
         Motor plain = new Motor(33, 0.05, 1.2, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(plain)));
-        assertThat(match.assumptions())
+        assertThat(match.judgement().assumptions())
                 .extracting(a -> a.subject())
                 .contains(
                         Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
@@ -346,9 +346,12 @@ class PropulsionMatchTest {
     }
 
     private static Finding only(PropulsionMatch match, String code) {
-        List<Finding> found =
-                match.findings().stream().filter(f -> f.code().equals(code)).toList();
-        assertThat(found).describedAs("%s in %s", code, match.findings()).hasSize(1);
+        List<Finding> found = match.judgement().findings().stream()
+                .filter(f -> f.code().equals(code))
+                .toList();
+        assertThat(found)
+                .describedAs("%s in %s", code, match.judgement().findings())
+                .hasSize(1);
         return found.get(0);
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import trestle.battery.PackPart;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
+import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
@@ -24,22 +25,7 @@ import trestle.wiring.WiringPart;
 
 /** Where the parts of each discipline stand in the document of an aircraft. */
 public final class ReviewPlaces {
-    private static final Pointers BALANCE = new Pointers(Map.ofEntries(
-            entry(BalancePart.ITEMS, "/items"),
-            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
-            entry(BalancePart.WEIGHING, "/weighing"),
-            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
-            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
-            entry(BalancePart.WING, "/airframe/wing"),
-            entry(BalancePart.PANELS, "/airframe/wing/panels"),
-            entry(BalancePart.TAIL, "/airframe/tail"),
-            entry(BalancePart.TAIL_ARM, "/airframe/tail/quarter_chord_arm_mm"),
-            entry(BalancePart.FUSELAGE_SHIFT, "/airframe/fuselage_shift_percent_mac"),
-            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/airframe/limits/max_takeoff_mass_g"),
-            entry(BalancePart.FORWARD_LIMIT, "/airframe/limits"),
-            entry(BalancePart.AFT_LIMIT, "/airframe/limits"),
-            entry(BalancePart.LATERAL_LIMIT, "/airframe/limits/lateral_mm"),
-            entry(BalancePart.TARGET, "/airframe")));
+    private static final Pointers BALANCE = MassBalanceEndpoint.pointers("/airframe");
 
     private static final Pointers PACK = new Pointers(packs());
 
@@ -160,6 +146,7 @@ public final class ReviewPlaces {
         Map<Enum<?>, String> places = new HashMap<>(PackReading.pointers("/packs", ""));
         places.put(PackPart.PACK, "/packs");
         places.put(PackPart.LOAD, "/mission");
+        places.put(PackPart.PROFILE, "/mission");
         places.put(PackPart.AMBIENT, "/mission/conditions/temperature_c");
         places.put(PackPart.LEAD_RESISTANCE, "/wiring");
         places.put(PackPart.RESERVE, "/mission/reserve_percent");

@@ -32,6 +32,9 @@ import trestle.units.Share;
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
 public final class PackEnergyEndpoint
         implements Calculation<ApiPackEnergyRequest, PackTask, PackEnergy, ApiPackEnergyAnswer> {
+    private static final String SEGMENTS = ApiPackEnergyRequest.SEGMENTS.at("");
+    private static final String LOAD = ApiPackEnergyRequest.LOAD.at("");
+
     private static final List<String> MODELS = List.of(
             "cell of two electrodes with diffusion, kinetic and ohmic losses and self-heating, fitted to published"
                     + " parameter sets (O'Kane et al. 2022; Prada et al. 2013) and to a measured pouch cell"
@@ -59,10 +62,9 @@ public final class PackEnergyEndpoint
     @Override
     public PackTask read(ApiPackEnergyRequest request, Reading reading) {
         Optional<Load> load = load(request.load(), reading);
-        Optional<Pack> pack =
-                PackReading.pack(request.segments(), request.leadResistanceMilliohm(), "/segments", reading);
-        Optional<Cutoff> cutoff = pack.map(
-                p -> PackReading.cutoff(request.cutoff(), p.seriesCount(), p.fullVoltageV(), "/cutoff", reading));
+        Optional<Pack> pack = PackReading.pack(request.segments(), request.leadResistanceMilliohm(), SEGMENTS, reading);
+        Optional<Cutoff> cutoff = pack.map(p -> PackReading.cutoff(
+                request.cutoff(), p.seriesCount(), p.fullVoltageV(), ApiPackEnergyRequest.CUTOFF.at(""), reading));
         Surroundings surroundings = PackReading.surroundings(request.ambientC(), request.insulation(), "", reading);
         reading.refuseContradictions();
         return new PackTask(
@@ -80,7 +82,7 @@ public final class PackEnergyEndpoint
 
     @Override
     public ApiPackEnergyAnswer answer(Done<ApiPackEnergyRequest, PackTask, PackEnergy> done) {
-        Pointers pointers = new Pointers(PackReading.pointers("/segments", ""));
+        Pointers pointers = new Pointers(PackReading.pointers(SEGMENTS, ""));
         return PackWriting.write(
                 done.work(), names(done.request()), judgement(done.work(), pointers::to, done.assumed()));
     }
@@ -97,12 +99,16 @@ public final class PackEnergyEndpoint
 
     public static ApiJudgement judgement(
             PackEnergy result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static Optional<Load> load(ApiPackLoad load, Reading reading) {
         reading.exactlyOne(
-                "/load", List.of("power_w", "current_a", "profile"), load.powerW(), load.currentA(), load.profile());
+                LOAD,
+                List.of(ApiPackLoad.POWER_W.name(), ApiPackLoad.CURRENT_A.name(), ApiPackLoad.PROFILE.name()),
+                load.powerW(),
+                load.currentA(),
+                load.profile());
         if (load.powerW() != null) {
             return Optional.of(new Load.Power(load.powerW()));
         }
@@ -113,7 +119,7 @@ public final class PackEnergyEndpoint
             return Optional.empty();
         }
         if (load.profile().stream().noneMatch(step -> step.powerW() > 0)) {
-            reading.fault("/load/profile", "contradiction", "one step or more must be above 0 W");
+            reading.fault(ApiPackLoad.PROFILE.at(LOAD), "contradiction", "one step or more must be above 0 W");
             return Optional.empty();
         }
         return Optional.of(new Load.Profile(load.profile().stream()

@@ -1,15 +1,18 @@
 package trestle.endpoint.packenergy;
 
+import static java.util.Map.entry;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import trestle.api.Field;
 import trestle.api.model.ApiCell;
 import trestle.api.model.ApiPack;
 import trestle.api.model.ApiPackCutoff;
 import trestle.api.model.ApiPackEnergyRequest;
 import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackLoad;
 import trestle.api.model.ApiPackSegment;
 import trestle.battery.Cell;
 import trestle.battery.CellLimits;
@@ -63,11 +66,11 @@ public final class PackReading {
      * @return the pack; empty where a contradiction was noted
      */
     public static Optional<Pack> pack(ApiPack pack, String at, Reading reading) {
-        return pack(pack.segments(), pack.leadResistanceMilliohm(), at + "/segments", reading);
+        return pack(pack.segments(), pack.leadResistanceMilliohm(), ApiPack.SEGMENTS.at(at), reading);
     }
 
     private static Optional<Segment> segment(ApiPackSegment segment, String at, Reading reading) {
-        return cell(segment.cell(), at + "/cell", reading)
+        return cell(segment.cell(), ApiPackSegment.CELL.at(at), reading)
                 .map(cell -> new Segment(
                         segment.series(),
                         segment.parallel(),
@@ -84,12 +87,12 @@ public final class PackReading {
     private static Optional<Cell> cell(ApiCell cell, String at, Reading reading) {
         reading.atMostOne(
                 at,
-                List.of("dc_resistance_milliohm", "ac_resistance_milliohm"),
+                List.of(ApiCell.DC_RESISTANCE_MILLIOHM.name(), ApiCell.AC_RESISTANCE_MILLIOHM.name()),
                 cell.dcResistanceMilliohm(),
                 cell.acResistanceMilliohm());
         Chemistry chemistry = Chemistry.valueOf(cell.chemistry().name());
         if (chemistry == Chemistry.CUSTOM && cell.openCircuitCurve() == null) {
-            reading.fault(at + "/open_circuit_curve", "missing", "a custom cell needs its own curve");
+            reading.fault(ApiCell.OPEN_CIRCUIT_CURVE.at(at), "missing", "a custom cell needs its own curve");
             return Optional.empty();
         }
         List<OpenCircuitPoint> curve = Reading.listed(cell.openCircuitCurve()).stream()
@@ -101,13 +104,14 @@ public final class PackReading {
                     chemistry,
                     Charge.cFromAh(cell.capacityAh()),
                     resistance(cell),
-                    cell.massG() == null ? OptionalDouble.empty() : OptionalDouble.of(Mass.kgFromG(cell.massG())),
+                    Reading.optional(cell.massG(), Mass::kgFromG),
                     limits(cell),
                     curve));
         } catch (ImpossibleValue impossible) {
-            String field =
-                    impossible.argument().equals("openCircuitCurve") ? "/open_circuit_curve" : "/minimum_voltage_v";
-            reading.fault(at + field, "contradiction", impossible.getMessage());
+            Field<?> field = impossible.argument().equals("openCircuitCurve")
+                    ? ApiCell.OPEN_CIRCUIT_CURVE
+                    : ApiCell.MINIMUM_VOLTAGE_V;
+            reading.fault(field.at(at), "contradiction", impossible.getMessage());
             return Optional.empty();
         }
     }
@@ -148,15 +152,18 @@ public final class PackReading {
         }
         reading.atMostOne(
                 at,
-                List.of("pack_voltage_v", "cell_voltage_v", "weakest_cell_voltage_v"),
+                List.of(
+                        ApiPackCutoff.PACK_VOLTAGE_V.name(),
+                        ApiPackCutoff.CELL_VOLTAGE_V.name(),
+                        ApiPackCutoff.WEAKEST_CELL_VOLTAGE_V.name()),
                 cutoff.packVoltageV(),
                 cutoff.cellVoltageV(),
                 cutoff.weakestCellVoltageV());
         if (cutoff.countedCells() != null && cutoff.cellVoltageV() == null) {
-            reading.fault(at + "/cell_voltage_v", "missing", "counted_cells needs cell_voltage_v");
+            reading.fault(ApiPackCutoff.CELL_VOLTAGE_V.at(at), "missing", "counted_cells needs cell_voltage_v");
         }
         if (cutoff.packVoltageV() != null) {
-            below(cutoff.packVoltageV(), fullVoltageV, at + "/pack_voltage_v", reading);
+            below(cutoff.packVoltageV(), fullVoltageV, ApiPackCutoff.PACK_VOLTAGE_V.at(at), reading);
             return new Cutoff.PackVoltage(cutoff.packVoltageV());
         }
         if (cutoff.cellVoltageV() != null) {
@@ -170,7 +177,7 @@ public final class PackReading {
     private static Cutoff counted(ApiPackCutoff cutoff, int seriesCount, String at, Reading reading) {
         if (cutoff.countedCells() == null) {
             reading.assume(
-                    at + "/counted_cells",
+                    ApiPackCutoff.COUNTED_CELLS.at(at),
                     seriesCount + " cells",
                     "the cells in series; the request does not say what the controller counts");
         }
@@ -201,7 +208,7 @@ public final class PackReading {
         return Surroundings.of(
                 ambientK(ambientC, at, reading),
                 Insulation.valueOf(
-                        reading.orDefault(insulation, ApiPackInsulation.WRAPPED, at + "/insulation", NOT_GIVEN)
+                        reading.orDefault(insulation, ApiPackInsulation.WRAPPED, ApiPack.INSULATION.at(at), NOT_GIVEN)
                                 .name()));
     }
 
@@ -220,31 +227,34 @@ public final class PackReading {
     /** Where the parts of a pack stand: segments below one place, the rest below another. */
     public static Map<Enum<?>, String> pointers(String segments, String rest) {
         String segment = segments + "/{}";
-        String cell = segment + "/cell";
+        String cell = ApiPackSegment.CELL.at(segment);
+        String load = ApiPackEnergyRequest.LOAD.at(rest);
+        String cutoff = ApiPackEnergyRequest.CUTOFF.at(rest);
         return Map.ofEntries(
-                Map.entry(PackPart.PACK, rest),
-                Map.entry(PackPart.SEGMENT, segment),
-                Map.entry(PackPart.SERIES, segment + "/series"),
-                Map.entry(PackPart.CELL, cell),
-                Map.entry(PackPart.CHEMISTRY, cell + "/chemistry"),
-                Map.entry(PackPart.CAPACITY, cell + "/capacity_ah"),
-                Map.entry(PackPart.DC_RESISTANCE, cell + "/dc_resistance_milliohm"),
-                Map.entry(PackPart.AC_RESISTANCE, cell + "/ac_resistance_milliohm"),
-                Map.entry(PackPart.CELL_MASS, cell + "/mass_g"),
-                Map.entry(PackPart.MAX_CONTINUOUS_CURRENT, cell + "/max_continuous_current_a"),
-                Map.entry(PackPart.MAX_CHARGE_CURRENT, cell + "/max_charge_current_a"),
-                Map.entry(PackPart.MINIMUM_VOLTAGE, cell + "/minimum_voltage_v"),
-                Map.entry(PackPart.FULL_VOLTAGE, cell + "/full_voltage_v"),
-                Map.entry(PackPart.OPEN_CIRCUIT_CURVE, cell + "/open_circuit_curve"),
-                Map.entry(PackPart.HEALTH, segment + "/health_percent"),
-                Map.entry(PackPart.STATE_OF_CHARGE, segment + "/state_of_charge_percent"),
-                Map.entry(PackPart.LOAD, rest + "/load"),
-                Map.entry(PackPart.PROFILE_STEP, rest + "/load/profile/{}"),
-                Map.entry(PackPart.CUTOFF, rest + "/cutoff"),
-                Map.entry(PackPart.COUNTED_CELLS, rest + "/cutoff/counted_cells"),
-                Map.entry(PackPart.AMBIENT, rest + "/ambient_c"),
-                Map.entry(PackPart.LEAD_RESISTANCE, rest + "/lead_resistance_milliohm"),
-                Map.entry(PackPart.RESERVE, rest + "/reserve_percent"),
-                Map.entry(PackPart.INSULATION, rest + "/insulation"));
+                entry(PackPart.PACK, rest),
+                entry(PackPart.SEGMENT, segment),
+                entry(PackPart.SERIES, ApiPackSegment.SERIES.at(segment)),
+                entry(PackPart.CELL, cell),
+                entry(PackPart.CHEMISTRY, ApiCell.CHEMISTRY.at(cell)),
+                entry(PackPart.CAPACITY, ApiCell.CAPACITY_AH.at(cell)),
+                entry(PackPart.DC_RESISTANCE, ApiCell.DC_RESISTANCE_MILLIOHM.at(cell)),
+                entry(PackPart.AC_RESISTANCE, ApiCell.AC_RESISTANCE_MILLIOHM.at(cell)),
+                entry(PackPart.CELL_MASS, ApiCell.MASS_G.at(cell)),
+                entry(PackPart.MAX_CONTINUOUS_CURRENT, ApiCell.MAX_CONTINUOUS_CURRENT_A.at(cell)),
+                entry(PackPart.MAX_CHARGE_CURRENT, ApiCell.MAX_CHARGE_CURRENT_A.at(cell)),
+                entry(PackPart.MINIMUM_VOLTAGE, ApiCell.MINIMUM_VOLTAGE_V.at(cell)),
+                entry(PackPart.FULL_VOLTAGE, ApiCell.FULL_VOLTAGE_V.at(cell)),
+                entry(PackPart.OPEN_CIRCUIT_CURVE, ApiCell.OPEN_CIRCUIT_CURVE.at(cell)),
+                entry(PackPart.HEALTH, ApiPackSegment.HEALTH_PERCENT.at(segment)),
+                entry(PackPart.STATE_OF_CHARGE, ApiPackSegment.STATE_OF_CHARGE_PERCENT.at(segment)),
+                entry(PackPart.LOAD, load),
+                entry(PackPart.PROFILE, ApiPackLoad.PROFILE.at(load)),
+                entry(PackPart.PROFILE_STEP, ApiPackLoad.PROFILE.at(load) + "/{}"),
+                entry(PackPart.CUTOFF, cutoff),
+                entry(PackPart.COUNTED_CELLS, ApiPackCutoff.COUNTED_CELLS.at(cutoff)),
+                entry(PackPart.AMBIENT, ApiPackEnergyRequest.AMBIENT_C.at(rest)),
+                entry(PackPart.LEAD_RESISTANCE, ApiPackEnergyRequest.LEAD_RESISTANCE_MILLIOHM.at(rest)),
+                entry(PackPart.RESERVE, ApiPackEnergyRequest.RESERVE_PERCENT.at(rest)),
+                entry(PackPart.INSULATION, ApiPackEnergyRequest.INSULATION.at(rest)));
     }
 }

@@ -76,6 +76,6 @@ public final class PropulsionMatchEndpoint
 
     public static ApiJudgement judgement(
             PropulsionMatch match, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(match.findings(), match.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(match.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 }

@@ -43,7 +43,7 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
      * @throws ImpossibleRequest where the request contradicts itself
      */
     PropulsionTask task() {
-        var air = FlightReading.conditions(request.conditions(), "/conditions", reading)
+        var air = FlightReading.conditions(request.conditions(), ApiPropulsionMatchRequest.CONDITIONS.at(""), reading)
                 .air();
         DriveReading parts = new DriveReading("", reading);
         Optional<PropulsionSystem> system = parts.system(drive(), supply(parts));
@@ -78,18 +78,24 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
     /** The moment of take-off: how the pack is wrapped does not matter yet. */
     private Optional<Supply> packSupply(ApiPack pack) {
         reading.assume(
-                "/pack",
+                ApiPropulsionMatchRequest.PACK.at(""),
                 "voltage in the first moment of each load on the rested pack",
                 "a match is no flight; held for half a minute, full throttle pulls a pack some 2 %" + " further down");
-        Surroundings surroundings =
-                Surroundings.of(PackReading.ambientK(pack.ambientC(), "/pack", reading), Insulation.WRAPPED);
-        return PackReading.pack(pack, "/pack", reading)
+        Surroundings surroundings = Surroundings.of(
+                PackReading.ambientK(pack.ambientC(), ApiPropulsionMatchRequest.PACK.at(""), reading),
+                Insulation.WRAPPED);
+        return PackReading.pack(pack, ApiPropulsionMatchRequest.PACK.at(""), reading)
                 .map(it -> DriveReading.supply(pack, it, cutoff(pack, it), surroundings));
     }
 
     private Optional<Cutoff> cutoff(ApiPack request, Pack pack) {
         return Optional.ofNullable(request.cutoff())
-                .map(it -> PackReading.cutoff(it, pack.seriesCount(), pack.fullVoltageV(), "/pack/cutoff", reading));
+                .map(it -> PackReading.cutoff(
+                        it,
+                        pack.seriesCount(),
+                        pack.fullVoltageV(),
+                        ApiPack.CUTOFF.at(ApiPropulsionMatchRequest.PACK.at("")),
+                        reading));
     }
 
     private Optional<CruiseDemand> cruise(double densityKgPerM3) {
@@ -107,7 +113,7 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
         if (request.thrustRequiredN() == null) {
             if (request.airspeedMPerS() != null) {
                 reading.fault(
-                        "/airspeed_m_per_s",
+                        ApiPropulsionMatchRequest.AIRSPEED_M_PER_S.at(""),
                         "contradiction",
                         "a cruise airspeed needs drag or thrust_required_n beside it");
             }
@@ -121,7 +127,7 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
             return Optional.empty();
         }
         reading.assume(
-                "/thrust_required_n",
+                ApiPropulsionMatchRequest.THRUST_REQUIRED_N.at(""),
                 "drag goes with the square of airspeed, for the top speed",
                 "it is known at one airspeed; with drag and wing it would be known at all");
         return Optional.of(new CruiseDemand(
@@ -145,10 +151,18 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
 
     /** Where the parts of a drive stand in this request. */
     static Pointers pointers(ApiPropulsionMatchRequest request) {
-        Map<Enum<?>, String> places = DriveReading.pointers("", request.pack() == null ? "/supply_voltage_v" : "/pack");
-        places.put(PropulsionPart.CRUISE_THRUST, request.drag() == null ? "/thrust_required_n" : "/drag");
-        places.put(PropulsionPart.CRUISE_AIRSPEED, "/airspeed_m_per_s");
-        places.put(PropulsionPart.AIRSPEED, "/airspeeds_m_per_s/{}");
+        Map<Enum<?>, String> places = DriveReading.pointers(
+                "",
+                request.pack() == null
+                        ? ApiPropulsionMatchRequest.SUPPLY_VOLTAGE_V.at("")
+                        : ApiPropulsionMatchRequest.PACK.at(""));
+        places.put(
+                PropulsionPart.CRUISE_THRUST,
+                request.drag() == null
+                        ? ApiPropulsionMatchRequest.THRUST_REQUIRED_N.at("")
+                        : ApiPropulsionMatchRequest.DRAG.at(""));
+        places.put(PropulsionPart.CRUISE_AIRSPEED, ApiPropulsionMatchRequest.AIRSPEED_M_PER_S.at(""));
+        places.put(PropulsionPart.AIRSPEED, ApiPropulsionMatchRequest.AIRSPEEDS_M_PER_S.at("") + "/{}");
         return new Pointers(places);
     }
 }
