@@ -11,6 +11,7 @@ import trestle.finding.Judgement;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
+import trestle.units.Mass;
 
 /** What only shows when the parts are seen together. */
 final class ReviewChecks {
@@ -72,6 +73,7 @@ final class ReviewChecks {
                 "the launch",
                 ReviewPart.LAUNCH,
                 aircraft.mission().launch().isPresent());
+        weighed();
         judge.check("full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, this::held);
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
         for (int i = 0; i < runs.size(); i++) {
@@ -93,6 +95,21 @@ final class ReviewChecks {
                 trial.notJudged(subject);
             }
         });
+    }
+
+    /** A mass that is known and not in the balance makes everything after it too good. */
+    private void weighed() {
+        double unplacedKg = aircraft.propulsion() instanceof Propulsion.ByParts parts ? parts.unplacedMassKg() : 0;
+        judge.check(
+                "motors-weighed",
+                "motors in the balance",
+                Subject.of(ReviewPart.DRIVE_PLACES),
+                trial -> trial.attentionIf(
+                        unplacedKg > 0,
+                        "motors-not-weighed",
+                        "The motors weigh %.0f g together and have no place, so neither take-off mass nor CG has them: give"
+                                + " propulsion.places.motor.",
+                        Mass.gFromKg(unplacedKg)));
     }
 
     private void held(Trial trial) {
