@@ -1,13 +1,17 @@
 package trestle.endpoint.buildreview;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import trestle.api.Field;
 import trestle.api.model.ApiAircraftCompass;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
@@ -41,6 +45,7 @@ import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
+import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
@@ -87,6 +92,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
         Insulation insulation = insulation();
+        Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
@@ -104,7 +110,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission);
+                mission,
+                notFitted);
     }
 
     private Aerodynamics aerodynamics(ApiAirframe airframe) {
@@ -165,6 +172,32 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         double motorDelayS = launching.motorDelayS();
         Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
         return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
+    }
+
+    private Set<Fitting> notFitted() {
+        Set<Fitting> absent = EnumSet.noneOf(Fitting.class);
+        for (ApiFitting fitting : Reading.listed(request.notFitted())) {
+            absent.add(Fitting.valueOf(fitting.name()));
+        }
+        contradicted(
+                absent,
+                Fitting.WIRING,
+                ApiBuildReviewRequest.WIRING,
+                !Reading.listed(request.wiring()).isEmpty());
+        contradicted(
+                absent,
+                Fitting.RAILS,
+                ApiBuildReviewRequest.RAILS,
+                !Reading.listed(request.rails()).isEmpty());
+        contradicted(absent, Fitting.COMPASS, ApiBuildReviewRequest.COMPASS, request.compass() != null);
+        return absent;
+    }
+
+    private void contradicted(Set<Fitting> absent, Fitting fitting, Field<?> field, boolean given) {
+        if (given && absent.contains(fitting)) {
+            reading.fault(
+                    field.at(""), "contradiction", field.name() + " is described, and not_fitted says there is none");
+        }
     }
 
     private double systemsPowerW() {
