@@ -156,6 +156,23 @@ public final class Trial {
     }
 
     /**
+     * Does not pass, without a sentence: another check's says it already, since one cause makes one finding.
+     *
+     * @param broken whether
+     * @param severity how much it weighs
+     * @return this
+     */
+    public Trial saidElsewhere(boolean broken, Severity severity) {
+        if (broken && outcome == null) {
+            outcome = outcome(severity);
+            if (held != null) {
+                reported = held;
+            }
+        }
+        return this;
+    }
+
+    /**
      * Says that this cannot be judged.
      *
      * @param missing what would let it be
@@ -224,17 +241,18 @@ public final class Trial {
 
     private Trial decide(boolean broken, Severity severity, String code, String sentence, Object... values) {
         if (broken && outcome == null) {
-            outcome = switch (severity) {
-                case STOP -> Outcome.STOP;
-                case ATTENTION -> Outcome.ATTENTION;
-                case NOTE -> Outcome.PASSED;
-            };
-            if (held != null) {
-                reported = held;
-            }
+            saidElsewhere(true, severity);
             findings.add(finding(severity, code, sentence, values));
         }
         return this;
+    }
+
+    private static Outcome outcome(Severity severity) {
+        return switch (severity) {
+            case STOP -> Outcome.STOP;
+            case ATTENTION -> Outcome.ATTENTION;
+            case NOTE -> Outcome.PASSED;
+        };
     }
 
     private Finding finding(Severity severity, String code, String sentence, Object... values) {
