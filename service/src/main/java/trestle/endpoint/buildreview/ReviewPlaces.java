@@ -53,7 +53,12 @@ public final class ReviewPlaces {
             entry(ReviewPart.RUN, "/wiring/{}"),
             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
             entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c"),
-            entry(ReviewPart.CELL_RATING, "/packs")));
+            entry(ReviewPart.CELL_RATING, "/packs"),
+            entry(ReviewPart.WIRING, "/wiring"),
+            entry(ReviewPart.RAILS, "/rails"),
+            entry(ReviewPart.COMPASS, "/compass"),
+            entry(ReviewPart.LAUNCH, "/mission/launch"),
+            entry(ReviewPart.DRIVE_PLACES, "/propulsion/places")));
 
     private static final Pointers DRIVE = new Pointers(drive());
 
