@@ -2,17 +2,18 @@ package trestle.launch;
 
 import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
 
-import java.util.OptionalDouble;
 import trestle.atmosphere.StandardAtmosphere;
 import trestle.finding.Judge;
+import trestle.finding.Subject;
+import trestle.flight.AirframeChecks;
 import trestle.flight.LevelFlight;
 
 /** Stall, launch, climb, glide and turn of an aircraft. */
-public final class LaunchStall {
-    /** Safe climb speed in stall speeds, [3]. */
+public final class LaunchAndClimb {
+    /** Climb speed in stall speeds, [3]. */
     static final double CLIMB_IN_STALL_SPEEDS = 1.3;
 
-    private LaunchStall() {}
+    private LaunchAndClimb() {}
 
     /**
      * Works out a launch and what follows.
@@ -20,50 +21,39 @@ public final class LaunchStall {
      * @param task the question
      * @return the answer
      */
-    public static LaunchStallResult of(LaunchStallTask task) {
+    public static LaunchAndClimbResult of(LaunchAndClimbTask task) {
         double density = task.air().densityKgPerM3();
         double massKg = task.airframe().massKg();
         double stall = task.airframe().stallSpeedMPerS(density);
         double turningStall = task.turn().stallSpeedMPerS(stall);
-        double safe = CLIMB_IN_STALL_SPEEDS * stall;
+        double climbing = CLIMB_IN_STALL_SPEEDS * stall;
         double turnAirspeed = task.turnAirspeedMPerS().orElse(CLIMB_IN_STALL_SPEEDS * turningStall);
-        LaunchStallResult plain = new LaunchStallResult(
+        LaunchAndClimbResult plain = new LaunchAndClimbResult(
                 stall,
                 turningStall,
-                safe,
-                launch(task, stall, safe),
-                Climb.of(task.thrust().thrustN(safe), dragN(task, safe), massKg * GRAVITY_M_PER_S2, safe),
+                climbing,
+                LaunchFlight.of(task, stall, climbing),
+                Climb.of(task.thrust().thrustN(climbing), dragN(task, climbing), massKg * GRAVITY_M_PER_S2, climbing),
                 Glide.of(task.airframe(), task.polar(), density),
                 turnAirspeed,
                 task.turn().radiusM(turnAirspeed),
-                0.5 * massKg * safe * safe,
+                0.5 * massKg * climbing * climbing,
                 density,
                 StandardAtmosphere.densityAltitudeM(density),
                 new Judge().judgement());
         Judge judge = new Judge();
         LaunchChecks.judge(task, plain, judge);
+        LaunchLimitChecks.judge(task, plain, judge);
+        ClimbChecks.judge(task, plain, judge);
+        AirframeChecks.judge(
+                task.airframe(), Subject.of(LaunchPart.WING_SPAN), Subject.of(LaunchPart.TAKEOFF_MASS), judge);
+        AirframeChecks.judge(task.airframe(), task.polar(), Subject.of(LaunchPart.DRAG), judge);
         LaunchAssumptions.assume(task, judge);
         return plain.judged(judge.judgement());
     }
 
-    private static LaunchFlight launch(LaunchStallTask task, double stall, double safe) {
-        Release release = new GroundRun(task).release();
-        FlightPath.End end = release.left()
-                ? new FlightPath(task, safe).from(release)
-                : new FlightPath.End(LaunchOutcome.NEVER_RELEASED, 0, OptionalDouble.empty());
-        return new LaunchFlight(
-                end.outcome(),
-                release.airspeedMPerS(),
-                release.airspeedMPerS() / stall - 1,
-                end.heightLostM(),
-                end.timeToSafeSpeedS(),
-                release.runM(),
-                release.runTimeS(),
-                release.meanAccelerationMPerS2());
-    }
-
     /** Drag of level flight at an airspeed, N. */
-    static double dragN(LaunchStallTask task, double airspeedMPerS) {
+    static double dragN(LaunchAndClimbTask task, double airspeedMPerS) {
         return LevelFlight.dragN(
                 task.polar(),
                 task.airframe().massKg(),

@@ -7,11 +7,11 @@ import trestle.numeric.Guard;
  * The part of the take-off mass that stores the energy.
  *
  * @param massKg its mass, kg
- * @param takeoffMassLimitKg greatest take-off mass, kg; empty where there is no limit
+ * @param takeoffMassLimitKg maximum take-off mass, kg; empty where there is no limit
  */
-public record Battery(double massKg, OptionalDouble takeoffMassLimitKg) {
+public record CarriedPack(double massKg, OptionalDouble takeoffMassLimitKg) {
     /** Checks the physics. */
-    public Battery {
+    public CarriedPack {
         Guard.positive("massKg", massKg);
         takeoffMassLimitKg.ifPresent(limit -> Guard.positive("takeoffMassLimitKg", limit));
     }

@@ -7,7 +7,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import trestle.atmosphere.StandardAtmosphere;
 
-class LaunchStallPropertyTest {
+class LaunchAndClimbPropertyTest {
     private static final int TRIES = 100;
 
     private static LaunchSetting hand(double massKg, double throwMPerS, double thrustToWeight) {
@@ -36,7 +36,7 @@ class LaunchStallPropertyTest {
                 hand(massKg, throwMPerS, 0.6).headwind(wind).result().launch();
         LaunchFlight fast = hand(massKg, throwMPerS + wind, 0.6).result().launch();
         assertThat(windy.heightLostM()).isEqualTo(fast.heightLostM());
-        assertThat(windy.timeToSafeSpeedS()).isEqualTo(fast.timeToSafeSpeedS());
+        assertThat(windy.timeToClimbSpeedS()).isEqualTo(fast.timeToClimbSpeedS());
     }
 
     @Property(tries = TRIES)
@@ -57,7 +57,7 @@ class LaunchStallPropertyTest {
             @ForAll @DoubleRange(min = -30, max = 30) double headwind,
             @ForAll @DoubleRange(min = 0, max = 3) double thrustToWeight,
             @ForAll @DoubleRange(min = 0, max = 5000) double altitudeM) {
-        LaunchStallResult result = hand(massKg, 8, thrustToWeight)
+        LaunchAndClimbResult result = hand(massKg, 8, thrustToWeight)
                 .with(new Launch.Hand(speed, angleRad, 1.5))
                 .headwind(headwind)
                 .in(StandardAtmosphere.at(altitudeM))
@@ -66,8 +66,8 @@ class LaunchStallPropertyTest {
         assertThat(launch.heightLostM()).isBetween(0.0, 1.5);
         assertThat(launch.releaseAirspeedMPerS()).isFinite().isNotNegative();
         assertThat(launch.marginFraction()).isFinite();
-        launch.timeToSafeSpeedS().ifPresent(s -> assertThat(s).isBetween(0.0, 10.0));
-        assertThat(launch.timeToSafeSpeedS().isPresent()).isEqualTo(launch.outcome() == LaunchOutcome.SAFE_SPEED);
+        launch.timeToClimbSpeedS().ifPresent(s -> assertThat(s).isBetween(0.0, 10.0));
+        assertThat(launch.timeToClimbSpeedS().isPresent()).isEqualTo(launch.outcome() == LaunchOutcome.CLIMB_SPEED_REACHED);
         assertThat(result.climb().rateMPerS()).isFinite();
     }
 
