@@ -258,6 +258,12 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
+        if (run.supplyVoltageV() == null) {
+            reading.assume(
+                    ApiInstalledRun.SUPPLY_VOLTAGE_V.at(at),
+                    "the nominal voltage of the pack",
+                    "the document gives none; the drop is held against it");
+        }
         return WireReading.laid(run, run.name(), !pack, at, reading)
                 .map(laid -> new InstalledRun(
                         laid.plan(),

@@ -112,8 +112,8 @@ public final class ReviewWriting {
     private ApiRunReview run(int index) {
         RunReview run = review.runs().get(index);
         Function<Subject, String> place = places.ofRun(index);
-        ApiWireSizingAnswer answer =
-                WireWriting.write(run.sizing(), merged(WireSizingEndpoint.judgement(run.sizing(), place, List.of())));
+        ApiWireSizingAnswer answer = WireWriting.write(
+                run.sizing(), merged(WireSizingEndpoint.judgement(run.task(), run.sizing(), place, List.of())));
         return ApiRunReview.builder()
                 .name(run.task().run().name())
                 .currentA(run.task().run().currentA())
