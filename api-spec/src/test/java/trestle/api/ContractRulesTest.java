@@ -38,7 +38,7 @@ class ContractRulesTest {
             "series",
             "parallel",
             "counted_cells",
-            "strands_in_parallel",
+            "parallel_wires",
             "bundled_conductors",
             "propeller",
             "motor",

@@ -69,8 +69,7 @@ final class LaunchLimitChecks {
         String remedy = Remedy.forLoadFactor(task, limit);
         trial.of(peak, "g")
                 .atMost(limit, basis)
-                .stopIf(
-                        peak > FAR_BEYOND * limit, "launch-acceleration-high", sentence, peak, limit, from, remedy)
+                .stopIf(peak > FAR_BEYOND * limit, "launch-acceleration-high", sentence, peak, limit, from, remedy)
                 .attention("launch-acceleration-high", sentence, peak, limit, from, remedy);
     }
 

@@ -111,7 +111,7 @@ final class Parts {
                 "wire-sizing, " + run.task().run().name(),
                 "/wire_sizing/" + index,
                 5,
-                () -> WireSizingEndpoint.judgement(run.sizing(), places.ofRun(index), List.of()),
+                () -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), List.of()),
                 theme -> WireFigure.of(run.task(), run.sizing(), theme),
                 () -> WireWorkings.of(run.task(), run.sizing()));
     }

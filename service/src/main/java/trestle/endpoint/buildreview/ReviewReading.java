@@ -175,8 +175,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         double motorDelayS = launching.motorDelayS();
         Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
         Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
-        return read.flatMap(
-                it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
     }
 
     private Set<Fitting> notFitted() {
@@ -290,6 +289,12 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         } else if (run.currentA() == null) {
             reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
+        }
+        if (run.supplyVoltageV() == null) {
+            reading.assume(
+                    ApiInstalledRun.SUPPLY_VOLTAGE_V.at(at),
+                    "the nominal voltage of the pack",
+                    "the document gives none; the drop is held against it");
         }
         return WireReading.laid(run, run.name(), !pack, at, reading)
                 .map(laid -> new InstalledRun(

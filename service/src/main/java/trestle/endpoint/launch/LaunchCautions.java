@@ -28,8 +28,9 @@ final class LaunchCautions {
                     + " the hand.");
         }
         if (launch instanceof Launch.Dolly) {
-            return List.of("Keep the run and the climb beyond its end clear of people: a dolly that swerves at full power"
-                    + " is not stopped by hand.");
+            return List.of(
+                    "Keep the run and the climb beyond its end clear of people: a dolly that swerves at full power"
+                            + " is not stopped by hand.");
         }
         if (launch instanceof Launch.Bungee) {
             return List.of(
