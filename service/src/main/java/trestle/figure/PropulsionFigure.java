@@ -160,9 +160,9 @@ public final class PropulsionFigure {
         List<KeyEntry> keys = new ArrayList<>();
         keys.add(KeyEntry.line(Style.FIRST_LINE, "propeller"));
         keys.add(KeyEntry.line(Style.SECOND_DASHED, "motor"));
-        keys.add(KeyEntry.line(Style.THIRD_DOTTED, "total"));
+        keys.add(KeyEntry.line(Style.THIRD_DOTTED, "drive"));
         if (result.performance().cruise().isPresent()) {
-            keys.add(KeyEntry.dot(Style.INK, "total " + CRUISE));
+            keys.add(KeyEntry.dot(Style.INK, "drive " + CRUISE));
         }
         return new Panel("Efficiency", keys, Panel.TALL, Axis.between(0, 1, 5), plot -> {
             curve(plot, Style.SECOND_DASHED, point -> point.efficiency().motor());

@@ -110,7 +110,7 @@ public final class PowerTrain {
         Guard.notNegative("airspeedMPerS", airspeedMPerS);
         double eachN = thrustN / system.motorCount();
         OptionalDouble revPerS = Root.between(
-                n -> thrustN(n, airspeedMPerS) - eachN,
+                n -> propellerThrustN(n, airspeedMPerS) - eachN,
                 Math.min(fastestRevPerS, slowestRevPerS(airspeedMPerS)),
                 fastestRevPerS,
                 fastestRevPerS * ACCURACY_RATIO);
@@ -130,7 +130,12 @@ public final class PowerTrain {
      *     #atFullThrottle}
      */
     public OptionalDouble thrustN(double airspeedMPerS) {
-        Optional<OperatingPoint> point = atFullThrottle(airspeedMPerS);
+        return thrustN(1, airspeedMPerS);
+    }
+
+    /** Thrust at a throttle, N; empty as in {@link #atThrottle}. */
+    OptionalDouble thrustN(double throttleFraction, double airspeedMPerS) {
+        Optional<OperatingPoint> point = atThrottle(throttleFraction, airspeedMPerS);
         return point.isPresent() ? OptionalDouble.of(point.get().thrustN()) : OptionalDouble.empty();
     }
 
@@ -183,7 +188,7 @@ public final class PowerTrain {
         return new Shaft(revPerS, airspeedMPerS, c.thrust() * scaleN, torqueNm, currentA, outputVoltageV);
     }
 
-    private double thrustN(double revPerS, double airspeedMPerS) {
+    private double propellerThrustN(double revPerS, double airspeedMPerS) {
         return propeller.at(airspeedMPerS / (revPerS * diameterM), revPerS).thrust() * thrustScaleN(revPerS);
     }
 

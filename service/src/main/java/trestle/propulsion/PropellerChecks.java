@@ -35,14 +35,12 @@ final class PropellerChecks {
     /** Judges a propeller against the range of the model. */
     static void judge(PropulsionTask task, DrivePerformance performance, Judge judge) {
         PropellerChecks checks = new PropellerChecks(task.system().propeller(), performance);
-        if (!(checks.propeller.data() instanceof CoefficientTable)) {
-            checks.range(judge);
-            judge.check(
-                    "wide-blades",
-                    "kind of blade in cruise",
-                    Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
-                    checks::wideInCruise);
-        }
+        checks.range(judge);
+        judge.check(
+                "wide-blades",
+                "kind of blade in cruise",
+                Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
+                checks.modelled(checks::wideInCruise));
         judge.check(
                 "tip-mach", "speed of the blade tips", Subject.of(PropulsionPart.PROPELLER_DIAMETER), checks::tipMach);
     }
@@ -65,8 +63,13 @@ final class PropellerChecks {
         ranged(judge, "speed at full throttle", PropulsionPart.PROPELLER, this::speed);
     }
 
-    private static void ranged(Judge judge, String what, PropulsionPart part, Consumer<Trial> trial) {
-        judge.check("propeller-checked-range", "the propeller's " + what, Subject.of(part), trial);
+    private void ranged(Judge judge, String what, PropulsionPart part, Consumer<Trial> trial) {
+        judge.check("propeller-checked-range", "the propeller's " + what, Subject.of(part), modelled(trial));
+    }
+
+    /** A measured table takes the place of the model, whose range then does not matter. */
+    private Consumer<Trial> modelled(Consumer<Trial> judged) {
+        return propeller.data() instanceof CoefficientTable ? Trial::notJudged : judged;
     }
 
     private void speed(Trial trial) {
@@ -123,8 +126,8 @@ final class PropellerChecks {
                 .atMost(TIP_MACH_LIMIT, Basis.COMMON_PRACTICE)
                 .attention(
                         "tip-mach-high",
-                        "The blade tips reach Mach %.2f; above %.1f the model does not count the losses and"
-                                + " the noise grows.",
+                        "The blade tips reach Mach %.2f; above %.1f (common practice) losses that the model does not"
+                                + " count and noise grow: take less diameter, or fewer rpm.",
                         mach,
                         TIP_MACH_LIMIT);
     }

@@ -14,6 +14,7 @@ import trestle.joint.PackStore;
 import trestle.joint.PackVoltage;
 import trestle.launch.Thrust;
 import trestle.propulsion.CruiseDemand;
+import trestle.propulsion.DriveLimits;
 import trestle.propulsion.OperatingPoint;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionSystem;
@@ -68,7 +69,8 @@ public record ThrustSource(
                     air,
                     cruise.map(point -> new CruiseDemand(point.airspeedMPerS(), drag)),
                     OptionalDouble.of(airframe.massKg()),
-                    List.of());
+                    List.of(),
+                    DriveLimits.ofLift(airframe.maxLiftCoefficient()));
             return new DriveMatch(task, PropulsionMatch.of(task, known.train()));
         });
     }
