@@ -15,7 +15,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-/** The storeys of the house: arrows point down only. */
+/** The layers: each uses those below it only. */
 @AnalyzeClasses(packages = "trestle", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final String[] FOUNDATIONS = {
@@ -49,7 +49,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule arrowsPointDownOnly = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("trestle..")
-            .layer("front door")
+            .layer("HTTP layer")
             .definedBy("trestle.http..", "trestle")
             .layer("pages")
             .definedBy("trestle.page..")
@@ -77,22 +77,22 @@ class ArchitectureTest {
             .definedBy(FOUNDATIONS)
             .layer("contract")
             .definedBy("trestle.api..")
-            .whereLayer("front door")
+            .whereLayer("HTTP layer")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("pages")
-            .mayOnlyBeAccessedByLayers("front door")
+            .mayOnlyBeAccessedByLayers("HTTP layer")
             .whereLayer("rendering")
-            .mayOnlyBeAccessedByLayers("front door")
+            .mayOnlyBeAccessedByLayers("HTTP layer")
             .whereLayer("batches")
-            .mayOnlyBeAccessedByLayers("front door", "rendering")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering")
             .whereLayer("binding")
-            .mayOnlyBeAccessedByLayers("front door", "pages", "rendering", "batches")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches")
             .whereLayer("catalogue")
-            .mayOnlyBeAccessedByLayers("front door", "pages")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages")
             .whereLayer("endpoints")
-            .mayOnlyBeAccessedByLayers("front door", "pages", "rendering", "batches", "binding", "catalogue")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches", "binding", "catalogue")
             .whereLayer("figures")
-            .mayOnlyBeAccessedByLayers("front door", "rendering", "endpoints", "sheets")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "endpoints", "sheets")
             .whereLayer("sheets")
             .mayOnlyBeAccessedByLayers("endpoints")
             .whereLayer("review")
@@ -102,7 +102,7 @@ class ArchitectureTest {
             .whereLayer("disciplines")
             .mayOnlyBeAccessedByLayers("review", "joint", "figures", "endpoints")
             .whereLayer("contract")
-            .mayOnlyBeAccessedByLayers("front door", "rendering", "binding", "endpoints");
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "binding", "endpoints");
 
     @ArchTest
     static final ArchRule onlyTheFrontDoorKnowsHttp = noClasses()

@@ -1,7 +1,9 @@
 package trestle;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -32,7 +34,7 @@ class JarIT {
     /** A library on the list: group, name and version, licences, title. */
     private static final Pattern LISTED = Pattern.compile("\\n\\n(.+):(.+):(.+)\\n    (.+)\\n    ([^,\\n]+)");
 
-    /** Built by a tool that writes no pom.properties. */
+    /** Built by a tool that writes no pom.properties; the bill of materials has their versions. */
     private static final Set<String> WITHOUT_PROPERTIES = Set.of("kotlin-stdlib", "picocli");
 
     private static final Pattern PROPERTIES = Pattern.compile("META-INF/maven/(.+/.+)/pom.properties");
@@ -83,6 +85,26 @@ class JarIT {
             }
         });
         assertThat(carried).isEqualTo(listed);
+    }
+
+    @Test
+    void theBillOfMaterialsIsOfTheSameLibraries() throws IOException {
+        File bill = new File("target/trestle-bom.json");
+        if (System.getenv("CI") == null) {
+            assumeThat(bill)
+                    .as("the bill of materials, which is made online only")
+                    .exists();
+        }
+        List<String> components = new ArrayList<>();
+        new ObjectMapper()
+                .readTree(bill)
+                .path("components")
+                .forEach(c -> components.add(c.path("purl").asText().replaceAll("pkg:maven/|\\?.*", "")));
+        components.removeIf(c -> c.startsWith("trestle/"));
+        assertThat(components)
+                .containsExactlyInAnyOrderElementsOf(libraries.stream()
+                        .map(l -> l.group() + "/" + l.name() + "@" + l.version())
+                        .toList());
     }
 
     @Test

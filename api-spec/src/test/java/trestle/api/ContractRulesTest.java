@@ -57,7 +57,7 @@ class ContractRulesTest {
             "thrust_to_weight",
             "tip_mach");
 
-    /** What the front door takes in a query beside the fields of a calculation. */
+    /** What the HTTP layer takes in a query beside the fields of a calculation. */
     private static final Set<String> RESERVED = Set.of("as", "pick", "errors", "workings", "theme");
 
     private static JsonNode contract;

@@ -38,12 +38,17 @@ public final class AnswerShape {
     public static List<FieldPath> columns(Class<?> model) {
         List<FieldPath> known = COLUMNS.get(model);
         if (known == null) {
-            List<FieldPath> columns = new ArrayList<>();
-            collect(model, List.of(), List.of(), columns);
-            known = List.copyOf(columns);
+            known = read(model);
             COLUMNS.put(model, known);
         }
         return known;
+    }
+
+    /** Works the columns out, whether or not they are known already. */
+    static List<FieldPath> read(Class<?> model) {
+        List<FieldPath> columns = new ArrayList<>();
+        collect(model, List.of(), List.of(), columns);
+        return List.copyOf(columns);
     }
 
     private static void collect(Class<?> model, List<Class<?>> above, List<String> steps, List<FieldPath> columns) {

@@ -67,7 +67,8 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
         return known;
     }
 
-    private static Shape read(Class<?> model) {
+    /** Works a shape out, whether or not it is known already. */
+    static Shape read(Class<?> model) {
         Map<String, Kind> fields = new LinkedHashMap<>();
         Map<String, String> wireNames = new LinkedHashMap<>();
         for (RecordComponent component : model.getRecordComponents()) {

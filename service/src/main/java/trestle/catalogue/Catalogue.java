@@ -13,6 +13,7 @@ import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
 import trestle.endpoint.reference.CellChemistriesTable;
+import trestle.endpoint.reference.ConnectorsTable;
 import trestle.endpoint.reference.InsulationsTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
 import trestle.endpoint.reference.WireGaugesTable;
@@ -32,7 +33,11 @@ public final class Catalogue {
             new CompassClearanceEndpoint());
 
     private static final List<ReferenceTable> TABLES = List.of(
-            new WireGaugesTable(), new InsulationsTable(), new CellChemistriesTable(), new StandardAtmosphereTable());
+            new WireGaugesTable(),
+            new InsulationsTable(),
+            new ConnectorsTable(),
+            new CellChemistriesTable(),
+            new StandardAtmosphereTable());
 
     private Catalogue() {}
 

@@ -21,7 +21,7 @@ public final class BalanceFigure {
      * @return an SVG document
      */
     public static String of(BalanceTask task, Balance balance, Theme theme) {
-        Page page = new Page(TITLE, summary(balance), balance.findings());
+        Page page = new Page(TITLE, summary(balance), balance.judgement().findings());
         Landmarks landmarks = Landmarks.of(task, balance);
         new SideView(task, balance, landmarks).draw(page);
         new CloseUp(balance, landmarks).draw(page);

@@ -40,7 +40,7 @@ public final class LaunchFigure {
     }
 
     private String drawn(Theme theme) {
-        Page page = new Page(TITLE, summary(), result.findings());
+        Page page = new Page(TITLE, summary(), result.judgement().findings());
         if (path.size() > 1) {
             Axis x = Axis.between(0, Math.max(SHORTEST_S, lastS()), TICKS_ALONG);
             Panels.draw(page, x, "Time from release, s", flags(), List.of(height(), airspeed()));

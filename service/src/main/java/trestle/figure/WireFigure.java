@@ -57,7 +57,7 @@ public final class WireFigure {
     }
 
     private String drawn(Theme theme) {
-        Page page = new Page(TITLE, summary(), result.findings());
+        Page page = new Page(TITLE, summary(), result.judgement().findings());
         Axis x = Axis.ofNames(gauges.stream().map(a -> tickOf(a.gauge())).toList());
         List<Panel> panels = new ArrayList<>(List.of(temperature(), drop()));
         if (task.flight().isPresent()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.finding.Judge;
 
 /**
  * Endurance, range and legs of an aircraft on its energy.
@@ -91,9 +92,11 @@ public final class Endurance {
                 energy,
                 curve,
                 batteryOptimum,
-                List.of(),
-                List.of());
-        return plain.judged(EnduranceFindings.of(task, flight, plain), EnduranceAssumptions.of(task, flight, plain));
+                new Judge().judgement());
+        Judge judge = new Judge();
+        EnduranceChecks.judge(task, flight, plain, judge);
+        EnduranceAssumptions.assume(task, flight, plain, judge);
+        return plain.judged(judge.judgement());
     }
 
     /** Flight at an airspeed to the reserve; the store is asked at exactly that power. */

@@ -3,8 +3,7 @@ package trestle.flight;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 
 /**
  * What {@link Endurance} answers.
@@ -25,8 +24,7 @@ import trestle.finding.Finding;
  * @param curve curves over airspeed, from the stall speed up; empty where no airspeed can be flown
  * @param batteryOptimum the battery that flies longest; empty where not asked for or where there is
  *     none
- * @param findings judgements
- * @param assumptions model choices
+ * @param judgement what is to be said of it
  */
 public record EnduranceResult(
         double stallSpeedMPerS,
@@ -40,17 +38,14 @@ public record EnduranceResult(
         EnergyBudget energy,
         List<CurvePoint> curve,
         Optional<BatteryOptimum> batteryOptimum,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
+        Judgement judgement) {
+    /** Copies the list. */
     public EnduranceResult {
         curve = List.copyOf(curve);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 
     /** The same numbers with what there is to say about them. */
-    EnduranceResult judged(List<Finding> itsFindings, List<Assumption> itsAssumptions) {
+    EnduranceResult judged(Judgement itsJudgement) {
         return new EnduranceResult(
                 stallSpeedMPerS,
                 leastRecommendedAirspeedMPerS,
@@ -63,7 +58,6 @@ public record EnduranceResult(
                 energy,
                 curve,
                 batteryOptimum,
-                itsFindings,
-                itsAssumptions);
+                itsJudgement);
     }
 }

@@ -11,9 +11,9 @@ import trestle.binding.Nearest;
 import trestle.binding.Reason;
 
 /**
- * The query of a request: what is asked of the front door, and the fields of the calculation.
+ * The query of a request: what is asked of the HTTP layer, and the fields of the calculation.
  *
- * @param options parameters whose names are reserved for the front door
+ * @param options parameters whose names are reserved for the HTTP layer
  * @param fields all other parameters, in their order
  */
 record Query(List<Parameter> options, List<DottedField> fields) {
@@ -21,7 +21,7 @@ record Query(List<Parameter> options, List<DottedField> fields) {
     static final List<String> RESERVED = List.of("as", "pick", "errors", "workings", "theme");
 
     /**
-     * A parameter for the front door, decoded.
+     * A parameter for the HTTP layer, decoded.
      *
      * @param name its name
      * @param value its value, never blank: an empty cell of a spreadsheet means absent

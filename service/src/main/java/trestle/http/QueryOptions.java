@@ -11,7 +11,7 @@ import trestle.figure.Theme;
 import trestle.rendering.Options;
 import trestle.rendering.Options.Form;
 
-/** Reads from a query what is asked of the front door. */
+/** Reads from a query what is asked of the HTTP layer. */
 final class QueryOptions {
     private static final String INLINE = "inline";
 

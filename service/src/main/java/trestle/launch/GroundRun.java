@@ -47,7 +47,8 @@ record GroundRun(LaunchStallTask task) {
     }
 
     private Release dolly(Launch.Dolly dolly) {
-        double liftOffMPerS = dolly.liftOffAirspeedMPerS() - task.headwindMPerS();
+        double stallMPerS = task.airframe().stallSpeedMPerS(task.air().densityKgPerM3());
+        double liftOffMPerS = dolly.liftOff().airspeedMPerS(stallMPerS) - task.headwindMPerS();
         if (liftOffMPerS <= 0) {
             return Release.along(true, 0, 0, task.headwindMPerS(), OptionalDouble.of(0), 0);
         }

@@ -33,14 +33,14 @@ public sealed interface Launch {
     /**
      * Rolling on a dolly or wheels with the motor on from a standstill.
      *
-     * @param liftOffAirspeedMPerS airspeed at which it leaves the dolly, m/s
+     * @param liftOff airspeed at which it leaves the dolly
      * @param rollingResistance rolling resistance coefficient; 0.03 on tarmac to 0.08 on grass
      * @param rollLiftCoefficient lift coefficient at the attitude it rolls in
      * @param dollyMassKg mass of the dolly, kg; 0 for wheels of its own
      * @param releaseHeightM height of the aircraft as it leaves, m
      */
     record Dolly(
-            double liftOffAirspeedMPerS,
+            LiftOff liftOff,
             double rollingResistance,
             double rollLiftCoefficient,
             double dollyMassKg,
@@ -48,7 +48,7 @@ public sealed interface Launch {
             implements Launch {
         /** Checks the physics. */
         public Dolly {
-            Guard.positive("liftOffAirspeedMPerS", liftOffAirspeedMPerS);
+            Guard.present("liftOff", liftOff);
             Guard.within("rollingResistance", rollingResistance, 0, 1);
             Guard.within("rollLiftCoefficient", rollLiftCoefficient, 0, 3);
             Guard.notNegative("dollyMassKg", dollyMassKg);

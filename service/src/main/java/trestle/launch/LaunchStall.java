@@ -2,9 +2,9 @@ package trestle.launch;
 
 import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.finding.Judge;
 import trestle.flight.LevelFlight;
 
 /** Stall, launch, climb, glide and turn of an aircraft. */
@@ -39,9 +39,11 @@ public final class LaunchStall {
                 0.5 * massKg * safe * safe,
                 density,
                 StandardAtmosphere.densityAltitudeM(density),
-                List.of(),
-                List.of());
-        return plain.judged(LaunchFindings.of(task, plain), LaunchAssumptions.of(task));
+                new Judge().judgement());
+        Judge judge = new Judge();
+        LaunchChecks.judge(task, plain, judge);
+        LaunchAssumptions.assume(task, judge);
+        return plain.judged(judge.judgement());
     }
 
     private static LaunchFlight launch(LaunchStallTask task, double stall, double safe) {

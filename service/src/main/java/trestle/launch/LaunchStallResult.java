@@ -1,9 +1,7 @@
 package trestle.launch;
 
-import java.util.List;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 
 /**
  * What {@link LaunchStall} answers.
@@ -19,8 +17,7 @@ import trestle.finding.Finding;
  * @param kineticEnergyJ kinetic energy at the safe climb speed in still air, J
  * @param densityKgPerM3 density, kg/m³
  * @param densityAltitudeM density altitude, m
- * @param findings judgements
- * @param assumptions model choices
+ * @param judgement what is to be said of it
  */
 public record LaunchStallResult(
         double stallSpeedMPerS,
@@ -34,16 +31,10 @@ public record LaunchStallResult(
         double kineticEnergyJ,
         double densityKgPerM3,
         double densityAltitudeM,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
-    public LaunchStallResult {
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
-    }
+        Judgement judgement) {
 
     /** The same numbers with what there is to say about them. */
-    LaunchStallResult judged(List<Finding> itsFindings, List<Assumption> itsAssumptions) {
+    LaunchStallResult judged(Judgement itsJudgement) {
         return new LaunchStallResult(
                 stallSpeedMPerS,
                 stallSpeedTurningMPerS,
@@ -56,7 +47,6 @@ public record LaunchStallResult(
                 kineticEnergyJ,
                 densityKgPerM3,
                 densityAltitudeM,
-                itsFindings,
-                itsAssumptions);
+                itsJudgement);
     }
 }

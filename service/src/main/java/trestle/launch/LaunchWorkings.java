@@ -1,11 +1,9 @@
 package trestle.launch;
 
-import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
-
 import java.util.List;
 import trestle.finding.Chain;
 import trestle.finding.Working;
-import trestle.flight.Airframe;
+import trestle.flight.AircraftWorkings;
 import trestle.flight.DragPolar;
 import trestle.flight.LevelFlight;
 import trestle.units.Angle;
@@ -45,20 +43,9 @@ public final class LaunchWorkings {
     }
 
     private void stall() {
-        Airframe airframe = task.airframe();
-        String air = "the request, or the U.S. Standard Atmosphere, 1976, at its altitude";
-        chain.given("T", "air temperature", task.air().temperatureK(), "K", air);
-        chain.given("p", "air pressure", task.air().pressurePa(), "Pa", air);
-        double density = result.densityKgPerM3();
-        String gas = "U.S. Standard Atmosphere, 1976, equation 42";
-        chain.step("rho", "air density", density, "kg/m³", "p*28.9644/(8314.32*T)", gas);
-        chain.given("m", "take-off mass", airframe.massKg(), "kg");
-        chain.given("S", "wing area", airframe.wingAreaM2(), "m²");
-        chain.given("C_Lmax", "greatest lift coefficient", airframe.maxLiftCoefficient(), "1");
-        chain.given("w", "headwind", task.headwindMPerS(), "m/s");
-        double weightN = airframe.massKg() * GRAVITY_M_PER_S2;
-        chain.step("W", "weight", weightN, "N", "m*9.80665", "standard gravity");
-        chain.step("V_s", "stall speed", result.stallSpeedMPerS(), "m/s", "sqrt(2*W/(rho*S*C_Lmax))", ANDERSON);
+        AircraftWorkings aircraft = new AircraftWorkings(chain, task.airframe(), task.air());
+        aircraft.air(task.headwindMPerS());
+        aircraft.stall();
         double safe = result.safeClimbSpeedMPerS();
         String margin = Chain.number(LaunchStall.CLIMB_IN_STALL_SPEEDS) + "*V_s";
         chain.step("V_c", "safe climb speed", safe, "m/s", margin, PRACTICE);

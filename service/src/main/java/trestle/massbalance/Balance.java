@@ -3,8 +3,7 @@ package trestle.massbalance;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 
 /**
  * Mass and balance of an aircraft.
@@ -19,8 +18,7 @@ import trestle.finding.Finding;
  * @param staticMarginFraction (neutral point − CG) / mean chord; empty without a neutral point
  * @param weighed what the scales say; empty without a weighing or with one that cannot be used
  * @param aim ways to the target; empty where there is no target, or none that can be placed
- * @param findings judgements, gravest not necessarily first
- * @param assumptions model choices that touched a number
+ * @param judgement what was judged, found and assumed
  */
 public record Balance(
         Centre centre,
@@ -33,12 +31,9 @@ public record Balance(
         OptionalDouble staticMarginFraction,
         Optional<Weighed> weighed,
         Optional<Aim> aim,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
+        Judgement judgement) {
+    /** Copies the list. */
     public Balance {
         moments = List.copyOf(moments);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 }

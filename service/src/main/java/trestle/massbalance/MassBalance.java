@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
 import trestle.finding.Subject;
 
 /** Mass and balance of an aircraft, from its list of items and what else is known of it. */
@@ -31,19 +30,18 @@ public final class MassBalance {
                 planform.flatMap(wing -> task.tail().flatMap(t -> NeutralPoint.of(wing, t)));
         Optional<Weighed> weighed = task.weighing().flatMap(w -> Scales.read(w, centre));
         List<Standing> standings = standings(task.items(), centre, weighed);
-
-        List<Finding> findings = new ArrayList<>();
-        List<Assumption> assumptions = new ArrayList<>(BalanceAssumptions.of(task, neutralPoint));
-        task.weighing().ifPresent(w -> findings.addAll(WeighingFindings.of(w, weighed, centre)));
-        task.limits().ifPresent(l -> findings.addAll(LimitFindings.of(l, planform, standings)));
-        findings.addAll(StabilityFindings.of(planform, task.tail(), neutralPoint, standings));
-        OptionalDouble targetM = targetM(task, planform, neutralPoint, centre, findings, assumptions);
+        Judge judge = new Judge();
+        BalanceAssumptions.of(task, neutralPoint, judge);
+        WeighingChecks.judge(task.weighing(), weighed, centre, judge);
+        boolean lopsided =
+                task.items().stream().anyMatch(item -> item.lateralM().orElse(0) != 0);
+        LimitChecks.judge(task.limits(), planform, standings, neutralPoint.isPresent(), lopsided, judge);
+        StabilityChecks.judge(planform, task.tail(), neutralPoint, standings, judge);
+        OptionalDouble targetM = targetM(task, planform, neutralPoint, centre, judge);
         Optional<Aim> aim = targetM.isPresent()
                 ? Optional.of(Corrections.towards(task.items(), centre, targetM.getAsDouble()))
                 : Optional.empty();
-        OptionalDouble greatestMassKg =
-                task.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
-        aim.ifPresent(a -> findings.addAll(TargetFindings.of(a, task.items(), centre, greatestMassKg)));
+        TargetChecks.judge(task, aim, centre, judge);
         return new Balance(
                 centre,
                 BuildUp.moments(task.items(), centre.massKg()),
@@ -56,8 +54,7 @@ public final class MassBalance {
                         (point.armM() - centre.armM()) / planform.orElseThrow().meanAerodynamicChordM())),
                 weighed,
                 aim,
-                findings,
-                assumptions);
+                judge.judgement());
     }
 
     private static List<Standing> standings(List<Item> items, Centre centre, Optional<Weighed> weighed) {
@@ -77,27 +74,22 @@ public final class MassBalance {
             Optional<Planform> planform,
             Optional<NeutralPoint> neutralPoint,
             Centre centre,
-            List<Finding> findings,
-            List<Assumption> assumptions) {
+            Judge judge) {
         if (task.target().isPresent()) {
-            OptionalDouble armM = task.target().get().armM(planform, neutralPoint);
-            if (armM.isEmpty()) {
-                findings.add(TargetFindings.unplaced(task.target().get()));
-            }
-            return armM;
+            return task.target().get().armM(planform, neutralPoint);
         }
-        OptionalDouble forwardM = LimitFindings.place(task.limits().flatMap(Limits::forward), planform);
-        OptionalDouble aftM = LimitFindings.place(task.limits().flatMap(Limits::aft), planform);
+        OptionalDouble forwardM = LimitChecks.place(task.limits().flatMap(Limits::forward), planform);
+        OptionalDouble aftM = LimitChecks.place(task.limits().flatMap(Limits::aft), planform);
         if (forwardM.isEmpty()
                 || aftM.isEmpty()
                 || forwardM.getAsDouble() > aftM.getAsDouble()
                 || wellInside(centre, forwardM.getAsDouble(), aftM.getAsDouble())) {
             return OptionalDouble.empty();
         }
-        assumptions.add(new Assumption(
+        judge.assume(
                 Subject.of(BalancePart.TARGET),
                 "the target is midway between the forward and the aft limit",
-                "the CG is not safely inside its limits and no target is given"));
+                "the CG is not safely inside its limits and no target is given");
         return OptionalDouble.of((forwardM.getAsDouble() + aftM.getAsDouble()) / 2);
     }
 

@@ -7,7 +7,7 @@ import trestle.binding.FieldPath;
 import trestle.figure.Theme;
 
 /**
- * What a caller asks of the front door, beside the fields of the calculation.
+ * What a caller asks of the HTTP layer, beside the fields of the calculation.
  *
  * @param as the representation, for callers that cannot set a header
  * @param picks the values wanted instead of the whole answer

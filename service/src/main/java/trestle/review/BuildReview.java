@@ -173,14 +173,13 @@ public final class BuildReview {
                 return Optional.empty();
             }
             LaunchPlan plan = mission.launch().get();
-            double stallMPerS = airframe.stallSpeedMPerS(air.densityKgPerM3());
             return Optional.of(new LaunchStallTask(
                     airframe,
                     polar,
                     thrust.thrust().get(),
                     air,
                     mission.headwindMPerS(),
-                    plan.launch().apply(stallMPerS),
+                    plan.launch(),
                     plan.motorDelayS(),
                     plan.turn(),
                     OptionalDouble.empty()));

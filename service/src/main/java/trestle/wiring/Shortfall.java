@@ -1,7 +1,5 @@
 package trestle.wiring;
 
-import java.util.Locale;
-
 /** Why a gauge does not meet a task. */
 public enum Shortfall {
     /** The copper settles above the insulation's rating less the margin. */
@@ -13,14 +11,5 @@ public enum Shortfall {
     /** The drop, connectors included, is above the limit. */
     DROP,
     /** A connector carries more than it is rated for; no gauge helps. */
-    CONNECTOR;
-
-    /**
-     * The stable name for programs.
-     *
-     * @return lower case
-     */
-    public String code() {
-        return name().toLowerCase(Locale.ROOT);
-    }
+    CONNECTOR
 }

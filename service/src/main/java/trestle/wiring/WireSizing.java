@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
+import trestle.finding.Judgement;
 
 /**
  * The choice of a gauge for a run.
@@ -20,8 +20,7 @@ import trestle.finding.Finding;
  * @param checked the gauge that was asked about, when there was one
  * @param connectorDropV drop in the connectors, V
  * @param connectorLossW heat made in the connectors, W
- * @param findings the judgement
- * @param assumptions model choices that touched a number
+ * @param judgement what is to be said of it
  */
 public record WireSizing(
         List<GaugeAnswer> candidates,
@@ -31,16 +30,13 @@ public record WireSizing(
         Optional<GaugeAnswer> checked,
         double connectorDropV,
         double connectorLossW,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
+        Judgement judgement) {
     /** How far under its rating the insulation is kept, K. Common practice, no source. */
     public static final double TEMPERATURE_MARGIN_K = 10;
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public WireSizing {
         candidates = List.copyOf(candidates);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 
     /**
@@ -69,8 +65,20 @@ public record WireSizing(
                 checked,
                 connectorDropV,
                 task.run().currentA() * connectorDropV,
-                WireFindings.of(task, candidates, recommended, checked),
-                WireAssumptions.of(task, checked.or(() -> recommended)));
+                judgement(task, candidates, recommended, checked));
+    }
+
+    private static Judgement judgement(
+            WireTask task,
+            List<GaugeAnswer> candidates,
+            Optional<GaugeAnswer> recommended,
+            Optional<GaugeAnswer> checked) {
+        Judge judge = new Judge();
+        OfferChecks.judge(task, candidates, recommended, judge);
+        GaugeChecks.judge(task, checked, recommended, judge);
+        RunChecks.judge(task.run(), judge);
+        WireAssumptions.note(task, checked.or(() -> recommended), judge);
+        return judge.judgement();
     }
 
     /** The first of equals is the thinnest. */

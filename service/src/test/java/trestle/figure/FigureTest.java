@@ -21,6 +21,7 @@ import trestle.flight.FixedEnergy;
 import trestle.launch.Launch;
 import trestle.launch.LaunchStall;
 import trestle.launch.LaunchStallTask;
+import trestle.launch.LiftOff;
 import trestle.magnetics.CompassClearance;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.BalanceTask;
@@ -238,7 +239,7 @@ class FigureTest {
     @Test
     void launchWithoutAPathShowsItsSpeeds() {
         for (Launch launch : List.of(
-                new Launch.Dolly(40, 0.05, 0.3, 1, 0.3),
+                new Launch.Dolly(new LiftOff.Airspeed(40), 0.05, 0.3, 1, 0.3),
                 new Launch.Hand(3, 0, 1.2),
                 new Launch.Bungee(60, 8, 0.5, 0.8, 0.1, 0.2, 1))) {
             LaunchStallTask task = Samples.launch(launch);

@@ -19,11 +19,11 @@ class EnduranceTest {
     private static final OptionalDouble ITS_OWN = OptionalDouble.empty();
 
     private static List<String> codes(EnduranceResult result) {
-        return result.findings().stream().map(Finding::code).toList();
+        return result.judgement().findings().stream().map(Finding::code).toList();
     }
 
     private static Finding finding(EnduranceResult result, String code) {
-        return result.findings().stream()
+        return result.judgement().findings().stream()
                 .filter(f -> f.code().equals(code))
                 .findFirst()
                 .orElseThrow();

@@ -48,7 +48,7 @@ class LaunchClosedFormTest {
         double forceN = 20 - 0.05 * movingKg * GRAVITY_M_PER_S2;
         LaunchFlight launch = THROWN.with(LaunchSetting.NO_DRAG)
                 .with((Thrust) airspeed -> 20)
-                .with(new Launch.Dolly(v, 0.05, 0, 1.5, 0.3))
+                .with(new Launch.Dolly(new LiftOff.Airspeed(v), 0.05, 0, 1.5, 0.3))
                 .result()
                 .launch();
         assertThat(launch.groundRunM().orElseThrow()).isCloseTo(movingKg * v * v / (2 * forceN), withPercentage(1e-4));
@@ -62,7 +62,7 @@ class LaunchClosedFormTest {
     void headwindShortensTheGroundRunByTheSquare() {
         LaunchSetting still = THROWN.with(LaunchSetting.NO_DRAG)
                 .with((Thrust) airspeed -> 20)
-                .with(new Launch.Dolly(14, 0.05, 0, 0, 0.3));
+                .with(new Launch.Dolly(new LiftOff.Airspeed(14), 0.05, 0, 0, 0.3));
         double run = still.result().launch().groundRunM().orElseThrow();
         double against = still.headwind(5).result().launch().groundRunM().orElseThrow();
         assertThat(against / run).isCloseTo(Math.pow(9.0 / 14, 2), within(1e-6));

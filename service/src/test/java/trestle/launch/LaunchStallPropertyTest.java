@@ -80,12 +80,12 @@ class LaunchStallPropertyTest {
                 .with(LaunchSetting.thrown().airframe().withMassKg(massKg))
                 .with(new LinearThrust(0.8 * massKg * 9.8, 40));
         double v = 1.2 * setting.stallMPerS();
-        double light = setting.with(new Launch.Dolly(v, rolling, 0.3, 0, 0.3))
+        double light = setting.with(new Launch.Dolly(new LiftOff.Airspeed(v), rolling, 0.3, 0, 0.3))
                 .result()
                 .launch()
                 .groundRunM()
                 .orElseThrow();
-        double heavy = setting.with(new Launch.Dolly(v, rolling, 0.3, dollyKg, 0.3))
+        double heavy = setting.with(new Launch.Dolly(new LiftOff.Airspeed(v), rolling, 0.3, dollyKg, 0.3))
                 .result()
                 .launch()
                 .groundRunM()

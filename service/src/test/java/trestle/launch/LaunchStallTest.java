@@ -18,11 +18,11 @@ class LaunchStallTest {
     private static final LaunchSetting THROWN = LaunchSetting.thrown();
 
     private static List<String> codes(LaunchStallResult result) {
-        return result.findings().stream().map(Finding::code).toList();
+        return result.judgement().findings().stream().map(Finding::code).toList();
     }
 
     private static Finding finding(LaunchStallResult result, String code) {
-        return result.findings().stream()
+        return result.judgement().findings().stream()
                 .filter(f -> f.code().equals(code))
                 .findFirst()
                 .orElseThrow();
@@ -131,7 +131,7 @@ class LaunchStallTest {
     @Test
     void aDollyThatNeverRollsSaysSo() {
         LaunchStallResult result = THROWN.with(new LinearThrust(3, 28))
-                .with(new Launch.Dolly(13, 0.1, 0.3, 1, 0.3))
+                .with(new Launch.Dolly(new LiftOff.Airspeed(13), 0.1, 0.3, 1, 0.3))
                 .result();
         assertThat(result.launch().outcome()).isEqualTo(LaunchOutcome.NEVER_RELEASED);
         assertThat(result.launch().groundRunM().orElseThrow()).isZero();
@@ -140,7 +140,7 @@ class LaunchStallTest {
 
     @Test
     void aDollyInAStrongWindLeavesWithoutARun() {
-        LaunchFlight launch = THROWN.with(new Launch.Dolly(13, 0.05, 0.3, 1, 0.3))
+        LaunchFlight launch = THROWN.with(new Launch.Dolly(new LiftOff.Airspeed(13), 0.05, 0.3, 1, 0.3))
                 .headwind(13)
                 .result()
                 .launch();

@@ -24,7 +24,7 @@ class WeighingTest {
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().massKg()).isCloseTo(5, within(1e-12));
         assertThat(balance.weighed().get().armM().getAsDouble()).isCloseTo(0.6, within(1e-12));
-        assertThat(balance.findings()).isEmpty();
+        assertThat(balance.judgement().findings()).isEmpty();
     }
 
     @Test
@@ -36,7 +36,8 @@ class WeighingTest {
         assertThat(weighed.massToleranceKg()).isCloseTo(Math.hypot(0.005, 0.005), within(1e-12));
         // By hand, mm: readings 0.3994 and 0.1002, places 0.4013 and 1.5987.
         assertThat(weighed.armToleranceM()).isCloseTo(0.001699, within(5e-7));
-        assertThat(MassBalance.of(Loads.task(LIST, weighing)).findings()).isEmpty();
+        assertThat(MassBalance.of(Loads.task(LIST, weighing)).judgement().findings())
+                .isEmpty();
     }
 
     @Test
@@ -47,15 +48,20 @@ class WeighingTest {
         MissingItem missing = balance.weighed().orElseThrow().missing().orElseThrow();
         assertThat(missing.massKg()).isCloseTo(0.2, within(1e-9));
         assertThat(missing.armM()).isCloseTo(0.45, within(1e-9));
-        assertThat(balance.findings()).hasSize(1);
-        assertThat(balance.findings().get(0).code()).isEqualTo("weighing-differs-in-mass");
-        assertThat(balance.findings().get(0).message()).contains("a missing item of 200 g at 450 mm would explain it");
+        assertThat(balance.judgement().findings()).hasSize(1);
+        assertThat(balance.judgement().findings().get(0).code()).isEqualTo("weighing-differs-in-mass");
+        assertThat(balance.judgement().findings().get(0).message())
+                .contains("a missing item of 200 g at 450 mm would explain it");
     }
 
     @Test
     void aListThatHoldsTooMuchSaysSo() {
         Weighing weighing = new Weighing(List.of(Loads.support("nose", 1, 0.2), Loads.support("mains", 3.7, 0.7)));
-        assertThat(MassBalance.of(Loads.task(LIST, weighing)).findings().get(0).message())
+        assertThat(MassBalance.of(Loads.task(LIST, weighing))
+                        .judgement()
+                        .findings()
+                        .get(0)
+                        .message())
                 .contains("an item too many of 300 g at 700 mm");
     }
 
@@ -64,8 +70,8 @@ class WeighingTest {
         Weighing weighing = new Weighing(List.of(Loads.support("nose", 1.2, 0.2), Loads.support("mains", 3.8, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().missing()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("weighing-differs-in-arm");
-        assertThat(balance.findings().get(0).message()).contains("20.0 mm ahead of");
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("weighing-differs-in-arm");
+        assertThat(balance.judgement().findings().get(0).message()).contains("20.0 mm ahead of");
     }
 
     @Test
@@ -74,8 +80,8 @@ class WeighingTest {
                 new Support("nose", 0.3, 0.4, 0.2, OptionalDouble.empty(), 0, 0), Loads.support("mains", 5, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("support-not-loaded");
-        assertThat(balance.findings().get(0).subject()).isEqualTo(Subject.of(BalancePart.SUPPORT, 0));
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("support-not-loaded");
+        assertThat(balance.judgement().findings().get(0).subject()).isEqualTo(Subject.of(BalancePart.SUPPORT, 0));
     }
 
     @Test
@@ -86,7 +92,7 @@ class WeighingTest {
         assertThat(weighed.massKg()).isEqualTo(5);
         assertThat(weighed.armM()).isEmpty();
         assertThat(weighed.differenceFromItemsM()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("supports-at-one-arm");
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("supports-at-one-arm");
     }
 
     @Test
@@ -98,7 +104,7 @@ class WeighingTest {
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().armM()).isPresent();
         assertThat(balance.weighed().get().lateralM()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("supports-in-line");
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("supports-in-line");
     }
 
     @Test
@@ -114,7 +120,7 @@ class WeighingTest {
         Weighing unplaced = new Weighing(List.of(nose, right, Loads.support("left", 1.9, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, unplaced));
         assertThat(balance.weighed().orElseThrow().lateralM()).isEmpty();
-        assertThat(balance.findings())
+        assertThat(balance.judgement().findings())
                 .extracting(Finding::subject)
                 .containsExactly(Subject.of(BalancePart.SUPPORT_LATERAL, 2));
     }
@@ -133,7 +139,7 @@ class WeighingTest {
                         Optional.of(new Station.AtArm(0.62)),
                         OptionalDouble.empty())),
                 Optional.empty());
-        assertThat(MassBalance.of(task).findings())
+        assertThat(MassBalance.of(task).judgement().findings())
                 .filteredOn(f -> f.severity() == Severity.STOP)
                 .singleElement()
                 .satisfies(f -> assertThat(f.code()).isEqualTo("cg-behind-limit"))

@@ -32,7 +32,7 @@ class WireSizingPropertyTest {
                         Arbitraries.doubles().between(1, 8).injectNull(0.3),
                         Arbitraries.doubles().between(0.05, 600),
                         Arbitraries.integers().between(1, 3),
-                        Arbitraries.of(ConnectorClass.values()).list().ofMaxSize(2))
+                        Arbitraries.of(ConnectorRow.rows()).list().ofMaxSize(2))
                 .as(WireSizingPropertyTest::run);
         Arbitrary<Surroundings> places = Combinators.combine(
                         Arbitraries.of(Enclosure.class),
@@ -68,7 +68,7 @@ class WireSizingPropertyTest {
             Double peakRatio,
             double peakS,
             int strands,
-            List<ConnectorClass> connectors) {
+            List<ConnectorRow> connectors) {
         return new WireRun(
                 "run",
                 currentA,
@@ -76,7 +76,9 @@ class WireSizingPropertyTest {
                 supplyV,
                 Optional.ofNullable(peakRatio).map(r -> new CurrentPeak(r * currentA, peakS)),
                 strands,
-                connectors.stream().map(c -> c.connector("c", 1)).toList(),
+                connectors.stream()
+                        .map(c -> new Connector("c", c.contactResistanceOhm(), c.ratedCurrentA(), 1))
+                        .toList(),
                 true);
     }
 
@@ -111,10 +113,10 @@ class WireSizingPropertyTest {
             assertThat(answer.conductorTemperatureK().orElseThrow())
                     .isLessThanOrEqualTo(task.insulation().ratingTemperatureK() - 10);
             assertThat(answer.totalDropFraction()).isLessThanOrEqualTo(task.maxDropFraction());
-            assertThat(sizing.findings()).noneMatch(f -> f.severity() == Severity.STOP);
+            assertThat(sizing.judgement().findings()).noneMatch(f -> f.severity() == Severity.STOP);
         } else {
             assertThat(sizing.candidates()).noneMatch(GaugeAnswer::meets);
-            assertThat(sizing.findings())
+            assertThat(sizing.judgement().findings())
                     .anyMatch(f -> f.severity() == Severity.STOP && f.code().startsWith("no-gauge-"));
         }
     }

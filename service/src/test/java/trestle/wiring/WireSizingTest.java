@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import trestle.finding.Assumption;
 import trestle.finding.Finding;
+import trestle.finding.Judge;
 import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.units.Temperature;
@@ -26,7 +27,7 @@ class WireSizingTest {
         assertThat(answer.resistanceOhm()).isCloseTo(5.315e-3 * 1.2 * warm, within(2e-5));
         assertThat(answer.dropV()).isCloseTo(60 * answer.resistanceOhm(), within(1e-12));
         assertThat(answer.lossW()).isCloseTo(3600 * answer.resistanceOhm(), within(1e-9));
-        assertThat(sizing.findings()).isEmpty();
+        assertThat(sizing.judgement().findings()).isEmpty();
         assertThat(sizing.enduranceOptimal()).isEmpty();
         assertThat(answer.energyCostJ()).isEmpty();
     }
@@ -121,7 +122,7 @@ class WireSizingTest {
         WireSizing sizing = WireSizing.of(WireTasks.with(WireTasks.batteryLead(), longRun));
         assertThat(sizing.recommended()).isEmpty();
         assertThat(sizing.totalDropV()).isEmpty();
-        Finding finding = sizing.findings().get(0);
+        Finding finding = sizing.judgement().findings().get(0);
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.code()).isEqualTo("no-gauge-keeps-the-drop");
         assertThat(finding.subject()).isEqualTo(Subject.of(WiringPart.MAX_DROP));
@@ -162,7 +163,7 @@ class WireSizingTest {
         WireTask task = WireTasks.checking(WireTasks.with(WireTasks.batteryLead(), run), Gauge.awg(20));
         WireSizing sizing = WireSizing.of(task);
         assertThat(sizing.checked().orElseThrow().meltsInPeak()).isTrue();
-        assertThat(sizing.findings()).anyMatch(f -> f.message().startsWith("AWG 20 melts in the peak"));
+        assertThat(sizing.judgement().findings()).anyMatch(f -> f.message().startsWith("AWG 20 melts in the peak"));
     }
 
     @Test
@@ -175,36 +176,42 @@ class WireSizingTest {
         assertThat(sizing.connectorLossW()).isCloseTo(3600 * 2e-3, within(1e-12));
         GaugeAnswer answer = sizing.recommended().orElseThrow();
         assertThat(sizing.totalDropV().orElseThrow()).isCloseTo(answer.dropV() + 0.12, within(1e-12));
-        assertThat(sizing.findings()).extracting(Finding::code).contains("connector-near-rating");
+        assertThat(sizing.judgement().findings()).extracting(Finding::code).contains("connector-near-rating");
     }
 
     @Test
     void overloadedConnectorStopsEveryGauge() {
         WireRun run = WireTasks.connected(
                 WireRun.plain("c", 60, 0.3, 44.4),
-                ConnectorClass.A90.connector("good", 1),
-                ConnectorClass.A30.connector("small", 1));
+                new Connector("good", 0.3e-3, 90, 1),
+                new Connector("small", 1e-3, 30, 1));
         WireSizing sizing = WireSizing.of(WireTasks.with(WireTasks.batteryLead(), run));
         assertThat(sizing.recommended()).isEmpty();
         assertThat(codes(sizing)).containsExactly("no-gauge-helps-the-connectors", "connector-overloaded");
-        assertThat(sizing.findings().get(1).subject()).isEqualTo(Subject.of(WiringPart.CONNECTOR, 1));
+        assertThat(sizing.judgement().findings().get(1).subject()).isEqualTo(Subject.of(WiringPart.CONNECTOR, 1));
     }
 
     @Test
     void connectorRatingCountsAt80AndAt100Percent() {
-        assertThat(RunFindings.of(withConnector(47.9, 60))).isEmpty();
-        assertThat(RunFindings.of(withConnector(48.1, 60)))
+        assertThat(runFindings(withConnector(47.9, 60))).isEmpty();
+        assertThat(runFindings(withConnector(48.1, 60)))
                 .extracting(Finding::severity)
                 .containsExactly(Severity.ATTENTION);
-        assertThat(RunFindings.of(withConnector(60, 60)))
+        assertThat(runFindings(withConnector(60, 60)))
                 .extracting(Finding::severity)
                 .containsExactly(Severity.ATTENTION);
-        assertThat(RunFindings.of(withConnector(60.1, 60)))
+        assertThat(runFindings(withConnector(60.1, 60)))
                 .extracting(Finding::severity)
                 .containsExactly(Severity.STOP);
-        assertThat(RunFindings.of(WireTasks.peaking(withConnector(20, 60), 80, 1)))
+        assertThat(runFindings(WireTasks.peaking(withConnector(20, 60), 80, 1)))
                 .extracting(Finding::code)
                 .containsExactly("connector-peak-above-rating");
+    }
+
+    private static List<Finding> runFindings(WireRun run) {
+        Judge judge = new Judge();
+        RunChecks.judge(run, judge);
+        return judge.judgement().findings();
     }
 
     private static WireRun withConnector(double currentA, double ratedA) {
@@ -214,11 +221,11 @@ class WireSizingTest {
     @Test
     void longLeadToTheControllerAsksForCapacitors() {
         WireRun lead = new WireRun("esc", 40, 0.5, 22.2, Optional.empty(), 1, List.of(), true);
-        Finding finding = RunFindings.of(lead).get(0);
+        Finding finding = runFindings(lead).get(0);
         assertThat(finding.code()).isEqualTo("long-supply-lead");
         assertThat(finding.severity()).isEqualTo(Severity.ATTENTION);
         assertThat(finding.message()).contains("500 mm").contains("0.35 µH").contains("low-ESR");
-        assertThat(RunFindings.of(WireRun.plain("servo", 2, 1.5, 6))).isEmpty();
+        assertThat(runFindings(WireRun.plain("servo", 2, 1.5, 6))).isEmpty();
     }
 
     @Test
@@ -232,7 +239,7 @@ class WireSizingTest {
     @Test
     void checkedGaugeThatIsTooThinIsAStopAndTheDropAnAttention() {
         WireSizing sizing = WireSizing.of(WireTasks.checking(WireTasks.batteryLead(), Gauge.awg(16)));
-        assertThat(sizing.findings())
+        assertThat(sizing.judgement().findings())
                 .anyMatch(f -> f.code().equals("wire-too-hot") && f.severity() == Severity.STOP)
                 .anyMatch(f -> f.code().equals("drop-above-limit") && f.severity() == Severity.ATTENTION);
         assertThat(sizing.recommended().orElseThrow().gauge()).isNotEqualTo(Gauge.awg(16));
@@ -273,7 +280,7 @@ class WireSizingTest {
         assertThat(twin.resistanceOhm()).isLessThan(single.resistanceOhm() / 2);
         assertThat(twin.ampacityA()).isBetween(single.ampacityA(), 2 * single.ampacityA());
         assertThat(two.effectiveSurroundings().bundledConductors()).isEqualTo(2);
-        assertThat(WireSizing.of(two).assumptions())
+        assertThat(WireSizing.of(two).judgement().assumptions())
                 .extracting(Assumption::subject)
                 .contains(Subject.of(WiringPart.STRANDS_IN_PARALLEL));
     }
@@ -281,10 +288,11 @@ class WireSizingTest {
     @Test
     void defaultsThatTouchedANumberAreStated() {
         WireTask task = WireTasks.with(WireTasks.batteryLead(), WireTasks.in(Enclosure.STILL_BAY, 30, 3));
-        assertThat(WireSizing.of(task).assumptions())
+        assertThat(WireSizing.of(task).judgement().assumptions())
                 .extracting(a -> a.subject().part().name())
                 .containsExactly("GAUGE_SYSTEM", "INSULATION_THICKNESS", "AMBIENT", "BUNDLED_CONDUCTORS");
-        assertThat(WireSizing.of(task).assumptions().get(2).assumed()).contains("40.0 °C");
+        assertThat(WireSizing.of(task).judgement().assumptions().get(2).assumed())
+                .contains("40.0 °C");
     }
 
     @Test
@@ -303,6 +311,6 @@ class WireSizingTest {
     }
 
     private static List<String> codes(WireSizing sizing) {
-        return sizing.findings().stream().map(Finding::code).toList();
+        return sizing.judgement().findings().stream().map(Finding::code).toList();
     }
 }

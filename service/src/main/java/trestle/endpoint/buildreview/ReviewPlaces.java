@@ -8,6 +8,7 @@ import java.util.function.Function;
 import trestle.battery.PackPart;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
+import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
@@ -24,22 +25,7 @@ import trestle.wiring.WiringPart;
 
 /** Where the parts of each discipline stand in the document of an aircraft. */
 public final class ReviewPlaces {
-    private static final Pointers BALANCE = new Pointers(Map.ofEntries(
-            entry(BalancePart.ITEMS, "/items"),
-            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
-            entry(BalancePart.WEIGHING, "/weighing"),
-            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
-            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
-            entry(BalancePart.WING, "/airframe/wing"),
-            entry(BalancePart.PANELS, "/airframe/wing/panels"),
-            entry(BalancePart.TAIL, "/airframe/tail"),
-            entry(BalancePart.TAIL_ARM, "/airframe/tail/quarter_chord_arm_mm"),
-            entry(BalancePart.FUSELAGE_SHIFT, "/airframe/fuselage_shift_percent_mac"),
-            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/airframe/limits/max_takeoff_mass_g"),
-            entry(BalancePart.FORWARD_LIMIT, "/airframe/limits"),
-            entry(BalancePart.AFT_LIMIT, "/airframe/limits"),
-            entry(BalancePart.LATERAL_LIMIT, "/airframe/limits/lateral_mm"),
-            entry(BalancePart.TARGET, "/airframe")));
+    private static final Pointers BALANCE = MassBalanceEndpoint.pointers("/airframe");
 
     private static final Pointers PACK = new Pointers(packs());
 
@@ -63,7 +49,12 @@ public final class ReviewPlaces {
             entry(ReviewPart.RUN, "/wiring/{}"),
             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
             entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c"),
-            entry(ReviewPart.CELL_RATING, "/packs")));
+            entry(ReviewPart.CELL_RATING, "/packs"),
+            entry(ReviewPart.WIRING, "/wiring"),
+            entry(ReviewPart.RAILS, "/rails"),
+            entry(ReviewPart.COMPASS, "/compass"),
+            entry(ReviewPart.LAUNCH, "/mission/launch"),
+            entry(ReviewPart.DRIVE_PLACES, "/propulsion/places")));
 
     private static final Pointers DRIVE = new Pointers(drive());
 

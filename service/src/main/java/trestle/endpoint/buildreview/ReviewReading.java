@@ -1,13 +1,17 @@
 package trestle.endpoint.buildreview;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import trestle.api.Field;
 import trestle.api.model.ApiAircraftCompass;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
@@ -17,7 +21,6 @@ import trestle.api.model.ApiPackInsulation;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
 import trestle.api.model.ApiRunCurrent;
-import trestle.api.model.ApiWireSizingRequest;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
 import trestle.battery.Pack;
@@ -33,6 +36,7 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.launch.Launch;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -41,6 +45,7 @@ import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
+import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
@@ -51,7 +56,6 @@ import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Share;
 import trestle.units.Temperature;
-import trestle.wiring.WireTask;
 
 /**
  * Reads the document of an aircraft.
@@ -61,9 +65,6 @@ import trestle.wiring.WireTask;
  */
 record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private static final String NOT_GIVEN = "the document gives none";
-
-    /** For reading a launch before the mass, and so the stall speed, is known. */
-    private static final double NOMINAL_STALL_M_PER_S = 10;
 
     private static final String USUAL = "the document gives none; common practice, no source";
 
@@ -90,6 +91,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
         Insulation insulation = insulation();
+        Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
@@ -107,7 +109,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission);
+                mission,
+                notFitted);
     }
 
     private Aerodynamics aerodynamics(ApiAirframe airframe) {
@@ -164,14 +167,36 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             return Optional.empty();
         }
         LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
-        // Read once for its faults and defaults; the stall speed comes with the review.
-        launching.launch(NOMINAL_STALL_M_PER_S);
-        return Optional.of(new LaunchPlan(
-                stall -> new LaunchReading(launch, "/mission/launch", new Reading())
-                        .launch(stall)
-                        .orElseThrow(),
-                launching.motorDelayS(),
-                Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()))));
+        Optional<Launch> read = launching.read();
+        double motorDelayS = launching.motorDelayS();
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
+        return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
+    }
+
+    private Set<Fitting> notFitted() {
+        Set<Fitting> absent = EnumSet.noneOf(Fitting.class);
+        for (ApiFitting fitting : Reading.listed(request.notFitted())) {
+            absent.add(Fitting.valueOf(fitting.name()));
+        }
+        contradicted(
+                absent,
+                Fitting.WIRING,
+                ApiBuildReviewRequest.WIRING,
+                !Reading.listed(request.wiring()).isEmpty());
+        contradicted(
+                absent,
+                Fitting.RAILS,
+                ApiBuildReviewRequest.RAILS,
+                !Reading.listed(request.rails()).isEmpty());
+        contradicted(absent, Fitting.COMPASS, ApiBuildReviewRequest.COMPASS, request.compass() != null);
+        return absent;
+    }
+
+    private void contradicted(Set<Fitting> absent, Fitting fitting, Field<?> field, boolean given) {
+        if (given && absent.contains(fitting)) {
+            reading.fault(
+                    field.at(""), "contradiction", field.name() + " is described, and not_fitted says there is none");
+        }
     }
 
     private double systemsPowerW() {
@@ -257,52 +282,26 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         if (pack) {
             takesNoCurrent(run, at);
         } else if (run.currentA() == null) {
-            reading.fault(at + "/current_a", "missing", "a run of given_current needs it");
+            reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
-        return WireReading.task(pattern(run, pack), run.name(), at, reading).map(task -> installed(run, pack, task));
+        return WireReading.laid(run, run.name(), !pack, at, reading)
+                .map(laid -> new InstalledRun(
+                        laid.plan(),
+                        pack ? OptionalDouble.empty() : Reading.optional(run.currentA()),
+                        laid.peak(),
+                        Reading.optional(run.supplyVoltageV()),
+                        Reading.optional(run.armMm(), Length::mFromMm)));
     }
 
     private void takesNoCurrent(ApiInstalledRun run, String at) {
         String because = "a run of pack_current takes its current from the aircraft";
         if (run.currentA() != null) {
-            reading.fault(at + "/current_a", "contradiction", because);
+            reading.fault(ApiInstalledRun.CURRENT_A.at(at), "contradiction", because);
         }
         if (run.peakCurrentA() != null) {
-            reading.fault(at + "/peak_current_a", "contradiction", because);
+            reading.fault(ApiInstalledRun.PEAK_CURRENT_A.at(at), "contradiction", because);
         }
-    }
-
-    private static InstalledRun installed(ApiInstalledRun run, boolean pack, WireTask task) {
-        return new InstalledRun(
-                pack ? InstalledRun.RunCurrent.PACK : InstalledRun.RunCurrent.GIVEN,
-                task,
-                run.supplyVoltageV() != null,
-                run.armMm() == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(run.armMm())));
-    }
-
-    /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
-    private static ApiWireSizingRequest pattern(ApiInstalledRun run, boolean pack) {
-        return ApiWireSizingRequest.builder()
-                .currentA(pack ? 1.0 : run.currentA())
-                .peakCurrentA(pack ? null : run.peakCurrentA())
-                .peakDurationS(run.peakDurationS())
-                .ambientC(ApiWireSizingRequest.AMBIENT_C.fallback())
-                .altitudeM(ApiWireSizingRequest.ALTITUDE_M.fallback())
-                .lengthMm(run.lengthMm())
-                .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
-                .maxDropPercent(run.maxDropPercent())
-                .gaugeSystem(run.gaugeSystem())
-                .gauge(run.gauge())
-                .strandsInParallel(run.strandsInParallel())
-                .insulation(run.insulation())
-                .insulationThicknessMm(run.insulationThicknessMm())
-                .bundledConductors(run.bundledConductors())
-                .enclosure(run.enclosure())
-                .bayTemperatureC(run.bayTemperatureC())
-                .foamWallMm(run.foamWallMm())
-                .connectors(run.connectors())
-                .build();
     }
 
     /** Air that an aircraft may meet can be colder than the cell model goes. */

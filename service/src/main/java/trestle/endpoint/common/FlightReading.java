@@ -62,7 +62,8 @@ public final class FlightReading {
     public static boolean rises(double airspeedMPerS, double beforeMPerS, String at, Reading reading) {
         boolean rises = airspeedMPerS > beforeMPerS;
         if (!rises) {
-            reading.fault(at + "/airspeed_m_per_s", "contradiction", "airspeeds must rise from point to point");
+            reading.fault(
+                    ApiFlightLeg.AIRSPEED_M_PER_S.at(at), "contradiction", "airspeeds must rise from point to point");
         }
         return rises;
     }
@@ -82,7 +83,7 @@ public final class FlightReading {
         double heightM = reading.orDefault(altitudeM, ApiConditions.ALTITUDE_M, at, "the request gives none");
         if (temperatureC == null) {
             reading.assume(
-                    at + "/temperature_c",
+                    ApiConditions.TEMPERATURE_C.at(at),
                     String.format(Locale.ROOT, "%.1f °C", Temperature.cFromK(StandardAtmosphere.temperatureK(heightM))),
                     "the standard atmosphere at that altitude");
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.api.model.ApiEnduranceRequest;
+import trestle.api.model.ApiPack;
 import trestle.atmosphere.AirState;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
@@ -34,6 +35,9 @@ import trestle.units.Mass;
  */
 public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
 
+    private static final String PACK = ApiEnduranceRequest.PACK.at("");
+    private static final String PROPULSION = ApiEnduranceRequest.PROPULSION.at("");
+
     static EnduranceReading of(ApiEnduranceRequest request, Reading reading) {
         return new Document(request, reading).read();
     }
@@ -44,10 +48,11 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
         EnduranceReading read() {
             reading.exactlyOne("", List.of("pack", "usable_energy_wh"), request.pack(), request.usableEnergyWh());
             Airframe airframe = airframe();
-            AirState air = FlightReading.conditions(request.conditions(), "/conditions", reading)
+            AirState air = FlightReading.conditions(
+                            request.conditions(), ApiEnduranceRequest.CONDITIONS.at(""), reading)
                     .air();
             Optional<Pack> pack =
-                    Optional.ofNullable(request.pack()).flatMap(it -> PackReading.pack(it, "/pack", reading));
+                    Optional.ofNullable(request.pack()).flatMap(it -> PackReading.pack(it, PACK, reading));
             Optional<PackStore> packStore = pack.map(this::store);
             Optional<Drive> drive = drive(packStore, air);
             Optional<PowerSource> power =
@@ -57,8 +62,8 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                     : packStore.map(it -> it);
             double headwindMPerS = Reading.or(request.headwindMPerS(), ApiEnduranceRequest.HEADWIND_M_PER_S);
             double reserve = FlightReading.reserveFraction(request.reservePercent(), "", reading);
-            List<Leg> legs =
-                    FlightReading.legs(request.legs(), request.airspeedMPerS(), headwindMPerS, "/legs", reading);
+            List<Leg> legs = FlightReading.legs(
+                    request.legs(), request.airspeedMPerS(), headwindMPerS, ApiEnduranceRequest.LEGS.at(""), reading);
             Optional<Battery> battery = battery(pack, airframe);
             reading.refuseContradictions();
             EnduranceTask task = new EnduranceTask(
@@ -85,9 +90,9 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
 
         private PackStore store(Pack pack) {
             Cutoff cutoff = PackReading.cutoff(
-                    request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/pack/cutoff", reading);
+                    request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), ApiPack.CUTOFF.at(PACK), reading);
             Surroundings surroundings = PackReading.surroundings(
-                    request.pack().ambientC(), request.pack().insulation(), "/pack", reading);
+                    request.pack().ambientC(), request.pack().insulation(), PACK, reading);
             return new PackStore(pack, cutoff, surroundings);
         }
 
@@ -96,11 +101,11 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                 reading.takesNo("a request without propulsion", "", "supply_voltage_v", request.supplyVoltageV());
                 return Optional.empty();
             }
-            DriveReading parts = new DriveReading("/propulsion", reading);
+            DriveReading parts = new DriveReading(PROPULSION, reading);
             Optional<Drive> drive =
                     parts.system(request.propulsion(), supply(parts, store)).map(system -> Drive.of(system, air));
             reading.assume(
-                    "/propulsion",
+                    PROPULSION,
                     "the drive on its supply as at take-off, in every part of the flight",
                     "the voltage moves the efficiency by parts per thousand; on a low pack the greatest thrust is less");
             return drive;
@@ -127,7 +132,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             }
             if (massKg.get() >= airframe.massKg()) {
                 reading.fault(
-                        request.batteryMassG() == null ? "/pack" : "/battery_mass_g",
+                        request.batteryMassG() == null ? PACK : ApiEnduranceRequest.BATTERY_MASS_G.at(""),
                         "contradiction",
                         "a pack of "
                                 + Math.round(Mass.gFromKg(massKg.get()))

@@ -1,11 +1,11 @@
 package trestle.endpoint.launch;
 
-import java.util.Locale;
 import java.util.Optional;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchKind;
 import trestle.endpoint.Reading;
 import trestle.launch.Launch;
+import trestle.launch.LiftOff;
 import trestle.units.Angle;
 import trestle.units.Mass;
 import trestle.units.Share;
@@ -27,17 +27,16 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
     /**
      * The launch.
      *
-     * @param stallSpeedMPerS stall speed in level flight, m/s
      * @return the launch; empty where a contradiction was noted
      */
-    public Optional<Launch> launch(double stallSpeedMPerS) {
+    public Optional<Launch> read() {
         if (!LaunchFields.fit(launch, at, reading)) {
             return Optional.empty();
         }
         return Optional.of(
                 switch (launch.kind()) {
                     case HAND -> new Launch.Hand(launch.releaseSpeedMPerS(), angleRad(), releaseHeightM(1.8));
-                    case DOLLY -> dolly(stallSpeedMPerS);
+                    case DOLLY -> dolly();
                     case BUNGEE -> bungee();
                     case CATAPULT ->
                         new Launch.Catapult(
@@ -56,26 +55,22 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
                 : reading.orDefault(launch.motorDelayS(), ApiLaunch.MOTOR_DELAY_S, at, USUAL);
     }
 
-    private Launch dolly(double stallSpeedMPerS) {
+    private Launch dolly() {
         return new Launch.Dolly(
-                liftOffAirspeedMPerS(stallSpeedMPerS),
+                liftOff(),
                 reading.orDefault(launch.rollingResistance(), ApiLaunch.ROLLING_RESISTANCE, at, USUAL),
                 reading.orDefault(launch.rollLiftCoefficient(), ApiLaunch.ROLL_LIFT_COEFFICIENT, at, USUAL),
                 Mass.kgFromG(reading.orDefault(launch.dollyMassG(), ApiLaunch.DOLLY_MASS_G, at, NOT_GIVEN)),
                 releaseHeightM(0.3));
     }
 
-    private double liftOffAirspeedMPerS(double stallSpeedMPerS) {
+    private LiftOff liftOff() {
         Double given = launch.liftOffAirspeedMPerS();
         if (given != null) {
-            return given;
+            return new LiftOff.Airspeed(given);
         }
-        double usual = LIFT_OFF_IN_STALL_SPEEDS * stallSpeedMPerS;
-        reading.assume(
-                at + "/lift_off_airspeed_m_per_s",
-                String.format(Locale.ROOT, "%.1f m/s, 1.2 stall speeds", usual),
-                USUAL);
-        return usual;
+        reading.assume(ApiLaunch.LIFT_OFF_AIRSPEED_M_PER_S.at(at), "1.2 stall speeds", USUAL);
+        return new LiftOff.StallSpeeds(LIFT_OFF_IN_STALL_SPEEDS);
     }
 
     private Launch bungee() {
@@ -95,6 +90,6 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
     }
 
     private double releaseHeightM(double usualM) {
-        return reading.orDefault(launch.releaseHeightM(), usualM, at + "/release_height_m", USUAL);
+        return reading.orDefault(launch.releaseHeightM(), usualM, ApiLaunch.RELEASE_HEIGHT_M.at(at), USUAL);
     }
 }

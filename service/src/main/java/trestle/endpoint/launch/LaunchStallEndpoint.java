@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchKind;
 import trestle.api.model.ApiLaunchStallAnswer;
 import trestle.api.model.ApiLaunchStallRequest;
@@ -76,10 +77,10 @@ public final class LaunchStallEndpoint
                 request.wingSpanMm(),
                 request.maxLiftCoefficient(),
                 reading);
-        Conditions conditions = FlightReading.conditions(request.conditions(), "/conditions", reading);
-        double stallSpeedMPerS = airframe.stallSpeedMPerS(conditions.air().densityKgPerM3());
-        LaunchReading launching = new LaunchReading(request.launch(), "/launch", reading);
-        Optional<Launch> launch = launching.launch(stallSpeedMPerS);
+        Conditions conditions =
+                FlightReading.conditions(request.conditions(), ApiLaunchStallRequest.CONDITIONS.at(""), reading);
+        LaunchReading launching = new LaunchReading(request.launch(), ApiLaunchStallRequest.LAUNCH.at(""), reading);
+        Optional<Launch> launch = launching.read();
         Optional<Thrust> thrust = thrust(request, reading);
         Turn turn = turn(request, reading);
         double motorDelayS = launching.motorDelayS();
@@ -125,7 +126,7 @@ public final class LaunchStallEndpoint
 
     public static ApiJudgement judgement(
             LaunchStallResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     private static Optional<Thrust> thrust(ApiLaunchStallRequest request, Reading reading) {
@@ -147,7 +148,10 @@ public final class LaunchStallEndpoint
         boolean rising = true;
         for (int i = 1; i < points.size(); i++) {
             rising &= FlightReading.rises(
-                    points.get(i).airspeedMPerS(), points.get(i - 1).airspeedMPerS(), "/thrust_curve/" + i, reading);
+                    points.get(i).airspeedMPerS(),
+                    points.get(i - 1).airspeedMPerS(),
+                    ApiLaunchStallRequest.THRUST_CURVE.at("") + "/" + i,
+                    reading);
         }
         return rising;
     }
@@ -168,26 +172,31 @@ public final class LaunchStallEndpoint
     }
 
     private static Pointers pointers(ApiLaunchStallRequest request) {
+        String launch = ApiLaunchStallRequest.LAUNCH.at("");
         return new Pointers(Map.ofEntries(
-                entry(LaunchPart.TAKEOFF_MASS, "/takeoff_mass_g"),
-                entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
-                entry(LaunchPart.DRAG, "/drag"),
-                entry(LaunchPart.THRUST, request.thrustCurve() == null ? "/static_thrust_n" : "/thrust_curve"),
-                entry(LaunchPart.CONDITIONS, "/conditions"),
-                entry(LaunchPart.HEADWIND, "/headwind_m_per_s"),
-                entry(LaunchPart.LAUNCH, "/launch"),
-                entry(LaunchPart.RELEASE_SPEED, releaseSpeed(request.launch().kind(), "/launch")),
+                entry(LaunchPart.TAKEOFF_MASS, ApiLaunchStallRequest.TAKEOFF_MASS_G.at("")),
+                entry(LaunchPart.MAX_LIFT_COEFFICIENT, ApiLaunchStallRequest.MAX_LIFT_COEFFICIENT.at("")),
+                entry(LaunchPart.DRAG, ApiLaunchStallRequest.DRAG.at("")),
+                entry(
+                        LaunchPart.THRUST,
+                        (request.thrustCurve() == null
+                                        ? ApiLaunchStallRequest.STATIC_THRUST_N
+                                        : ApiLaunchStallRequest.THRUST_CURVE)
+                                .at("")),
+                entry(LaunchPart.CONDITIONS, ApiLaunchStallRequest.CONDITIONS.at("")),
+                entry(LaunchPart.HEADWIND, ApiLaunchStallRequest.HEADWIND_M_PER_S.at("")),
+                entry(LaunchPart.LAUNCH, launch),
+                entry(LaunchPart.RELEASE_SPEED, releaseSpeed(request.launch().kind(), launch)),
                 // Bank and load factor are as given; what can be wrong is the airspeed.
-                entry(LaunchPart.TURN, "/turn_airspeed_m_per_s")));
+                entry(LaunchPart.TURN, ApiLaunchStallRequest.TURN_AIRSPEED_M_PER_S.at(""))));
     }
 
     /** What a builder changes to be let go faster. */
     static String releaseSpeed(ApiLaunchKind kind, String at) {
-        return at
-                + switch (kind) {
-                    case HAND, CATAPULT -> "/release_speed_m_per_s";
-                    case DOLLY -> "/lift_off_airspeed_m_per_s";
-                    case BUNGEE -> "/stretch_m";
-                };
+        return switch (kind) {
+            case HAND, CATAPULT -> ApiLaunch.RELEASE_SPEED_M_PER_S.at(at);
+            case DOLLY -> ApiLaunch.LIFT_OFF_AIRSPEED_M_PER_S.at(at);
+            case BUNGEE -> ApiLaunch.STRETCH_M.at(at);
+        };
     }
 }

@@ -33,8 +33,8 @@ public final class AirframeReading {
                 Length.mFromMm(panel.rootChordMm()),
                 Length.mFromMm(panel.tipChordMm()),
                 Length.mFromMm(panel.spanMm()),
-                Length.mFromMm(panel.sweepMm() == null ? 0 : panel.sweepMm()),
-                Angle.radFromDeg(panel.dihedralDeg() == null ? 0 : panel.dihedralDeg()));
+                Length.mFromMm(Reading.or(panel.sweepMm(), ApiWingPanel.SWEEP_MM)),
+                Angle.radFromDeg(Reading.or(panel.dihedralDeg(), ApiWingPanel.DIHEDRAL_DEG)));
     }
 
     /**
@@ -57,7 +57,8 @@ public final class AirframeReading {
         if (tail == null) {
             return Optional.of(new Tailless(shift));
         }
-        double efficiency = reading.orDefault(tail.efficiency(), ApiTail.EFFICIENCY, at + "/tail", BECAUSE_NOT_GIVEN);
+        double efficiency = reading.orDefault(
+                tail.efficiency(), ApiTail.EFFICIENCY, ApiMassBalanceRequest.TAIL.at(at), BECAUSE_NOT_GIVEN);
         return Optional.of(new Tail(
                 Area.m2FromDm2(tail.areaDm2()),
                 Length.mFromMm(tail.spanMm()),
@@ -70,10 +71,14 @@ public final class AirframeReading {
     public static void marginNeedsTail(
             Double marginPercent, ApiTail tail, boolean tailless, String at, Reading reading) {
         if (tail != null && tailless) {
-            reading.fault(at + "/tailless", "contradiction", "tailless is true, but a tail is given");
+            reading.fault(
+                    ApiMassBalanceRequest.TAILLESS.at(at), "contradiction", "tailless is true, but a tail is given");
         }
         if (marginPercent != null && tail == null && !tailless) {
-            reading.fault(at + "/tail", "missing", "target_static_margin_percent needs the tail, or tailless");
+            reading.fault(
+                    ApiMassBalanceRequest.TAIL.at(at),
+                    "missing",
+                    "target_static_margin_percent needs the tail, or tailless");
         }
     }
 }

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import trestle.api.Field;
 import trestle.api.model.ApiBalanceItem;
 import trestle.api.model.ApiBalanceLimits;
+import trestle.api.model.ApiMassBalanceRequest;
 import trestle.api.model.ApiSupport;
 import trestle.api.model.ApiWeighing;
 import trestle.endpoint.FieldUnit;
@@ -54,12 +56,15 @@ public record BalanceReading(Reading reading) {
             return Optional.empty();
         }
         if (fromMm == null || toMm == null) {
-            String lacking = fromMm == null ? "movable_from_mm" : "movable_to_mm";
-            reading.fault(at + "/" + lacking, "missing", "give both ends of the travel or neither");
+            Field<Double> lacking = fromMm == null ? ApiBalanceItem.MOVABLE_FROM_MM : ApiBalanceItem.MOVABLE_TO_MM;
+            reading.fault(lacking.at(at), "missing", "give both ends of the travel or neither");
             return Optional.empty();
         }
         if (toMm < fromMm) {
-            reading.fault(at + "/movable_to_mm", "contradiction", "movable_to_mm lies ahead of movable_from_mm");
+            reading.fault(
+                    ApiBalanceItem.MOVABLE_TO_MM.at(at),
+                    "contradiction",
+                    "movable_to_mm lies ahead of movable_from_mm");
             return Optional.empty();
         }
         return Optional.of(new Travel(Length.mFromMm(fromMm), Length.mFromMm(toMm)));
@@ -103,15 +108,19 @@ public record BalanceReading(Reading reading) {
     private void consistent(ApiBalanceLimits limits, boolean wing, String at) {
         reading.atMostOne(
                 at,
-                List.of("forward_arm_mm", "forward_percent_mac"),
+                List.of(ApiBalanceLimits.FORWARD_ARM_MM.name(), ApiBalanceLimits.FORWARD_PERCENT_MAC.name()),
                 limits.forwardArmMm(),
                 limits.forwardPercentMac());
-        reading.atMostOne(at, List.of("aft_arm_mm", "aft_percent_mac"), limits.aftArmMm(), limits.aftPercentMac());
+        reading.atMostOne(
+                at,
+                List.of(ApiBalanceLimits.AFT_ARM_MM.name(), ApiBalanceLimits.AFT_PERCENT_MAC.name()),
+                limits.aftArmMm(),
+                limits.aftPercentMac());
         if (!wing && (limits.forwardPercentMac() != null || limits.aftPercentMac() != null)) {
-            reading.fault("/wing", "missing", "limits in % of the mean chord need the wing");
+            reading.fault(ApiMassBalanceRequest.WING.at(""), "missing", "limits in % of the mean chord need the wing");
         }
-        ordered(limits.forwardArmMm(), limits.aftArmMm(), at + "/aft_arm_mm");
-        ordered(limits.forwardPercentMac(), limits.aftPercentMac(), at + "/aft_percent_mac");
+        ordered(limits.forwardArmMm(), limits.aftArmMm(), ApiBalanceLimits.AFT_ARM_MM.at(at));
+        ordered(limits.forwardPercentMac(), limits.aftPercentMac(), ApiBalanceLimits.AFT_PERCENT_MAC.at(at));
     }
 
     private void ordered(Double forward, Double aft, String at) {
@@ -138,7 +147,10 @@ public record BalanceReading(Reading reading) {
     public Optional<Target> target(Double armMm, Double percentMac, Double marginPercent, String at) {
         reading.atMostOne(
                 at,
-                List.of("target_arm_mm", "target_percent_mac", "target_static_margin_percent"),
+                List.of(
+                        ApiMassBalanceRequest.TARGET_ARM_MM.name(),
+                        ApiMassBalanceRequest.TARGET_PERCENT_MAC.name(),
+                        ApiMassBalanceRequest.TARGET_STATIC_MARGIN_PERCENT.name()),
                 armMm,
                 percentMac,
                 marginPercent);

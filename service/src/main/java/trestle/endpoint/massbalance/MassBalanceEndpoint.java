@@ -7,9 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import trestle.api.model.ApiAssumption;
+import trestle.api.model.ApiBalanceItem;
+import trestle.api.model.ApiBalanceLimits;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiMassBalanceAnswer;
 import trestle.api.model.ApiMassBalanceRequest;
+import trestle.api.model.ApiSupport;
+import trestle.api.model.ApiTail;
+import trestle.api.model.ApiWeighing;
+import trestle.api.model.ApiWing;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
@@ -40,22 +46,7 @@ public final class MassBalanceEndpoint
             "The neutral point is an estimate; begin with the centre of gravity well"
                     + " forward of it and follow the maker's range where there is one.");
 
-    private static final Pointers POINTERS = new Pointers(Map.ofEntries(
-            entry(BalancePart.ITEMS, "/items"),
-            entry(BalancePart.ITEM_TRAVEL, "/items/{}/movable_from_mm"),
-            entry(BalancePart.WEIGHING, "/weighing"),
-            entry(BalancePart.SUPPORT, "/weighing/supports/{}"),
-            entry(BalancePart.SUPPORT_LATERAL, "/weighing/supports/{}/lateral_mm"),
-            entry(BalancePart.WING, "/wing"),
-            entry(BalancePart.PANELS, "/wing/panels"),
-            entry(BalancePart.TAIL, "/tail"),
-            entry(BalancePart.TAIL_ARM, "/tail/quarter_chord_arm_mm"),
-            entry(BalancePart.FUSELAGE_SHIFT, "/fuselage_shift_percent_mac"),
-            entry(BalancePart.MAXIMUM_TAKEOFF_MASS, "/limits/max_takeoff_mass_g"),
-            entry(BalancePart.FORWARD_LIMIT, "/limits"),
-            entry(BalancePart.AFT_LIMIT, "/limits"),
-            entry(BalancePart.LATERAL_LIMIT, "/limits/lateral_mm"),
-            entry(BalancePart.TARGET, "")));
+    private static final Pointers POINTERS = pointers("");
 
     @Override
     public String name() {
@@ -73,11 +64,12 @@ public final class MassBalanceEndpoint
         boolean tailless = Boolean.TRUE.equals(request.tailless());
         consistent(request, tailless, reading);
         BalanceTask task = new BalanceTask(
-                parts.items(request.items(), "/items"),
+                parts.items(request.items(), ApiMassBalanceRequest.ITEMS.at("")),
                 Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
                 Optional.ofNullable(request.wing()).map(AirframeReading::wing),
                 AirframeReading.tail(request.tail(), tailless, request.fuselageShiftPercentMac(), "", reading),
-                Optional.ofNullable(request.limits()).map(l -> parts.limits(l, request.wing() != null, "/limits")),
+                Optional.ofNullable(request.limits())
+                        .map(l -> parts.limits(l, request.wing() != null, ApiMassBalanceRequest.LIMITS.at(""))),
                 parts.target(
                         request.targetArmMm(), request.targetPercentMac(), request.targetStaticMarginPercent(), ""));
         reading.refuseContradictions();
@@ -107,16 +99,42 @@ public final class MassBalanceEndpoint
     /** The judgement on a balance, with its parts where a request has them. */
     public static ApiJudgement judgement(
             Balance balance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(balance.findings(), balance.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(balance.judgement(), place, assumed, CAUTIONS, MODELS);
+    }
+
+    /** Where the parts of a balance stand, given the place of the airframe. */
+    public static Pointers pointers(String airframe) {
+        String items = ApiMassBalanceRequest.ITEMS.at("");
+        String weighing = ApiMassBalanceRequest.WEIGHING.at("");
+        String support = ApiWeighing.SUPPORTS.at(weighing) + "/{}";
+        String wing = ApiMassBalanceRequest.WING.at(airframe);
+        String tail = ApiMassBalanceRequest.TAIL.at(airframe);
+        String limits = ApiMassBalanceRequest.LIMITS.at(airframe);
+        return new Pointers(Map.ofEntries(
+                entry(BalancePart.ITEMS, items),
+                entry(BalancePart.ITEM_TRAVEL, ApiBalanceItem.MOVABLE_FROM_MM.at(items + "/{}")),
+                entry(BalancePart.WEIGHING, weighing),
+                entry(BalancePart.SUPPORT, support),
+                entry(BalancePart.SUPPORT_LATERAL, ApiSupport.LATERAL_MM.at(support)),
+                entry(BalancePart.WING, wing),
+                entry(BalancePart.PANELS, ApiWing.PANELS.at(wing)),
+                entry(BalancePart.TAIL, tail),
+                entry(BalancePart.TAIL_ARM, ApiTail.QUARTER_CHORD_ARM_MM.at(tail)),
+                entry(BalancePart.FUSELAGE_SHIFT, ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC.at(airframe)),
+                entry(BalancePart.MAXIMUM_TAKEOFF_MASS, ApiBalanceLimits.MAX_TAKEOFF_MASS_G.at(limits)),
+                entry(BalancePart.FORWARD_LIMIT, limits),
+                entry(BalancePart.AFT_LIMIT, limits),
+                entry(BalancePart.LATERAL_LIMIT, ApiBalanceLimits.LATERAL_MM.at(limits)),
+                entry(BalancePart.TARGET, airframe)));
     }
 
     private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {
         boolean wing = request.wing() != null;
         if (request.targetPercentMac() != null && !wing) {
-            reading.fault("/wing", "missing", "target_percent_mac needs the wing");
+            reading.fault(ApiMassBalanceRequest.WING.at(""), "missing", "target_percent_mac needs the wing");
         }
         if (request.targetStaticMarginPercent() != null && !wing) {
-            reading.fault("/wing", "missing", "target_static_margin_percent needs the wing");
+            reading.fault(ApiMassBalanceRequest.WING.at(""), "missing", "target_static_margin_percent needs the wing");
         }
         AirframeReading.marginNeedsTail(request.targetStaticMarginPercent(), request.tail(), tailless, "", reading);
     }

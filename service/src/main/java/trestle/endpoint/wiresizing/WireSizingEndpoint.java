@@ -80,30 +80,30 @@ public final class WireSizingEndpoint
 
     public static ApiJudgement judgement(
             WireSizing sizing, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(sizing.findings(), sizing.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(sizing.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a run stand below a place in a request. */
     public static Pointers pointers(String at) {
         return new Pointers(Map.ofEntries(
                 entry(WiringPart.RUN, at),
-                entry(WiringPart.CURRENT, at + "/current_a"),
-                entry(WiringPart.LENGTH, at + "/length_mm"),
-                entry(WiringPart.SUPPLY_VOLTAGE, at + "/supply_voltage_v"),
-                entry(WiringPart.PEAK_CURRENT, at + "/peak_current_a"),
-                entry(WiringPart.PEAK_DURATION, at + "/peak_duration_s"),
-                entry(WiringPart.MAX_DROP, at + "/max_drop_percent"),
-                entry(WiringPart.GAUGE_SYSTEM, at + "/gauge_system"),
-                entry(WiringPart.GAUGE, at + "/gauge"),
-                entry(WiringPart.STRANDS_IN_PARALLEL, at + "/strands_in_parallel"),
-                entry(WiringPart.INSULATION, at + "/insulation"),
-                entry(WiringPart.INSULATION_THICKNESS, at + "/insulation_thickness_mm"),
-                entry(WiringPart.AMBIENT, at + "/ambient_c"),
-                entry(WiringPart.ALTITUDE, at + "/altitude_m"),
-                entry(WiringPart.BUNDLED_CONDUCTORS, at + "/bundled_conductors"),
-                entry(WiringPart.ENCLOSURE, at + "/enclosure"),
-                entry(WiringPart.FOAM_WALL, at + "/foam_wall_mm"),
-                entry(WiringPart.CONNECTOR, at + "/connectors/{}"),
-                entry(WiringPart.FLIGHT, at + "/flight")));
+                entry(WiringPart.CURRENT, ApiWireSizingRequest.CURRENT_A.at(at)),
+                entry(WiringPart.LENGTH, ApiWireSizingRequest.LENGTH_MM.at(at)),
+                entry(WiringPart.SUPPLY_VOLTAGE, ApiWireSizingRequest.SUPPLY_VOLTAGE_V.at(at)),
+                entry(WiringPart.PEAK_CURRENT, ApiWireSizingRequest.PEAK_CURRENT_A.at(at)),
+                entry(WiringPart.PEAK_DURATION, ApiWireSizingRequest.PEAK_DURATION_S.at(at)),
+                entry(WiringPart.MAX_DROP, ApiWireSizingRequest.MAX_DROP_PERCENT.at(at)),
+                entry(WiringPart.GAUGE_SYSTEM, ApiWireSizingRequest.GAUGE_SYSTEM.at(at)),
+                entry(WiringPart.GAUGE, ApiWireSizingRequest.GAUGE.at(at)),
+                entry(WiringPart.STRANDS_IN_PARALLEL, ApiWireSizingRequest.STRANDS_IN_PARALLEL.at(at)),
+                entry(WiringPart.INSULATION, ApiWireSizingRequest.INSULATION.at(at)),
+                entry(WiringPart.INSULATION_THICKNESS, ApiWireSizingRequest.INSULATION_THICKNESS_MM.at(at)),
+                entry(WiringPart.AMBIENT, ApiWireSizingRequest.AMBIENT_C.at(at)),
+                entry(WiringPart.ALTITUDE, ApiWireSizingRequest.ALTITUDE_M.at(at)),
+                entry(WiringPart.BUNDLED_CONDUCTORS, ApiWireSizingRequest.BUNDLED_CONDUCTORS.at(at)),
+                entry(WiringPart.ENCLOSURE, ApiWireSizingRequest.ENCLOSURE.at(at)),
+                entry(WiringPart.FOAM_WALL, ApiWireSizingRequest.FOAM_WALL_MM.at(at)),
+                entry(WiringPart.CONNECTOR, ApiWireSizingRequest.CONNECTORS.at(at) + "/{}"),
+                entry(WiringPart.FLIGHT, ApiWireSizingRequest.FLIGHT.at(at))));
     }
 }
