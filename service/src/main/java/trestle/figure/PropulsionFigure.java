@@ -12,6 +12,7 @@ import trestle.propulsion.OperatingPoint;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.PropulsionTask;
+import trestle.propulsion.ThrottleLimit;
 
 /** Thrust, current and efficiency at full throttle over airspeed, and what cruise takes. */
 public final class PropulsionFigure {
@@ -207,7 +208,12 @@ public final class PropulsionFigure {
                         .append(Numbers.whole(100 * p.throttleFraction()))
                         .append(" % throttle. "));
         OptionalDouble top = performance.topSpeedMPerS();
-        top.ifPresent(v -> summary.append("Top speed ").append(sig(v)).append(" m/s."));
+        top.ifPresent(v -> summary.append("Top speed ").append(sig(v)).append(" m/s. "));
+        result.throttleLimit()
+                .filter(ThrottleLimit::limits)
+                .ifPresent(limit -> summary.append("Ratings hold to ")
+                        .append(Numbers.whole(Math.floor(100 * limit.throttleFraction())))
+                        .append(" % throttle."));
         return summary.toString().strip();
     }
 

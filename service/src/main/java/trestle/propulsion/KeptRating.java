@@ -3,21 +3,21 @@ package trestle.propulsion;
 /** A rating that limits the throttle. */
 public enum KeptRating {
     /** Current in a motor. */
-    MOTOR_CURRENT("the motor current"),
+    MOTOR_CURRENT("motor current"),
     /** Electrical power into a motor. */
-    MOTOR_POWER("the power into a motor"),
+    MOTOR_POWER("power into a motor"),
     /** Current in a motor controller. */
-    CONTROLLER_CURRENT("the controller current"),
+    CONTROLLER_CURRENT("controller current"),
     /** Current from the pack. */
-    PACK_CURRENT("the pack current"),
+    PACK_CURRENT("pack current"),
     /** Current in the wires of the pack. */
-    WIRE("the current in the wires"),
+    WIRE("current in the wires"),
     /** Current in the connector of the pack. */
-    CONNECTOR("the current in the connector"),
+    CONNECTOR("current in the connector"),
     /** Speed of the propeller. */
-    PROPELLER_ROTATION("the propeller speed"),
+    PROPELLER_ROTATION("propeller speed"),
     /** Airspeed that the airframe must never exceed. */
-    NEVER_EXCEED("the level top speed");
+    NEVER_EXCEED("level top speed");
 
     private final String label;
 
@@ -25,7 +25,7 @@ public enum KeptRating {
         this.label = label;
     }
 
-    /** The words for messages. */
+    /** The words for messages, to follow an article. */
     String label() {
         return label;
     }

@@ -65,7 +65,7 @@ final class MeasurementChecks {
                         trial,
                         "thrust",
                         checks.overModel(measured, PropellerCoefficients::thrust),
-                        "is it in N (1 kgf is 9.81 N), and of one propeller?")));
+                        "check that it is in N (1 kgf is 9.81 N) and of one propeller.")));
         judge.check(
                 "static-test-power",
                 "power of the static test over the model's",
@@ -74,7 +74,7 @@ final class MeasurementChecks {
                         trial,
                         "power",
                         checks.overModel(measured, PropellerCoefficients::power),
-                        "is it at one shaft, and not at the pack?")));
+                        "check that it is at one shaft and not at the pack.")));
     }
 
     private Consumer<Trial> ofTable(BiConsumer<Trial, CoefficientTable> judged) {

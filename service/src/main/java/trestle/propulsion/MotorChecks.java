@@ -79,8 +79,8 @@ final class MotorChecks {
         double supplyV = task.system().supply().restVoltageV();
         double best = motor.bestEfficiency(supplyV);
         double milliohm = Resistance.milliohmFromOhm(motor.resistanceOhm());
-        String sentence = "By its constants the motor reaches an efficiency of %.3f; %s (common practice): is the"
-                + " resistance of %s mΩ %s, and is the no-load current right?";
+        String sentence = "By its constants the motor reaches an efficiency of %.3f; %s (common practice): check that"
+                + " the resistance of %s mΩ is %s, and the no-load current.";
         trial.of(best, "");
         if (motor.noLoadCurrentA() > 0 && motor.resistanceOhm() > 0) {
             trial.atMost(IMPOSSIBLE_EFFICIENCY, Basis.COMMON_PRACTICE)
@@ -90,7 +90,7 @@ final class MotorChecks {
                             best,
                             "no motor passes 0.985",
                             Figures.of(milliohm),
-                            "in ohm (1 Ω is 1000 mΩ)")
+                            "not in ohm (1 Ω is 1000 mΩ)")
                     .atMost(DOUBTFUL_EFFICIENCY, Basis.COMMON_PRACTICE)
                     .attention(
                             "motor-constants-implausible",
@@ -98,7 +98,7 @@ final class MotorChecks {
                             best,
                             "the best reach 0.97",
                             Figures.of(milliohm),
-                            "in ohm (1 Ω is 1000 mΩ)");
+                            "not in ohm (1 Ω is 1000 mΩ)");
         }
         trial.atLeast(POOR_EFFICIENCY, Basis.COMMON_PRACTICE)
                 .attention(
@@ -149,8 +149,9 @@ final class MotorChecks {
             trial.notJudged(Subject.of(PropulsionPart.MOTOR_NO_LOAD_CURRENT));
             return;
         }
-        String sentence = "At full throttle at rest the motor takes %s A, hardly more than the %s A of no load: is the"
-                + " speed constant of %s rpm/V given in rad/s per volt (times 9.55 is rpm/V)?";
+        String sentence = "At full throttle at rest the motor takes %s A, hardly more than the %s A of no load: the"
+                + " speed constant of %s rpm/V may be in rad/s per volt (times 9.55 is rpm/V), or the propeller is small"
+                + " for this motor.";
         Object[] values = {Figures.of(atRest.motorCurrentA()), Figures.of(idleA), Figures.of(rpmPerV())};
         trial.of(atRest.motorCurrentA(), "A")
                 .atLeast(NO_LOAD_RATIO * idleA, Basis.COMMON_PRACTICE)

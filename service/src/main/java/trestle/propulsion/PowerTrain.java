@@ -103,7 +103,7 @@ public final class PowerTrain {
      *
      * @param thrustN thrust of all motors, N, above 0
      * @param airspeedMPerS airspeed, m/s, 0 or more
-     * @return the state; empty where full throttle gives less
+     * @return the state; empty where full throttle gives less, or where the propeller would drive the motor
      */
     public Optional<OperatingPoint> holding(double thrustN, double airspeedMPerS) {
         Guard.positive("thrustN", thrustN);
@@ -119,7 +119,7 @@ public final class PowerTrain {
             return Optional.empty();
         }
         Shaft shaft = shaft(revPerS.getAsDouble(), airspeedMPerS);
-        return Optional.of(point(shaft, supplyVoltageV(shaft)));
+        return shaft.currentA() < 0 ? Optional.empty() : Optional.of(point(shaft, supplyVoltageV(shaft)));
     }
 
     /**

@@ -18,8 +18,7 @@ final class PropellerChecks {
     private static final double GREATEST_PITCH_RATIO = 1.1;
     private static final int MOST_BLADES = 4;
     private static final double SLOWEST_RPM = 3000;
-    private static final Basis CHECKED =
-            Basis.source("UIUC Propeller Data Site, volumes 1 to 4: what the model was held against");
+    private static final Basis CHECKED = Basis.source("UIUC Propeller Data Site, volumes 1 to 4");
 
     /** All the data lie below 0.3; above 0.6 compressibility is felt. Common practice. */
     private static final double TIP_MACH_LIMIT = 0.6;
@@ -48,23 +47,27 @@ final class PropellerChecks {
     private void range(Judge judge) {
         double diameterIn = Length.inFromM(propeller.diameterM());
         double pitchRatio = propeller.pitchM() / propeller.diameterM();
-        ranged(judge, "diameter", PropulsionPart.PROPELLER_DIAMETER, trial -> {
+        ranged(judge, "diameter", "diameter", PropulsionPart.PROPELLER_DIAMETER, trial -> {
             trial.of(diameterIn, "in");
             outside(trial, diameterIn, SMALLEST_IN, LARGEST_IN, "diameter", "in");
         });
-        ranged(judge, "pitch over diameter", PropulsionPart.PROPELLER_PITCH, trial -> {
+        ranged(judge, "pitch", "pitch over diameter", PropulsionPart.PROPELLER_PITCH, trial -> {
             trial.of(pitchRatio, "");
             outside(trial, pitchRatio, LEAST_PITCH_RATIO, GREATEST_PITCH_RATIO, "pitch over diameter", "");
         });
-        ranged(judge, "number of blades", PropulsionPart.PROPELLER_BLADES, trial -> {
+        ranged(judge, "blades", "number of blades", PropulsionPart.PROPELLER_BLADES, trial -> {
             trial.of(propeller.bladeCount(), "");
             outside(trial, propeller.bladeCount(), 2, MOST_BLADES, "number of blades", "");
         });
-        ranged(judge, "speed at full throttle", PropulsionPart.PROPELLER, this::speed);
+        ranged(judge, "speed", "speed at full throttle", PropulsionPart.PROPELLER, this::speed);
     }
 
-    private void ranged(Judge judge, String what, PropulsionPart part, Consumer<Trial> trial) {
-        judge.check("propeller-checked-range", "the propeller's " + what, Subject.of(part), modelled(trial));
+    private void ranged(Judge judge, String code, String what, PropulsionPart part, Consumer<Trial> trial) {
+        judge.check(
+                "propeller-" + code + "-range",
+                "propeller's " + what + ", against what the model was checked on",
+                Subject.of(part),
+                modelled(trial));
     }
 
     /** A measured table takes the place of the model, whose range then does not matter. */

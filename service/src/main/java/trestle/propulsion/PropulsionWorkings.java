@@ -100,7 +100,7 @@ public final class PropulsionWorkings {
         match.limits()
                 .forEach(limit -> chain.found(
                         "d_" + limit.rating().name().toLowerCase(Locale.ROOT),
-                        "highest throttle for " + limit.rating().label(),
+                        "highest throttle for the " + limit.rating().label(),
                         limit.throttleFraction(),
                         "1",
                         how,

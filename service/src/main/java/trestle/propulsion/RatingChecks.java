@@ -84,7 +84,7 @@ final class RatingChecks {
                 .atMost(allowed, Basis.REQUEST)
                 .stop(
                         rating.code() + "-exceeded",
-                        "At full throttle %s %s is %s %s, above %s rating of %s %s.",
+                        "At full throttle %s the %s is %s %s, above %s rating of %s %s.",
                         place,
                         rating.kept().label(),
                         Figures.of(greatest),
@@ -95,7 +95,7 @@ final class RatingChecks {
                 .atMost(THIN_LOAD_RATIO * allowed, Basis.COMMON_PRACTICE)
                 .attention(
                         rating.code() + "-thin",
-                        "At full throttle %s %s is %s %s, over 90 %% (common practice) of %s rating of %s %s.",
+                        "At full throttle %s the %s is %s %s, over 90 %% (common practice) of %s rating of %s %s.",
                         place,
                         rating.kept().label(),
                         Figures.of(greatest),

@@ -44,14 +44,15 @@ final class ThrottleChecks {
         if (limit.throttleFraction() == 0) {
             trial.stop(
                     "throttle-limit",
-                    "No throttle keeps %s within its limit.",
+                    "No throttle keeps the %s within its limit.",
                     limit.rating().label());
             return;
         }
         sinks(trial, limit);
         boolean onlyAirspeed = limit.rating() == KeptRating.NEVER_EXCEED;
-        String sentence = "Limit throttle to %.0f %%: %s then stays within its limit; thrust at rest falls from %s to"
-                + " %s N%s.";
+        String sentence =
+                "Limit throttle to %.0f %%: the %s then stays within its limit; thrust at rest falls from %s to"
+                        + " %s N%s.";
         Object[] values = {
             Math.floor(percent),
             limit.rating().label(),
@@ -69,7 +70,7 @@ final class ThrottleChecks {
             trial.stopIf(
                     true,
                     "limit-too-low-to-fly",
-                    "To keep %s within its limit, throttle may be %.0f %%, and there the aircraft does not climb: take a"
+                    "To keep the %s within its limit, throttle may be %.0f %%, and there the aircraft does not climb: take a"
                             + " smaller propeller or a part of a higher rating%s.",
                     limit.rating().label(),
                     Math.floor(100 * limit.throttleFraction()),

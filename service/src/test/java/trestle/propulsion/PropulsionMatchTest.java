@@ -281,7 +281,7 @@ class PropulsionMatchTest {
                 OptionalDouble.of(1300));
         Finding resistance = only(PropulsionMatch.of(Drives.task(Drives.with(inOhm))), "motor-constants-implausible");
         assertThat(resistance.severity()).isEqualTo(Severity.STOP);
-        assertThat(resistance.message()).contains("0.05 mΩ in ohm");
+        assertThat(resistance.message()).contains("0.05 mΩ is not in ohm");
         Motor tenthOfKv = new Motor(
                 Rotation.radPerSFromRpm(33.5),
                 0.05,

@@ -84,7 +84,7 @@ public record DriveReading(String at, Reading reading) {
                         controller.resistanceMilliohm(),
                         ApiController.RESISTANCE_MILLIOHM,
                         ApiDrive.CONTROLLER.at(at),
-                        "the request gives none; a class of 40 to 80 A, no source")));
+                        "the request gives none; usual for controllers of 40 to 80 A (common practice, no source)")));
     }
 
     /**
