@@ -7,7 +7,7 @@ import trestle.endpoint.ReferenceTable;
 import trestle.endpoint.buildreview.BuildReviewEndpoint;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
-import trestle.endpoint.launch.LaunchStallEndpoint;
+import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
@@ -29,7 +29,7 @@ public final class Catalogue {
             new PropulsionMatchEndpoint(),
             new EnduranceEndpoint(),
             new RailBudgetEndpoint(),
-            new LaunchStallEndpoint(),
+            new LaunchAndClimbEndpoint(),
             new CompassClearanceEndpoint());
 
     private static final List<ReferenceTable> TABLES = List.of(

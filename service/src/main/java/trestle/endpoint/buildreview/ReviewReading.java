@@ -15,7 +15,7 @@ import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
-import trestle.api.model.ApiLaunchStallRequest;
+import trestle.api.model.ApiLaunchAndClimbRequest;
 import trestle.api.model.ApiMission;
 import trestle.api.model.ApiPackInsulation;
 import trestle.api.model.ApiPackSegment;
@@ -29,6 +29,7 @@ import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
+import trestle.endpoint.launch.FlightWind;
 import trestle.endpoint.launch.LaunchReading;
 import trestle.endpoint.massbalance.AirframeReading;
 import trestle.endpoint.massbalance.BalanceReading;
@@ -36,7 +37,9 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.flight.Leg;
 import trestle.launch.Launch;
+import trestle.launch.LaunchWind;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -82,6 +85,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
         var items = parts.items(request.items(), "/items");
+        parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
         Aerodynamics aerodynamics = aerodynamics(airframe);
         Optional<Cutoff> cutoff = pack.map(this::cutoff);
         Optional<Propulsion> propulsion = propulsion();
@@ -161,7 +165,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 Length.mFromMm(run.distanceMm())));
     }
 
-    private Optional<LaunchPlan> launch() {
+    private Optional<LaunchPlan> launch(FlightWind flight) {
         ApiLaunch launch = request.mission().launch();
         if (launch == null) {
             return Optional.empty();
@@ -169,8 +173,10 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
         Optional<Launch> read = launching.read();
         double motorDelayS = launching.motorDelayS();
-        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
-        return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
+        Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
+        return read.flatMap(
+                it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
     }
 
     private Set<Fitting> notFitted() {
@@ -325,13 +331,16 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Double packC = mission.packTemperatureC();
         Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
         packStands(conditions.air().temperatureK());
+        double reserve = FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading);
+        List<Leg> legs =
+                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading);
         return new Mission(
                 conditions,
                 packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                 headwindMPerS,
-                FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
+                reserve,
                 Reading.optional(mission.airspeedMPerS()),
-                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
-                launch());
+                legs,
+                launch(FlightWind.of(headwindMPerS, legs)));
     }
 }
