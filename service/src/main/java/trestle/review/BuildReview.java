@@ -159,7 +159,7 @@ public final class BuildReview {
                     pack,
                     fullThrottle,
                     runs,
-                    thrust.match(airframe, polar, air, cruise),
+                    thrust.match(airframe, polar, cruise),
                     rails,
                     launchTask.map(LaunchAndClimb::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),

@@ -108,7 +108,7 @@ class WorkedTest {
                     propulsion-match | T_s | /static/thrust_n
                     propulsion-match | W_s | /static/electrical_power_w
                     propulsion-match | W_c | /cruise/electrical_power_w
-                    propulsion-match | et_c | /cruise/total_efficiency
+                    propulsion-match | et_c | /cruise/drive_efficiency
                     propulsion-match | V_p | /pitch_speed_m_per_s
                     rail-budget | I_1 | /rails/0/typical_a
                     rail-budget | K_1 | /rails/0/peak_a

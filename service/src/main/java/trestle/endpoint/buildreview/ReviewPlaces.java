@@ -138,6 +138,10 @@ public final class ReviewPlaces {
         places.put(PropulsionPart.CRUISE_THRUST, "/airframe/drag");
         places.put(PropulsionPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s");
         places.put(PropulsionPart.AIRSPEED, "/mission/airspeed_m_per_s");
+        places.put(PropulsionPart.TAKEOFF_MASS, "/items");
+        places.put(PropulsionPart.WING_AREA, "/airframe");
+        places.put(PropulsionPart.MAX_LIFT, "/airframe/max_lift_coefficient");
+        places.put(PropulsionPart.FULL_THROTTLE_DURATION, "/propulsion/full_throttle_duration_s");
         return places;
     }
 
