@@ -17,11 +17,12 @@ final class Cells {
                 new Pack(List.of(Segment.full(1, 1, label)), 0), List.of(new CellState(model, bath, chargeFraction)));
     }
 
-    /** The set behind a folder of reference curves. */
+    /** The set behind a folder of reference curves, as it was fitted: without growth in the cold. */
     static CellSet setOf(String source) {
         return switch (source) {
-            case "okane2022", "nmc_okane2022", "nmc_chen2020" -> Chemistry.LI_ION.set();
-            case "prada2013", "lfp_prada2013" -> Chemistry.LFP.set();
+            case "okane2022", "nmc_okane2022", "nmc_chen2020" ->
+                Chemistry.LI_ION.set().withColdFactorK(0);
+            case "prada2013", "lfp_prada2013" -> Chemistry.LFP.set().withColdFactorK(0);
             case "ai2020", "lco_ai2020" -> LCO;
             case "nco_ecker2015" -> NCO;
             default -> throw new IllegalArgumentException(source);

@@ -31,7 +31,7 @@ class PackEnergyTest {
                 .isCloseTo(0.8 * energy.budget().durationS(), withPercentage(1e-6));
         // The last step is a straight line to the cutoff: a millivolt a cell, where 3 mV are a
         // watt.
-        assertThat(energy.allowed().endW()).isCloseTo(200, within(1.0));
+        assertThat(energy.allowed().endW()).isCloseTo(200, within(0.5));
         assertThat(energy.allowed().startW()).isGreaterThan(energy.allowed().midW());
         assertThat(codes(energy)).containsExactlyInAnyOrder("cell-count", "generic-cell");
     }
