@@ -156,6 +156,20 @@ public final class Trial {
     }
 
     /**
+     * Comes out so without a sentence, since the finding of another check names the cause.
+     *
+     * @param broken whether
+     * @param as how grave it is
+     * @return this
+     */
+    public Trial saidElsewhere(boolean broken, Severity as) {
+        if (broken && outcome == null) {
+            outcome = outcomeOf(as);
+        }
+        return this;
+    }
+
+    /**
      * Says that this cannot be judged.
      *
      * @param missing what would let it be
@@ -224,11 +238,7 @@ public final class Trial {
 
     private Trial decide(boolean broken, Severity severity, String code, String sentence, Object... values) {
         if (broken && outcome == null) {
-            outcome = switch (severity) {
-                case STOP -> Outcome.STOP;
-                case ATTENTION -> Outcome.ATTENTION;
-                case NOTE -> Outcome.PASSED;
-            };
+            outcome = outcomeOf(severity);
             if (held != null) {
                 reported = held;
             }
@@ -240,6 +250,14 @@ public final class Trial {
     private Finding finding(Severity severity, String code, String sentence, Object... values) {
         OptionalDouble limit = held == null ? OptionalDouble.empty() : OptionalDouble.of(held.limit());
         return new Finding(severity, code, Judge.text(sentence, values), subject, value, limit);
+    }
+
+    private static Outcome outcomeOf(Severity severity) {
+        return switch (severity) {
+            case STOP -> Outcome.STOP;
+            case ATTENTION -> Outcome.ATTENTION;
+            case NOTE -> Outcome.PASSED;
+        };
     }
 
     private OptionalDouble margin() {
