@@ -2,8 +2,8 @@ package trestle.review;
 
 import java.util.List;
 import java.util.Optional;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Segment;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
@@ -38,7 +38,7 @@ public record Aircraft(
         List<Item> items,
         List<InstalledPack> packs,
         Cutoff cutoff,
-        Insulation insulation,
+        Covering insulation,
         Wing wing,
         Optional<TailArrangement> tail,
         Optional<Limits> limits,

@@ -11,9 +11,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.battery.Pack;
 import trestle.battery.PackRatings;
+import trestle.battery.Segment;
 import trestle.finding.Finding;
 import trestle.finding.Subject;
 import trestle.flight.SpeedPoint;
+import trestle.units.Share;
 
 /** What only shows when the parts are seen together. */
 final class ReviewFindings {
@@ -56,8 +58,8 @@ final class ReviewFindings {
                     "full-throttle-not-held",
                     subject,
                     text(
-                            "The packs, full, do not hold %.0f W at full throttle for as" + " long as asked.",
-                            full.powerW())));
+                            "The packs, %s, do not hold %.0f W at full throttle for as long as asked.",
+                            charge(pack), full.powerW())));
         }
         OptionalDouble rated = PackRatings.of(pack).maxContinuousCurrentA();
         if (rated.isPresent() && full.currentA() > rated.getAsDouble()) {
@@ -72,6 +74,14 @@ final class ReviewFindings {
                                     + " and watch their temperature.",
                             full.currentA(), rated.getAsDouble())));
         }
+    }
+
+    private static String charge(Pack pack) {
+        double least = pack.segments().stream()
+                .mapToDouble(Segment::stateOfChargeFraction)
+                .min()
+                .orElse(1);
+        return least < 1 ? text("at %.0f %% charge", Share.percentFromFraction(least)) : "full";
     }
 
     private static String text(String format, Object... values) {

@@ -1,6 +1,7 @@
 package trestle.battery;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Cells and packs for tests. */
 final class Cells {
@@ -31,6 +32,21 @@ final class Cells {
 
     static Cell nmc(double capacityAh) {
         return Cell.typical(Chemistry.LI_ION, capacityAh * 3600);
+    }
+
+    /** A cell of which the rating is known too. */
+    static Cell rated(double capacityAh, double continuousA) {
+        return new Cell(
+                Chemistry.LI_ION,
+                capacityAh * 3600,
+                new InternalResistance.Typical(),
+                OptionalDouble.empty(),
+                new CellLimits(
+                        OptionalDouble.of(continuousA),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()),
+                List.of());
     }
 
     static Pack pack(Segment... segments) {

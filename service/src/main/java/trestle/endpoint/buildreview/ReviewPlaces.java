@@ -154,6 +154,7 @@ public final class ReviewPlaces {
         Map<Enum<?>, String> places = new HashMap<>(PackReading.pointers("/packs", ""));
         places.put(PackPart.PACK, "/packs");
         places.put(PackPart.LOAD, "/mission");
+        places.put(PackPart.COVERING, "/insulation");
         places.put(PackPart.PROFILE, "/mission");
         places.put(PackPart.AMBIENT, "/mission/conditions/temperature_c");
         places.put(PackPart.LEAD_RESISTANCE, "/wiring");

@@ -13,13 +13,13 @@ import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchStallRequest;
 import trestle.api.model.ApiMission;
-import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackCovering;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
 import trestle.api.model.ApiRunCurrent;
 import trestle.api.model.ApiWireSizingRequest;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.FieldUnit;
@@ -89,7 +89,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Mission mission = mission();
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
-        Insulation insulation = insulation();
+        Covering insulation = insulation();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
@@ -182,6 +182,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return request.packs().stream()
                 .map(pack -> ApiPackSegment.builder()
                         .name(pack.name())
+                        .massG(pack.massG())
                         .series(pack.series())
                         .parallel(pack.parallel())
                         .cell(pack.cell())
@@ -195,9 +196,9 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
     }
 
-    private Insulation insulation() {
-        return Insulation.valueOf(
-                reading.orDefault(request.insulation(), ApiPackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
+    private Covering insulation() {
+        return Covering.valueOf(
+                reading.orDefault(request.insulation(), ApiPackCovering.WRAPPED, "/insulation", NOT_GIVEN)
                         .name());
     }
 

@@ -88,7 +88,7 @@ public final class ReviewWriting {
         ApiPackEnergyAnswer pack = PackWriting.write(
                 review.pack(),
                 done.request().packs().stream().map(ApiInstalledPack::name).toList(),
-                merged(PackEnergyEndpoint.judgement(review.pack(), places::ofPack, List.of())));
+                merged(PackEnergyEndpoint.judgement(review.tasks().pack(), review.pack(), places::ofPack, List.of())));
         List<ApiRunReview> runs =
                 IntStream.range(0, review.runs().size()).mapToObj(this::run).toList();
         ApiEnduranceAnswer endurance = EnduranceWriting.write(

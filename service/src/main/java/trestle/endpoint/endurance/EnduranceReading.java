@@ -87,7 +87,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             Cutoff cutoff = PackReading.cutoff(
                     request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/pack/cutoff", reading);
             Surroundings surroundings = PackReading.surroundings(
-                    request.pack().ambientC(), request.pack().insulation(), "/pack", reading);
+                    request.pack().ambientC(), request.pack().covering(), "/pack", reading);
             return new PackStore(pack, cutoff, surroundings);
         }
 

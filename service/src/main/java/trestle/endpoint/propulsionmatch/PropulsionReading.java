@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import trestle.api.model.ApiDrive;
 import trestle.api.model.ApiPack;
 import trestle.api.model.ApiPropulsionMatchRequest;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.ImpossibleRequest;
@@ -82,7 +82,7 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
                 "voltage in the first moment of each load on the rested pack",
                 "a match is no flight; held for half a minute, full throttle pulls a pack some 2 %" + " further down");
         Surroundings surroundings =
-                Surroundings.of(PackReading.ambientK(pack.ambientC(), "/pack", reading), Insulation.WRAPPED);
+                Surroundings.of(PackReading.ambientK(pack.ambientC(), "/pack", reading), Covering.WRAPPED);
         return PackReading.pack(pack, "/pack", reading)
                 .map(it -> DriveReading.supply(pack, it, cutoff(pack, it), surroundings));
     }
