@@ -137,7 +137,7 @@ class FigurePropertyTest {
                 chance.chance()
                         ? new Cutoff.CellVoltage(chance.even(2.2, 4))
                         : new Cutoff.PackVoltage(chance.even(1, 4.3) * series),
-                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Insulation.BARE),
+                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Covering.BARE),
                 chance.even(0, 0.9));
         PackEnergy result = PackEnergy.of(task);
         sound(theme -> PackFigure.of(task, result, theme));

@@ -154,7 +154,7 @@ final class Samples {
                 packs(),
                 new trestle.battery.Load.Power(145),
                 new Cutoff.CellVoltage(3.1),
-                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
     }
 
@@ -166,8 +166,8 @@ final class Samples {
                         new PowerStep(150, 3000),
                         new PowerStep(0, 300),
                         new PowerStep(150, 3000))),
-                new Cutoff.CountedCells(3.3, 6),
-                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                new Cutoff.CountedCells(3.3, 6, true),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
     }
 
