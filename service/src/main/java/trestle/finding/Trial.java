@@ -239,7 +239,7 @@ public final class Trial {
     private Trial decide(boolean broken, Severity severity, String code, String sentence, Object... values) {
         if (broken && outcome == null) {
             outcome = outcomeOf(severity);
-            if (held != null) {
+            if (held != null && severity != Severity.NOTE) {
                 reported = held;
             }
             findings.add(finding(severity, code, sentence, values));
@@ -267,6 +267,7 @@ public final class Trial {
         double room = reported.side() == Side.AT_MOST
                 ? reported.limit() - value.getAsDouble()
                 : value.getAsDouble() - reported.limit();
-        return Judge.finite(100 * room / Math.abs(reported.limit()));
+        boolean wellAndBeyond = room < 0 && (outcome == null || outcome == Outcome.PASSED);
+        return wellAndBeyond ? OptionalDouble.empty() : Judge.finite(100 * room / Math.abs(reported.limit()));
     }
 }
