@@ -18,7 +18,7 @@ LABEL org.opencontainers.image.title="Trestle" \
       org.opencontainers.image.description="Airframe calculations for large battery-electric aircraft, over HTTP" \
       org.opencontainers.image.licenses="Apache-2.0"
 WORKDIR /opt/trestle
-COPY --from=build /build/LICENSE /build/service/target/trestle.jar ./
+COPY --from=build /build/LICENSE /build/service/NOTICE /build/service/target/trestle.jar ./
 
 # Half of the memory limit for the heap: the rest is code, classes, threads and buffers. A service
 # that is out of memory ends and is started anew. No performance data: a read-only root has no

@@ -15,18 +15,23 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-/** The storeys of the house: arrows point down only. */
+/** The layers: each uses those below it only. */
 @AnalyzeClasses(packages = "trestle", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final String[] FOUNDATIONS = {
         "trestle.atmosphere..", "trestle.finding..", "trestle.numeric..", "trestle.units.."
     };
 
+    /** The rooms between a caller's bytes and the endpoints. */
+    private static final String[] FRONT_OF_THE_HOUSE = {
+        "trestle.http..", "trestle.page..", "trestle.rendering..", "trestle.batch..", "trestle.binding.."
+    };
+
     /** Every other package, so that a new discipline is held from its first class. */
     private static final DescribedPredicate<JavaClass> DISCIPLINES = resideInAPackage("trestle.*..")
             .and(not(resideInAnyPackage(FOUNDATIONS)))
+            .and(not(resideInAnyPackage(FRONT_OF_THE_HOUSE)))
             .and(not(resideInAnyPackage(
-                    "trestle.http..",
                     "trestle.endpoint..",
                     "trestle.figure..",
                     "trestle.sheet..",
@@ -36,11 +41,24 @@ class ArchitectureTest {
                     "trestle.api..")))
             .as("are of a discipline");
 
+    /** What is of HTTP alone. */
+    private static final String[] HTTP = {
+        "trestle.http..", "io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..", "java.net.http.."
+    };
+
     @ArchTest
     static final ArchRule arrowsPointDownOnly = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("trestle..")
-            .layer("front door")
+            .layer("HTTP layer")
             .definedBy("trestle.http..", "trestle")
+            .layer("pages")
+            .definedBy("trestle.page..")
+            .layer("rendering")
+            .definedBy("trestle.rendering..")
+            .layer("batches")
+            .definedBy("trestle.batch..")
+            .layer("binding")
+            .definedBy("trestle.binding..")
             .layer("catalogue")
             .definedBy("trestle.catalogue..")
             .layer("endpoints")
@@ -59,14 +77,22 @@ class ArchitectureTest {
             .definedBy(FOUNDATIONS)
             .layer("contract")
             .definedBy("trestle.api..")
-            .whereLayer("front door")
+            .whereLayer("HTTP layer")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("pages")
+            .mayOnlyBeAccessedByLayers("HTTP layer")
+            .whereLayer("rendering")
+            .mayOnlyBeAccessedByLayers("HTTP layer")
+            .whereLayer("batches")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering")
+            .whereLayer("binding")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches")
             .whereLayer("catalogue")
-            .mayOnlyBeAccessedByLayers("front door")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages")
             .whereLayer("endpoints")
-            .mayOnlyBeAccessedByLayers("front door", "catalogue")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches", "binding", "catalogue")
             .whereLayer("figures")
-            .mayOnlyBeAccessedByLayers("front door", "endpoints", "sheets")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "endpoints", "sheets")
             .whereLayer("sheets")
             .mayOnlyBeAccessedByLayers("endpoints")
             .whereLayer("review")
@@ -76,7 +102,23 @@ class ArchitectureTest {
             .whereLayer("disciplines")
             .mayOnlyBeAccessedByLayers("review", "joint", "figures", "endpoints")
             .whereLayer("contract")
-            .mayOnlyBeAccessedByLayers("front door", "endpoints");
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "binding", "endpoints");
+
+    @ArchTest
+    static final ArchRule onlyTheFrontDoorKnowsHttp = noClasses()
+            .that()
+            .resideOutsideOfPackages("trestle.http..", "trestle.page..", "trestle")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(HTTP);
+
+    @ArchTest
+    static final ArchRule bindingKnowsNoNetworkAndNoClock = noClasses()
+            .that()
+            .resideInAPackage("trestle.binding..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.net..", "java.time..", "org.slf4j..");
 
     @ArchTest
     static final ArchRule theCoreKnowsNoHttpNoJsonNoGeneratedClass = noClasses()
@@ -113,7 +155,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule theFrontDoorKnowsNoDiscipline = noClasses()
             .that()
-            .resideInAPackage("trestle.http..")
+            .resideInAnyPackage(FRONT_OF_THE_HOUSE)
             .should()
             .dependOnClassesThat(DISCIPLINES)
             .orShould()
@@ -126,7 +168,12 @@ class ArchitectureTest {
             .resideInAPackage("trestle.api.model..")
             .should()
             .onlyHaveDependentClassesThat()
-            .resideInAnyPackage("trestle.endpoint..", "trestle.http..", "trestle.api..");
+            .resideInAnyPackage(
+                    "trestle.endpoint..",
+                    "trestle.http..",
+                    "trestle.rendering..",
+                    "trestle.binding..",
+                    "trestle.api..");
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =

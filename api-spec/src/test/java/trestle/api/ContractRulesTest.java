@@ -38,7 +38,7 @@ class ContractRulesTest {
             "series",
             "parallel",
             "counted_cells",
-            "strands_in_parallel",
+            "parallel_wires",
             "bundled_conductors",
             "propeller",
             "motor",
@@ -48,8 +48,8 @@ class ContractRulesTest {
             "sliding_friction",
             "c_rate",
             "charge_c_rate",
-            "k3",
-            "k1",
+            "parasite_power_coefficient",
+            "induced_power_coefficient",
             "roll",
             "pitch",
             "yaw",
@@ -57,7 +57,7 @@ class ContractRulesTest {
             "thrust_to_weight",
             "tip_mach");
 
-    /** What the front door takes in a query beside the fields of a calculation. */
+    /** What the HTTP layer takes in a query beside the fields of a calculation. */
     private static final Set<String> RESERVED = Set.of("as", "pick", "errors", "workings", "theme");
 
     private static JsonNode contract;

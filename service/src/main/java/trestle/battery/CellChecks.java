@@ -107,7 +107,7 @@ final class CellChecks {
         Trial held = high
                 ? trial.atMost(plausible.mostWhPerKg(), USUAL_CELLS)
                 : trial.atLeast(plausible.leastWhPerKg(), USUAL_CELLS);
-        held.saidElsewhere(broken && saidBefore, absurd ? Severity.STOP : Severity.ATTENTION)
+        held.asSaid(broken && saidBefore, absurd ? Severity.STOP : Severity.ATTENTION)
                 .stopIf(absurd, "specific-energy-implausible", sentence, values)
                 .attentionIf(broken, "specific-energy-implausible", sentence, values);
     }
@@ -142,7 +142,7 @@ final class CellChecks {
         Trial held = high
                 ? trial.atMost(GREATEST_RATIO * typicalMilliohm, Basis.COMMON_PRACTICE)
                 : trial.atLeast(LEAST_RATIO * typicalMilliohm, Basis.COMMON_PRACTICE);
-        held.saidElsewhere(broken && saidBefore, absurd ? Severity.STOP : Severity.ATTENTION)
+        held.asSaid(broken && saidBefore, absurd ? Severity.STOP : Severity.ATTENTION)
                 .stopIf(absurd, "resistance-not-credible", sentence, values)
                 .attentionIf(broken, "resistance-not-credible", sentence, values);
     }
@@ -193,7 +193,7 @@ final class CellChecks {
         if (cell.chemistry() == Chemistry.LI_ION && cutoffCellV > MAKES_DIFFER_ABOVE_V) {
             trial.of(cutoffCellV, "V")
                     .atMost(MAKES_DIFFER_ABOVE_V, ECKER)
-                    .saidElsewhere(saidBefore, Severity.ATTENTION)
+                    .asSaid(saidBefore, Severity.ATTENTION)
                     .attention(
                             "generic-cell",
                             "Only chemistry and capacity of the cells are given; at a cutoff of %.2f V a cell, above %.1f V,"

@@ -70,7 +70,7 @@ final class CutoffChecks {
         if (count.misread() && endsEarly()) {
             trial.of(leftPercent, "%")
                     .atMost(MOST_LEFT_PERCENT, Basis.COMMON_PRACTICE)
-                    .saidElsewhere(true, Severity.STOP);
+                    .asSaid(true, Severity.STOP);
         } else if (atOnce()) {
             trial.of(discharge.startVoltageV(), "V")
                     .atLeast(energy.cutoffVoltageV(), Basis.REQUEST)
@@ -128,7 +128,7 @@ final class CutoffChecks {
         double percent = Share.percentFromFraction(energy.budget().fractionBelowCutoff());
         trial.of(percent, "%")
                 .atMost(MOST_BELOW_PERCENT, Basis.COMMON_PRACTICE)
-                .saidElsewhere(percent > MOST_BELOW_PERCENT && count.stated() && count.misread(), Severity.ATTENTION)
+                .asSaid(percent > MOST_BELOW_PERCENT && count.stated() && count.misread(), Severity.ATTENTION)
                 .attention(
                         "energy-below-cutoff",
                         "The cutoff of %.1f V (%.2f V a cell) leaves %.0f Wh, %.0f %%, below it, which this load could"
@@ -165,7 +165,7 @@ final class CutoffChecks {
         boolean wasteful = Share.percentFromFraction(energy.budget().fractionBelowCutoff()) > MOST_BELOW_PERCENT;
         trial.of(aboveV, "V")
                 .atLeast(NEAR_V, Basis.COMMON_PRACTICE)
-                .saidElsewhere(atOnce() || endsEarly() || profileCut() && aboveV < 0, Severity.STOP)
+                .asSaid(atOnce() || endsEarly() || profileCut() && aboveV < 0, Severity.STOP)
                 .attentionIf(
                         dips,
                         "voltage-dips-below-cutoff",
@@ -173,7 +173,7 @@ final class CutoffChecks {
                                 + " not filter stops the motor there: draw less power in that step, or warm the pack.",
                         energy.cutoffVoltageV(),
                         Time.said(discharge.firstDipS().orElse(0)))
-                .saidElsewhere(!completed && aboveV < NEAR_V && wasteful, Severity.ATTENTION)
+                .asSaid(!completed && aboveV < NEAR_V && wasteful, Severity.ATTENTION)
                 .attention(
                         "voltage-near-cutoff",
                         "After %s the pack falls to %.1f V, only %.2f V a cell above its cutoff of %.1f V: colder or older"
@@ -200,7 +200,7 @@ final class CutoffChecks {
         double perCellV = cutoffV / energy.ratings().seriesCount();
         trial.of(cutoffV, "V")
                 .atLeast(minimumV, stated ? Basis.REQUEST : PackChecks.DATA_SHEETS)
-                .saidElsewhere(
+                .asSaid(
                         cutoffV < minimumV && count.misread() && count.stated(),
                         falls ? Severity.STOP : Severity.ATTENTION)
                 .stopIf(

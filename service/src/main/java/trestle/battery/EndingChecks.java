@@ -86,7 +86,7 @@ final class EndingChecks {
         double neededV = Math.floor(discharge.endVoltageV() * 10 + 1) / 10;
         trial.of(discharge.segments().get(weakest).cellVoltageV(), "V")
                 .atLeast(harmV, PackChecks.DATA_SHEETS)
-                .saidElsewhere(!reversal && cutoffV < energy.ratings().minimumVoltageV(), Severity.STOP)
+                .asSaid(!reversal && cutoffV < energy.ratings().minimumVoltageV(), Severity.STOP)
                 .stopIf(
                         reversal,
                         "segment-reversal",

@@ -62,7 +62,7 @@ final class PackChecks {
                 + " rated for: put %d cells in parallel, or draw no more than %.1f A from the pack.";
         trial.of(highestA, "A")
                 .atMost(limitA, Basis.REQUEST)
-                .saidElsewhere(highestA > limitA && saidBefore(k), meanA > limitA ? Severity.STOP : Severity.ATTENTION)
+                .asSaid(highestA > limitA && saidBefore(k), meanA > limitA ? Severity.STOP : Severity.ATTENTION)
                 .stopIf(
                         highestA > limitA && meanA > limitA,
                         "current-above-cell-rating",

@@ -88,7 +88,7 @@ final class RangeChecks {
         double limitPerH = cold ? FASTEST_COLD_PER_H : FASTEST_PER_H;
         trial.of(ratePerH, "1/h")
                 .atMost(limitPerH, CHECKED)
-                .saidElsewhere(ratePerH > limitPerH && !runs, Severity.ATTENTION)
+                .asSaid(ratePerH > limitPerH && !runs, Severity.ATTENTION)
                 .attention(
                         "outside-validated-range",
                         "The pack is emptied at %.1fC, and the model was checked to %.0fC%s: hold the answer against a"

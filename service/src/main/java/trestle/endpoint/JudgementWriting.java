@@ -12,7 +12,6 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiOutcome;
 import trestle.api.model.ApiSeverity;
 import trestle.api.model.ApiVerdict;
-import trestle.finding.Assumption;
 import trestle.finding.Check;
 import trestle.finding.Finding;
 import trestle.finding.Judgement;
@@ -42,36 +41,15 @@ public final class JudgementWriting {
         judgement
                 .assumptions()
                 .forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
+        List<ApiFinding> findings = new ArrayList<>();
+        judgement.findings().forEach(finding -> findings.add(write(finding, place)));
+        NotJudged.of(judgement.checks(), place).ifPresent(findings::add);
         return of(
                 judgement.checks().stream().map(c -> write(c, place)).toList(),
-                judgement.findings().stream().map(f -> write(f, place)).toList(),
+                findings,
                 assumptions,
                 cautions,
                 models);
-    }
-
-    /**
-     * The judgement on one calculation.
-     *
-     * @param findings of the discipline
-     * @param choices model choices of the discipline
-     * @param place where the discipline's parts stand in the request
-     * @param assumed the defaults noted while reading the request
-     * @param cautions safety sentences
-     * @param models the models behind the numbers
-     * @return verdict, findings worst first, assumptions, cautions and origin
-     */
-    public static ApiJudgement of(
-            List<Finding> findings,
-            List<Assumption> choices,
-            Function<Subject, String> place,
-            List<ApiAssumption> assumed,
-            List<String> cautions,
-            List<String> models) {
-        List<ApiFinding> written = findings.stream().map(f -> write(f, place)).toList();
-        List<ApiAssumption> assumptions = new ArrayList<>(assumed);
-        choices.forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
-        return of(List.of(), written, assumptions, cautions, models);
     }
 
     /**
@@ -101,6 +79,27 @@ public final class JudgementWriting {
                 .cautions(cautions)
                 .computedBy(new ApiComputedBy(Version.current(), models))
                 .build();
+    }
+
+    /**
+     * What several calculations think together.
+     *
+     * @param parts their judgements, in their order
+     * @return one judgement; a caution or a model that several have stands once
+     */
+    public static ApiJudgement merged(List<ApiJudgement> parts) {
+        return of(
+                parts.stream().flatMap(part -> part.checks().stream()).toList(),
+                parts.stream().flatMap(part -> part.findings().stream()).toList(),
+                parts.stream().flatMap(part -> part.assumptions().stream()).toList(),
+                parts.stream()
+                        .flatMap(part -> part.cautions().stream())
+                        .distinct()
+                        .toList(),
+                parts.stream()
+                        .flatMap(part -> part.computedBy().models().stream())
+                        .distinct()
+                        .toList());
     }
 
     private static ApiVerdict verdict(List<ApiFinding> worstFirst) {

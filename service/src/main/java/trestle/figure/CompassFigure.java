@@ -61,7 +61,7 @@ public final class CompassFigure {
     }
 
     private String drawn(Theme theme) {
-        Page page = new Page(TITLE, summary(), result.findings());
+        Page page = new Page(TITLE, summary(), result.judgement().findings());
         Axis x = distances();
         Panel panel = new Panel("Flux density, µT", keys(), HEIGHT, fields(x), plot -> draw(plot, x));
         Panels.draw(page, x, "Distance from the leads, mm", flags(), List.of(panel));

@@ -46,7 +46,7 @@ public final class EnduranceFigure {
     }
 
     private String drawn(Theme theme) {
-        Page page = new Page(TITLE, summary(), result.findings());
+        Page page = new Page(TITLE, summary(), result.judgement().findings());
         Axis x = airspeeds();
         Panels.draw(page, x, "Airspeed, m/s", flags(), panels());
         return page.finished(theme, TITLE + ". " + summary());

@@ -3,8 +3,7 @@ package trestle.flight;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 
 /**
  * What {@link Endurance} answers.
@@ -22,11 +21,11 @@ import trestle.finding.Finding;
  * @param radiusOfActionM greatest distance out against the wind and back with it, above the
  *     reserve, m; empty where no airspeed beats the wind
  * @param energy where the energy goes
+ * @param lowestVoltageV lowest voltage of the legs, or, without legs, of level flight down to the reserve, V; empty
+ *     where the store has none
  * @param curve curves over airspeed, from the stall speed up; empty where no airspeed can be flown
- * @param batteryOptimum the battery that flies longest; empty where not asked for or where there is
- *     none
- * @param findings judgements
- * @param assumptions model choices
+ * @param packOptimum the pack mass that flies longest under the mass limit; empty where none is given or asked for
+ * @param judgement what is to be said of it
  */
 public record EnduranceResult(
         double stallSpeedMPerS,
@@ -38,19 +37,17 @@ public record EnduranceResult(
         Optional<SpeedPoint> atAirspeed,
         OptionalDouble radiusOfActionM,
         EnergyBudget energy,
+        OptionalDouble lowestVoltageV,
         List<CurvePoint> curve,
-        Optional<BatteryOptimum> batteryOptimum,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
+        Optional<PackOptimum> packOptimum,
+        Judgement judgement) {
+    /** Copies the list. */
     public EnduranceResult {
         curve = List.copyOf(curve);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 
     /** The same numbers with what there is to say about them. */
-    EnduranceResult judged(List<Finding> itsFindings, List<Assumption> itsAssumptions) {
+    EnduranceResult judged(Judgement itsJudgement) {
         return new EnduranceResult(
                 stallSpeedMPerS,
                 leastRecommendedAirspeedMPerS,
@@ -61,9 +58,9 @@ public record EnduranceResult(
                 atAirspeed,
                 radiusOfActionM,
                 energy,
+                lowestVoltageV,
                 curve,
-                batteryOptimum,
-                itsFindings,
-                itsAssumptions);
+                packOptimum,
+                itsJudgement);
     }
 }

@@ -1,7 +1,5 @@
 package trestle.flight;
 
-import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
-
 import java.util.List;
 import trestle.finding.Chain;
 import trestle.finding.Working;
@@ -12,7 +10,7 @@ import trestle.units.Time;
 
 /** How endurance and range were reached, in SI up to the answer's hours and kilometres. */
 public final class EnduranceWorkings {
-    static final String ANDERSON = "J. D. Anderson, Introduction to Flight, chapters 5 and 6 (from memory)";
+    static final String ANDERSON = AircraftWorkings.ANDERSON;
     private static final String SEARCH =
             "search: a grid, then R. P. Brent, Algorithms for Minimization Without Derivatives,"
                     + " chapter 5 (from memory)";
@@ -43,24 +41,11 @@ public final class EnduranceWorkings {
     }
 
     private void aircraft() {
-        Airframe airframe = task.airframe();
-        String air = "the request, or the U.S. Standard Atmosphere, 1976, at its altitude";
-        chain.given("T", "air temperature", task.air().temperatureK(), "K", air);
-        chain.given("p", "air pressure", task.air().pressurePa(), "Pa", air);
-        chain.step(
-                "rho",
-                "air density",
-                result.densityKgPerM3(),
-                "kg/m³",
-                "p*28.9644/(8314.32*T)",
-                "U.S. Standard Atmosphere, 1976, equation 42");
-        chain.given("m", "take-off mass", airframe.massKg(), "kg");
-        chain.given("S", "wing area", airframe.wingAreaM2(), "m²");
-        chain.given("C_Lmax", "greatest lift coefficient", airframe.maxLiftCoefficient(), "1");
+        AircraftWorkings aircraft = new AircraftWorkings(chain, task.airframe(), task.air());
+        aircraft.surroundings();
         chain.given("w", "headwind", task.headwindMPerS(), "m/s");
         chain.given("r", "reserve, share of the energy", task.reserveFraction(), "1");
-        chain.step("W", "weight", airframe.massKg() * GRAVITY_M_PER_S2, "N", "m*9.80665", "standard gravity");
-        chain.step("V_s", "stall speed", result.stallSpeedMPerS(), "m/s", "sqrt(2*W/(rho*S*C_Lmax))", ANDERSON);
+        aircraft.stall();
         chain.step(
                 "V_f",
                 "least recommended airspeed",
@@ -155,13 +140,13 @@ public final class EnduranceWorkings {
         for (int i = 0; i < result.energy().legs().size(); i++) {
             leg(result.energy().legs().get(i), i + 1);
         }
-        result.batteryOptimum()
+        result.packOptimum()
                 .ifPresent(best -> chain.found(
                         "m_b",
-                        "battery mass for the longest endurance",
-                        Mass.gFromKg(best.batteryMassKg()),
+                        "pack mass for the longest endurance under the mass limit",
+                        Mass.gFromKg(best.packMassKg()),
                         "g",
-                        "greatest e*m_b/P_least(m_0+m_b), energy per battery mass e" + " and the rest m_0 held",
+                        "maximum of e*m_b/P_least(m_0+m_b), energy per pack mass e and the rest m_0 held",
                         "L. W. Traub, J. Aircraft 48(2), 2011, 703"));
     }
 

@@ -10,7 +10,25 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import trestle.batch.BatchLimits;
+import trestle.batch.BatchReader;
+import trestle.batch.BatchRun;
+import trestle.batch.Csv;
+import trestle.batch.CsvReader;
+import trestle.batch.CsvWriter;
+import trestle.batch.Deadline;
+import trestle.batch.LineReader;
+import trestle.batch.NdjsonReader;
+import trestle.batch.NdjsonWriter;
+import trestle.batch.ReadAhead;
+import trestle.batch.RowReader;
+import trestle.batch.RowStream;
+import trestle.batch.RowWriter;
+import trestle.binding.AnswerShape;
+import trestle.binding.FieldPath;
 import trestle.endpoint.Calculation;
+import trestle.rendering.Answered;
+import trestle.rendering.Options;
 
 /**
  * Answers many requests in one body, in their order, while the body still comes in. A request that
@@ -36,31 +54,43 @@ final class Batches {
     /**
      * Answers a batch.
      *
-     * @throws Refusal when it cannot begin
+     * @throws Denial when it may not begin
+     * @throws trestle.binding.Refusal when it cannot be read at all
      */
     <Q, R, W, A> void answer(Context context, Calculation<Q, R, W, A> calculation, Options options) {
         String mediaType = mediaType(context, options);
         if (context.req().getContentLengthLong() > limits.bytes()) {
-            throw new Refusal(Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
+            throw new Denial(Problems.Kind.TOO_LARGE, "a batch may have " + limits.bytes() + " bytes");
         }
         if (!places.tryAcquire()) {
-            throw new Refusal(Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
+            throw new Denial(Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
         }
         Cutoff cutoff = new Cutoff(context, limits.time().plus(GRACE));
         try (ReadAhead body = new ReadAhead(context.bodyInputStream(), limits.bytes())) {
             BatchReader reader = reader(context, body, calculation.requestType());
             context.contentType(mediaType);
             OutputStream out = context.res().getOutputStream();
-            BatchWriter writer = isCsv(mediaType)
-                    ? new CsvWriter(out, columns(calculation, options))
-                    : new NdjsonWriter(out, options.picks());
-            new BatchRun<>(calculation, options, reader, writer).within(limits.time());
+            BatchRun<Q> run = new BatchRun<>(
+                    calculation.name(),
+                    calculation.requestType(),
+                    request -> Answered.of(calculation, request, options));
+            run.answer(
+                    reader, RowStream.to(writer(mediaType, out, calculation, options)), Deadline.after(limits.time()));
         } catch (IOException gone) {
             LOG.info("a batch for {} ended early: {}", calculation.name(), gone.toString());
         } finally {
             cutoff.cancel();
             places.release();
         }
+    }
+
+    private static RowWriter writer(
+            String mediaType, OutputStream out, Calculation<?, ?, ?, ?> calculation, Options options)
+            throws IOException {
+        return isCsv(mediaType)
+                ? new CsvWriter(out, columns(calculation, options), r -> InlineError.text(Problem.of(r)))
+                : new NdjsonWriter(
+                        out, options.picks(), (line, r) -> Problem.of(r).details(line));
     }
 
     private BatchReader reader(Context context, InputStream body, Class<?> model) throws IOException {
@@ -83,7 +113,7 @@ final class Batches {
         return options.as()
                 .map(Batches::mediaType)
                 .orElseGet(() -> Accept.best(context.header("Accept"), offered, t -> t))
-                .orElseThrow(() -> new Refusal(
+                .orElseThrow(() -> new Denial(
                         Problems.Kind.NOT_ACCEPTABLE,
                         "the answers are offered as application/x-ndjson (as=json)" + " and text/csv (as=csv)"));
     }

@@ -6,7 +6,14 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.io.IOException;
 import java.util.Optional;
+import trestle.binding.AnswerShape;
+import trestle.binding.Binder;
+import trestle.binding.Picks;
 import trestle.endpoint.Calculation;
+import trestle.rendering.Answered;
+import trestle.rendering.Options;
+import trestle.rendering.PartFigureRenderer;
+import trestle.rendering.Renderer;
 
 /**
  * The ways to one calculation: POST with a body, GET with the same fields as a query, HEAD, and
@@ -79,7 +86,7 @@ final class CalculationRoute<Q, R, W, A> {
     }
 
     private Options options(Query query) {
-        Options options = Options.of(query);
+        Options options = QueryOptions.of(query);
         if (!PartFigureRenderer.isAskedFor(calculation, options)) {
             Picks.requirePossible(options.picks(), AnswerShape.model(calculation));
         }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.Collections;
 import java.util.regex.Pattern;
+import trestle.binding.Json;
 import trestle.endpoint.Version;
 
 /**

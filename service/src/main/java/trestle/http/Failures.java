@@ -3,7 +3,6 @@ package trestle.http;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
-import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -26,19 +25,18 @@ final class Failures {
         if (kind == Problems.Kind.METHOD_NOT_ALLOWED && allowed != null) {
             context.header("Allow", allowed);
         }
-        Problems.write(context, kind, null, List.of());
+        Problems.write(context, Problem.of(kind));
     }
 
     private static void failed(Exception failure, Context context) {
         if (failure instanceof RuntimeException thrown) {
-            var refusal = Refusal.behind(thrown);
-            if (refusal.isPresent()) {
-                Refusal known = refusal.get();
-                Problems.write(context, known.kind(), known.getMessage(), known.faults());
+            var problem = Problem.behind(thrown);
+            if (problem.isPresent()) {
+                Problems.write(context, problem.get());
                 return;
             }
         }
         LOG.error("failed on {} {}", context.method(), context.path(), failure);
-        Problems.write(context, Problems.Kind.INTERNAL, null, List.of());
+        Problems.write(context, Problem.of(Problems.Kind.INTERNAL));
     }
 }

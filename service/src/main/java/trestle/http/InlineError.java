@@ -5,7 +5,6 @@ import io.javalin.http.Handler;
 import java.util.List;
 import java.util.stream.Collectors;
 import trestle.api.model.ApiFault;
-import trestle.api.model.ApiProblem;
 
 /**
  * Faults as the value of a cell. A spreadsheet shows nothing of an answer but a good one, so a
@@ -23,26 +22,25 @@ final class InlineError {
             try {
                 handler.handle(context);
             } catch (RuntimeException failure) {
-                Refusal refusal = Refusal.behind(failure)
-                        .filter(r -> Options.inlineErrors(Query.of(context.queryString())))
+                Problem problem = Problem.behind(failure)
+                        .filter(p -> QueryOptions.inlineErrors(Query.of(context.queryString())))
                         .orElseThrow(() -> failure);
-                write(context, refusal);
+                write(context, problem);
             }
         };
     }
 
-    private static void write(Context context, Refusal refusal) {
+    private static void write(Context context, Problem problem) {
         context.status(200)
                 .header("Cache-Control", "no-store")
                 .contentType("text/plain;charset=utf-8")
-                .result("#ERR " + text(refusal));
+                .result("#ERR " + text(problem));
     }
 
     /** A status and the faults in one line. */
-    static String text(Refusal refusal) {
-        List<ApiFault> faults = refusal.faults();
-        ApiProblem problem = refusal.problem();
-        String general = problem.detail() == null ? problem.title() : problem.detail();
+    static String text(Problem problem) {
+        List<ApiFault> faults = problem.faults();
+        String general = problem.detail() == null ? problem.kind().title() : problem.detail();
         String said = faults.isEmpty()
                 ? general
                 : faults.stream()
@@ -50,7 +48,7 @@ final class InlineError {
                         .map(f -> f.at() + ": " + f.message())
                         .collect(Collectors.joining("; "));
         String rest = faults.size() > MOST ? "; and " + (faults.size() - MOST) + " more" : "";
-        String line = refusal.kind().status() + " " + said + rest;
+        String line = problem.kind().status() + " " + said + rest;
         return line.replaceAll("\\p{Cntrl}+", " ");
     }
 }

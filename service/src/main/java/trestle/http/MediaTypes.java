@@ -6,6 +6,7 @@ import java.util.Locale;
 
 /** What a body is. */
 final class MediaTypes {
+    static final String JSON = "application/json";
     static final String NDJSON = "application/x-ndjson";
     static final String CSV = "text/csv";
 
@@ -22,7 +23,7 @@ final class MediaTypes {
     /** Refuses a body that is no JSON. */
     static void requireJson(String contentType) {
         if (contentType == null || !bare(contentType).matches("application/(.+\\+)?json")) {
-            throw new Refusal(
+            throw new Denial(
                     Problems.Kind.UNSUPPORTED_MEDIA_TYPE,
                     "send the request as JSON with the header Content-Type: application/json, or many requests as "
                             + NDJSON
@@ -42,7 +43,7 @@ final class MediaTypes {
             case "utf-8", "us-ascii" -> StandardCharsets.UTF_8;
             case "iso-8859-1", "windows-1252" -> Charset.forName("windows-1252");
             default ->
-                throw new Refusal(
+                throw new Denial(
                         Problems.Kind.UNSUPPORTED_MEDIA_TYPE,
                         "send the table in UTF-8; spreadsheets offer that when saving CSV");
         };

@@ -1,9 +1,7 @@
 package trestle.http;
 
 import io.javalin.http.Context;
-import java.util.List;
-import trestle.api.model.ApiFault;
-import trestle.api.model.ApiProblem;
+import trestle.binding.Json;
 
 /** Writes problem details (RFC 9457). */
 final class Problems {
@@ -43,6 +41,14 @@ final class Problems {
             return status;
         }
 
+        String reference() {
+            return reference;
+        }
+
+        String title() {
+            return title;
+        }
+
         static Kind of(int status) {
             for (Kind kind : values()) {
                 if (kind.status == status) {
@@ -55,32 +61,10 @@ final class Problems {
 
     private Problems() {}
 
-    static ApiProblem problem(Kind kind, String detail, List<ApiFault> faults) {
-        return ApiProblem.builder()
-                .type("/problems/" + kind.reference)
-                .title(kind.title)
-                .status(kind.status)
-                .detail(detail)
-                .errors(faults.isEmpty() ? null : faults)
-                .build();
-    }
-
-    /** A problem in one line of a batch. */
-    static ApiProblem inLine(long line, ApiProblem problem) {
-        return ApiProblem.builder()
-                .type(problem.type())
-                .title(problem.title())
-                .status(problem.status())
-                .detail(problem.detail())
-                .line(line)
-                .errors(problem.errors())
-                .build();
-    }
-
-    static void write(Context context, Kind kind, String detail, List<ApiFault> faults) {
-        if (kind == Kind.BUSY) {
+    static void write(Context context, Problem problem) {
+        if (problem.kind() == Kind.BUSY) {
             context.header("Retry-After", RETRY_AFTER_S);
         }
-        context.status(kind.status).contentType(MEDIA_TYPE).result(Json.bytes(problem(kind, detail, faults)));
+        context.status(problem.kind().status).contentType(MEDIA_TYPE).result(Json.bytes(problem.details()));
     }
 }

@@ -3,6 +3,16 @@ package trestle.http;
 import java.util.List;
 import java.util.stream.Collectors;
 import trestle.endpoint.Calculation;
+import trestle.rendering.CsvRenderer;
+import trestle.rendering.FigureRenderer;
+import trestle.rendering.JsonRenderer;
+import trestle.rendering.Options;
+import trestle.rendering.PartFigureRenderer;
+import trestle.rendering.PickedRowRenderer;
+import trestle.rendering.PickedValueRenderer;
+import trestle.rendering.Renderer;
+import trestle.rendering.SheetRenderer;
+import trestle.rendering.TextRenderer;
 
 /** Every way in which an answer can be written, and the choice among them. */
 final class Renderers {
@@ -22,7 +32,7 @@ final class Renderers {
      * @param calculation what is asked
      * @param options of the request
      * @param accept value of the header, null where there is none
-     * @throws Refusal when there is no such way
+     * @throws Denial when there is no such way
      */
     static Renderer choose(Calculation<?, ?, ?, ?> calculation, Options options, String accept) {
         if (PartFigureRenderer.isAskedFor(calculation, options)) {
@@ -43,9 +53,9 @@ final class Renderers {
         };
     }
 
-    private static Refusal notOffered(List<Renderer> offered, Options options) {
+    private static Denial notOffered(List<Renderer> offered, Options options) {
         String what = options.picks().isEmpty() ? "the answer is" : "picked values are";
-        return new Refusal(
+        return new Denial(
                 Problems.Kind.NOT_ACCEPTABLE,
                 offered.stream()
                         .map(r -> MediaTypes.bare(r.mediaType()) + " (as=" + Options.word(r.form()) + ")")

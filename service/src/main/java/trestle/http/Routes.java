@@ -2,11 +2,16 @@ package trestle.http;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import trestle.batch.BatchLimits;
+import trestle.binding.Json;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.ReferenceTable;
+import trestle.page.Documents;
+import trestle.page.Pages;
 
 /** Every route of the service, drawn from the catalogue. */
 final class Routes {
@@ -19,12 +24,20 @@ final class Routes {
     }
 
     Routes(Settings settings) {
-        batches = new Batches(BatchLimits.of(settings));
+        batches = new Batches(limits(settings));
+    }
+
+    private static BatchLimits limits(Settings settings) {
+        return BatchLimits.beside(
+                settings.maxBatchBytes(),
+                settings.maxBodyBytes(),
+                Duration.ofSeconds(settings.maxBatchSeconds()),
+                settings.maxConcurrentRequests());
     }
 
     void register(RoutesConfig routes) {
         Doors doors = new Doors(routes);
-        new Pages().register(doors::reading);
+        new Pages(sentence -> new Denial(Problems.Kind.NOT_FOUND, sentence)).register(doors::reading);
         Catalogue.calculations().forEach(calculation -> calculation(doors, calculation));
         Catalogue.tables().forEach(table -> table(doors, table));
         doors.reading("/v1", context -> json(context, Documents.onBoard().index()));
@@ -61,7 +74,7 @@ final class Routes {
 
     private void ready(Context context) {
         if (!warmUp.done()) {
-            throw new Refusal(Problems.Kind.BUSY, "the service is warming up");
+            throw new Denial(Problems.Kind.BUSY, "the service is warming up");
         }
         json(context, status("ready"));
     }
@@ -71,6 +84,6 @@ final class Routes {
     }
 
     private static void json(Context context, byte[] body) {
-        context.contentType(Json.MEDIA_TYPE).result(body);
+        context.contentType(MediaTypes.JSON).result(body);
     }
 }

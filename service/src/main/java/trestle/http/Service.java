@@ -7,7 +7,6 @@ import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.nio.ByteBuffer;
 import java.time.Duration;
-import java.util.List;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -16,6 +15,7 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.QoSHandler;
 import org.eclipse.jetty.util.Callback;
+import trestle.binding.Json;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
@@ -141,7 +141,7 @@ public final class Service implements AutoCloseable {
         if (kind == Problems.Kind.BUSY) {
             response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_S);
         }
-        byte[] body = Json.bytes(Problems.problem(kind, null, List.of()));
+        byte[] body = Json.bytes(Problem.of(kind).details());
         response.write(true, ByteBuffer.wrap(body), callback);
         return true;
     }

@@ -2,8 +2,11 @@ package trestle.http;
 
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import trestle.binding.Binder;
+import trestle.binding.Json;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.page.Documents;
 
 /**
  * Answers the first calculation's own example while the server starts, beside it, so that the first

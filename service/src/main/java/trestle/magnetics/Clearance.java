@@ -1,8 +1,7 @@
 package trestle.magnetics;
 
 import java.util.List;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 
 /**
  * The compass among its leads.
@@ -11,19 +10,11 @@ import trestle.finding.Finding;
  * @param worst all runs, fields added as magnitudes; its least distance is the one to keep from
  *     every run alike
  * @param likely all runs, fields added by root sum of squares; its least distance likewise
- * @param findings judgements
- * @param assumptions model choices that touched a number
+ * @param judgement what is to be said of it
  */
-public record Clearance(
-        List<Disturbance> runs,
-        Disturbance worst,
-        Disturbance likely,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
+public record Clearance(List<Disturbance> runs, Disturbance worst, Disturbance likely, Judgement judgement) {
+    /** Copies the list. */
     public Clearance {
         runs = List.copyOf(runs);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 }

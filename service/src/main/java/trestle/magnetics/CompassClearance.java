@@ -36,12 +36,7 @@ public final class CompassClearance {
                 runs.stream().mapToDouble(run -> run.fieldT() * run.fieldT()).sum());
         Disturbance worst = disturbance(task, worstT, leastM(task, runs));
         Disturbance likely = disturbance(task, likelyT, leastLikelyM(task, runs));
-        return new Clearance(
-                alone,
-                worst,
-                likely,
-                CompassFindings.of(task, alone, worst, likely),
-                CompassFindings.assumptions(task));
+        return new Clearance(alone, worst, likely, CompassChecks.of(task, alone, worst, likely));
     }
 
     /**

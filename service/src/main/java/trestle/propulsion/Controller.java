@@ -14,9 +14,6 @@ import trestle.numeric.Guard;
  * @param resistanceOhm resistance of its switches in the motor's current, Ω, 0 or more
  */
 public record Controller(double maxCurrentA, double maxVoltageV, double resistanceOhm) {
-    /** Resistance to take when none is stated: a class of 40 to 80 A. Placeholder, no source. */
-    public static final double TYPICAL_RESISTANCE_OHM = 0.003;
-
     /**
      * Share of {@code supply voltage · motor current} lost in switching. Placeholder, no source.
      */

@@ -1,25 +1,32 @@
 package trestle.propulsion;
 
-import java.util.ArrayList;
 import java.util.List;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import java.util.Optional;
+import trestle.finding.Judge;
+import trestle.finding.Judgement;
 
 /**
  * How propeller, motor, controller and supply go together.
  *
  * @param performance what the drive does
  * @param headroom what is left below each rating
- * @param findings judgements
- * @param assumptions model choices that touched a number
+ * @param limits the highest throttle that keeps each rating, for those that are stated and to be kept
+ * @param judgement checks, findings, and the model choices that touched a number
  */
 public record PropulsionMatch(
-        DrivePerformance performance, Headroom headroom, List<Finding> findings, List<Assumption> assumptions) {
-
-    /** Copies the lists. */
+        DrivePerformance performance, Headroom headroom, List<ThrottleLimit> limits, Judgement judgement) {
+    /** Copies the list. */
     public PropulsionMatch {
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
+        limits = List.copyOf(limits);
+    }
+
+    /**
+     * The highest throttle that keeps every rating.
+     *
+     * @return the lowest of the limits; empty where no rating is stated or the propeller does not turn
+     */
+    public Optional<ThrottleLimit> throttleLimit() {
+        return ThrottleLimits.least(limits);
     }
 
     /**
@@ -41,12 +48,17 @@ public record PropulsionMatch(
      */
     public static PropulsionMatch of(PropulsionTask task, PowerTrain train) {
         DrivePerformance performance = DrivePerformance.of(task, train);
-        List<Finding> findings = new ArrayList<>();
-        findings.addAll(RatingFindings.of(task.system(), performance.atFullThrottle()));
-        findings.addAll(FlightFindings.of(task, performance));
-        findings.addAll(PropellerFindings.of(task, performance));
-        findings.addAll(MeasurementFindings.of(task, performance, train));
-        return new PropulsionMatch(
-                performance, Headroom.of(task.system(), performance.atFullThrottle()), findings, ModelChoices.of(task));
+        List<ThrottleLimit> limits = ThrottleLimits.each(task, train, performance);
+        Judge judge = new Judge();
+        RatingChecks.judge(task, performance, judge);
+        ThrottleChecks.judge(task, performance, limits, judge);
+        MotorChecks.judge(task, performance, judge);
+        FlightChecks.judge(task, performance, judge);
+        PropellerChecks.judge(task, performance, judge);
+        MeasurementChecks.judge(task, performance, train, judge);
+        ModelChoices.assume(task, judge);
+        List<OperatingPoint> level = performance.level(task.cruise().isPresent());
+        Headroom headroom = Headroom.of(task.system(), performance.atFullThrottle(), level);
+        return new PropulsionMatch(performance, headroom, limits, judge.judgement());
     }
 }

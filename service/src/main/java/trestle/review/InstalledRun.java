@@ -1,23 +1,22 @@
 package trestle.review;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.wiring.WireTask;
+import trestle.wiring.CurrentPeak;
+import trestle.wiring.WirePlan;
 
 /**
  * A run of wire in the aircraft.
  *
- * @param current which current it carries
- * @param task what it must stand; current, peak, air and flight are put in by the review for a run
- *     that carries the pack's current, and voltage too where none was given
- * @param voltageGiven whether the supply voltage of the task was given
+ * @param plan how it is laid
+ * @param currentA continuous current, A; empty for a run that carries what the pack gives
+ * @param peak a short peak; empty without one, and for a run that carries what the pack gives
+ * @param supplyVoltageV voltage at its supply end, V; empty for the pack's
  * @param armM station of its middle, m aft of the datum; empty for a run that is not weighed
  */
-public record InstalledRun(RunCurrent current, WireTask task, boolean voltageGiven, OptionalDouble armM) {
-    /** Which current a run carries. */
-    public enum RunCurrent {
-        /** What the pack gives. */
-        PACK,
-        /** Given with the run. */
-        GIVEN
-    }
-}
+public record InstalledRun(
+        WirePlan plan,
+        OptionalDouble currentA,
+        Optional<CurrentPeak> peak,
+        OptionalDouble supplyVoltageV,
+        OptionalDouble armM) {}

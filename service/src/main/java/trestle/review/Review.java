@@ -3,11 +3,10 @@ package trestle.review;
 import java.util.List;
 import java.util.Optional;
 import trestle.battery.PackEnergy;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judgement;
 import trestle.flight.EnduranceResult;
 import trestle.flight.SpeedPoint;
-import trestle.launch.LaunchStallResult;
+import trestle.launch.LaunchAndClimbResult;
 import trestle.massbalance.Balance;
 import trestle.rails.RailBudget;
 
@@ -25,8 +24,7 @@ import trestle.rails.RailBudget;
  * @param launch launch, climb, glide and turn; empty where no launch or no thrust is given
  * @param compass the compass; empty where none is described
  * @param tasks what the parts were asked
- * @param findings judgements of the review itself; those of each part are in the part
- * @param assumptions choices of the review itself
+ * @param judgement what is to be said of the whole; what is to be said of a part is in the part
  */
 public record Review(
         Balance balance,
@@ -37,15 +35,12 @@ public record Review(
         List<RunReview> runs,
         Optional<DriveMatch> propulsion,
         Optional<RailBudget> rails,
-        Optional<LaunchStallResult> launch,
+        Optional<LaunchAndClimbResult> launch,
         Optional<Compass> compass,
         ReviewTasks tasks,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
-    /** Copies the lists. */
+        Judgement judgement) {
+    /** Copies the list. */
     public Review {
         runs = List.copyOf(runs);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 }

@@ -5,8 +5,7 @@ import trestle.atmosphere.AirState;
 import trestle.flight.SpeedPoint;
 import trestle.wiring.CurrentPeak;
 import trestle.wiring.Flight;
-import trestle.wiring.Surroundings;
-import trestle.wiring.WireRun;
+import trestle.wiring.WireDuty;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
 
@@ -31,31 +30,18 @@ record RunCurrents(
         double altitudeM) {
 
     RunReview review(InstalledRun run) {
-        boolean pack = run.current() == InstalledRun.RunCurrent.PACK;
-        WireTask task = task(run, pack);
-        return new RunReview(pack, task, WireSizing.of(task));
+        WireTask task = run.plan().task(duty(run), air.temperatureK(), altitudeM);
+        return new RunReview(run.currentA().isEmpty(), task, WireSizing.of(task));
     }
 
-    private WireTask task(InstalledRun installed, boolean pack) {
-        WireTask task = installed.task();
-        WireRun run = task.run();
-        double currentA = pack ? cruiseCurrentA() : run.currentA();
-        return new WireTask(
-                new WireRun(
-                        run.name(),
-                        currentA,
-                        run.lengthM(),
-                        installed.voltageGiven() ? run.supplyVoltageV() : packVoltageV,
-                        pack ? peak(currentA) : run.peak(),
-                        run.strandsInParallel(),
-                        run.connectors(),
-                        pack),
-                task.insulation(),
-                task.wallM(),
-                here(task.surroundings()),
-                task.maxDropFraction(),
-                task.system(),
-                task.checked(),
+    private WireDuty duty(InstalledRun run) {
+        boolean pack = run.currentA().isEmpty();
+        double currentA = run.currentA().orElseGet(this::cruiseCurrentA);
+        return new WireDuty(
+                currentA,
+                pack ? peak(currentA) : run.peak(),
+                run.supplyVoltageV().orElse(packVoltageV),
+                pack,
                 flight());
     }
 
@@ -71,16 +57,6 @@ record RunCurrents(
         return fullThrottle
                 .filter(full -> full.currentA() >= currentA)
                 .map(full -> new CurrentPeak(full.currentA(), fullThrottleDurationS));
-    }
-
-    private Surroundings here(Surroundings given) {
-        return new Surroundings(
-                given.enclosure(),
-                air.temperatureK(),
-                given.bayTemperatureK(),
-                altitudeM,
-                given.bundledConductors(),
-                given.foamWallM());
     }
 
     private Optional<Flight> flight() {

@@ -47,17 +47,6 @@ public final class MetricConductors {
         return perKm > 0 ? perKm / 1000 : UNTABLED_RESISTANCE_RATIO * Copper.resistancePerMOhm(Area.m2FromMm2(areaMm2));
     }
 
-    /**
-     * Whether the source tables a class 5 resistance for an area.
-     *
-     * @param areaMm2 one of the standard areas, mm²
-     * @return true from 0.5 mm² up
-     * @throws ImpossibleValue when the area is not a standard one
-     */
-    public static boolean tabled(double areaMm2) {
-        return CLASS_5[row(areaMm2)][1] > 0;
-    }
-
     private static int row(double areaMm2) {
         Guard.finite("gauge", areaMm2);
         for (int row = 0; row < CLASS_5.length; row++) {

@@ -1,7 +1,5 @@
 package trestle.wiring;
 
-import java.util.Locale;
-
 /** Why a gauge does not meet a task. */
 public enum Shortfall {
     /** The copper settles above the insulation's rating less the margin. */
@@ -10,17 +8,12 @@ public enum Shortfall {
     RUNAWAY,
     /** The peak takes it above the insulation's rating. */
     PEAK,
+    /** What it touches does not stand its temperature. */
+    SURFACE,
     /** The drop, connectors included, is above the limit. */
     DROP,
+    /** The drop in the peak, connectors included, is above the limit of that. */
+    PEAK_DROP,
     /** A connector carries more than it is rated for; no gauge helps. */
-    CONNECTOR;
-
-    /**
-     * The stable name for programs.
-     *
-     * @return lower case
-     */
-    public String code() {
-        return name().toLowerCase(Locale.ROOT);
-    }
+    CONNECTOR
 }

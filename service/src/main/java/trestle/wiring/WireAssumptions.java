@@ -1,26 +1,25 @@
 package trestle.wiring;
 
-import static trestle.wiring.WireFindings.celsius;
-import static trestle.wiring.WireFindings.text;
+import static trestle.finding.Judge.text;
+import static trestle.units.Temperature.cFromK;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import trestle.finding.Assumption;
+import trestle.finding.Judge;
 import trestle.finding.Subject;
 import trestle.units.Length;
 
 /** The model choices that touched the numbers of a task. */
 final class WireAssumptions {
     private final WireTask task;
-    private final List<Assumption> assumptions = new ArrayList<>();
+    private final Judge judge;
 
-    private WireAssumptions(WireTask task) {
+    private WireAssumptions(WireTask task, Judge judge) {
         this.task = task;
+        this.judge = judge;
     }
 
-    static List<Assumption> of(WireTask task, Optional<GaugeAnswer> chosen) {
-        WireAssumptions all = new WireAssumptions(task);
+    static void note(WireTask task, Optional<GaugeAnswer> chosen, Judge judge) {
+        WireAssumptions all = new WireAssumptions(task, judge);
         all.conductor();
         all.wall(chosen);
         all.enclosure();
@@ -34,7 +33,6 @@ final class WireAssumptions {
                     "a gram carried costs 1.5 times the mean power per gram",
                     "power goes with mass to the 1.5 at a fixed lift coefficient");
         }
-        return all.assumptions;
     }
 
     private void conductor() {
@@ -42,8 +40,8 @@ final class WireAssumptions {
         add(
                 WiringPart.GAUGE_SYSTEM,
                 american
-                        ? "stranded copper, 2 % above the resistance of solid wire"
-                        : "the greatest resistance that IEC 60228 class 5 allows; below 0.5 mm²"
+                        ? "stranded copper, 2 % above the resistance of solid wire (common practice)"
+                        : "the maximum resistance that IEC 60228 class 5 allows; below 0.5 mm²"
                                 + " the same ratio to solid copper",
                 american ? "strands run longer than the wire" : "the area is nominal");
     }
@@ -83,7 +81,7 @@ final class WireAssumptions {
         if (surroundings.bayTemperatureK().isEmpty()) {
             add(
                     WiringPart.AMBIENT,
-                    text("bay air at %.1f °C", celsius(surroundings.sinkTemperatureK())),
+                    text("bay air at %.1f °C", cFromK(surroundings.sinkTemperatureK())),
                     "a closed bay is taken 10 °C warmer than outside");
         }
     }
@@ -101,13 +99,13 @@ final class WireAssumptions {
         }
         if (together > task.surroundings().bundledConductors()) {
             add(
-                    WiringPart.STRANDS_IN_PARALLEL,
+                    WiringPart.PARALLEL_WIRES,
                     text("the %d parallel wires lie together", together),
                     "both ends meet at the same contacts");
         }
     }
 
     private void add(WiringPart part, String assumed, String because) {
-        assumptions.add(new Assumption(Subject.of(part), assumed, because));
+        judge.assume(Subject.of(part), assumed, because);
     }
 }

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
+import trestle.finding.Judgement;
 
 /**
  * The choice of a gauge for a run.
@@ -15,13 +15,12 @@ import trestle.finding.Finding;
  * @param lightest the thinnest that meets the task; empty when none does
  * @param enduranceOptimal of those that meet it, the one with the least energy cost; empty when
  *     none does or without flight data
- * @param recommended the endurance-optimal one, without flight data the lightest; empty when none
- *     meets the task
+ * @param recommended the endurance-optimal one, without flight data the lightest, of those that leave a margin to what
+ *     they touch, where there are such; empty when none meets the task
  * @param checked the gauge that was asked about, when there was one
  * @param connectorDropV drop in the connectors, V
  * @param connectorLossW heat made in the connectors, W
- * @param findings the judgement
- * @param assumptions model choices that touched a number
+ * @param judgement what is to be said of it
  */
 public record WireSizing(
         List<GaugeAnswer> candidates,
@@ -31,16 +30,13 @@ public record WireSizing(
         Optional<GaugeAnswer> checked,
         double connectorDropV,
         double connectorLossW,
-        List<Finding> findings,
-        List<Assumption> assumptions) {
+        Judgement judgement) {
     /** How far under its rating the insulation is kept, K. Common practice, no source. */
     public static final double TEMPERATURE_MARGIN_K = 10;
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public WireSizing {
         candidates = List.copyOf(candidates);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
     }
 
     /**
@@ -57,8 +53,14 @@ public record WireSizing(
         }
         Optional<GaugeAnswer> lightest =
                 candidates.stream().filter(GaugeAnswer::meets).findFirst();
-        Optional<GaugeAnswer> enduranceOptimal = task.flight().isEmpty() ? Optional.empty() : leastEnergy(candidates);
-        Optional<GaugeAnswer> recommended = enduranceOptimal.or(() -> lightest);
+        Optional<GaugeAnswer> enduranceOptimal = leastEnergy(task, candidates);
+        List<GaugeAnswer> cool = candidates.stream()
+                .filter(answer -> TouchChecks.leavesMargin(task, answer))
+                .toList();
+        Optional<GaugeAnswer> recommended = leastEnergy(task, cool)
+                .or(() -> cool.stream().filter(GaugeAnswer::meets).findFirst())
+                .or(() -> enduranceOptimal)
+                .or(() -> lightest);
         Optional<GaugeAnswer> checked = task.checked().map(gauge -> GaugeAnswer.of(task, gauge));
         double connectorDropV = task.run().currentA() * task.run().connectorResistanceOhm();
         return new WireSizing(
@@ -69,15 +71,31 @@ public record WireSizing(
                 checked,
                 connectorDropV,
                 task.run().currentA() * connectorDropV,
-                WireFindings.of(task, candidates, recommended, checked),
-                WireAssumptions.of(task, checked.or(() -> recommended)));
+                judgement(task, candidates, recommended, checked));
+    }
+
+    private static Judgement judgement(
+            WireTask task,
+            List<GaugeAnswer> candidates,
+            Optional<GaugeAnswer> recommended,
+            Optional<GaugeAnswer> checked) {
+        Judge judge = new Judge();
+        Judged judged = Judged.of(task, candidates, recommended, checked);
+        HeatChecks.judge(judged, judge);
+        TouchChecks.judge(judged, judge);
+        DropChecks.judge(judged, judge);
+        RunChecks.judge(task.run(), judge);
+        WireAssumptions.note(task, checked.or(() -> recommended), judge);
+        return judge.judgement();
     }
 
     /** The first of equals is the thinnest. */
-    private static Optional<GaugeAnswer> leastEnergy(List<GaugeAnswer> candidates) {
-        return candidates.stream()
-                .filter(GaugeAnswer::meets)
-                .min(Comparator.comparingDouble(a -> a.energyCostJ().orElseThrow()));
+    private static Optional<GaugeAnswer> leastEnergy(WireTask task, List<GaugeAnswer> candidates) {
+        return task.flight().isEmpty()
+                ? Optional.empty()
+                : candidates.stream()
+                        .filter(GaugeAnswer::meets)
+                        .min(Comparator.comparingDouble(a -> a.energyCostJ().orElseThrow()));
     }
 
     /**

@@ -13,9 +13,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import trestle.api.model.ApiFault;
+import trestle.binding.Binder;
+import trestle.binding.Json;
+import trestle.binding.Refusal;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.ImpossibleRequest;
+import trestle.page.Documents;
 
 /**
  * Whatever the contract lets through is answered with finite numbers or refused with pointers:

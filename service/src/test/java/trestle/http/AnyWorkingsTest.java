@@ -13,10 +13,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import trestle.api.model.ApiWorking;
+import trestle.binding.Binder;
+import trestle.binding.Json;
+import trestle.binding.Refusal;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.ImpossibleRequest;
 import trestle.finding.Arithmetic;
+import trestle.page.Documents;
 
 /** Whatever is answered has workings, and each of their expressions comes to its value. */
 class AnyWorkingsTest {

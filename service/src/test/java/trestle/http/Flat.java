@@ -5,18 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** A JSON tree as its plain values by dotted name. */
-final class Flat {
+public final class Flat {
     private Flat() {}
 
     /** Every plain value, as text. */
-    static Map<String, String> all(JsonNode tree) {
+    public static Map<String, String> all(JsonNode tree) {
         Map<String, String> values = new LinkedHashMap<>();
         collect("", tree, true, values);
         return values;
     }
 
     /** The plain values that stand in no list. */
-    static Map<String, String> outsideLists(JsonNode tree) {
+    public static Map<String, String> outsideLists(JsonNode tree) {
         Map<String, String> values = new LinkedHashMap<>();
         collect("", tree, false, values);
         return values;

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 import java.util.Random;
+import trestle.binding.Json;
 
 /** Requests drawn from the contract itself: any field, any value that its range allows. */
 final class RandomRequest {

@@ -9,11 +9,11 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 
 /** Requests written by hand, as no HTTP library would send them. */
-final class RawHttp {
+public final class RawHttp {
     private RawHttp() {}
 
     /** The status that a request line gets. */
-    static int statusOf(String requestLine) {
+    public static int statusOf(String requestLine) {
         URI address = URI.create(LiveService.address());
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(10_000);

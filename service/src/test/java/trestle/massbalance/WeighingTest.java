@@ -24,7 +24,7 @@ class WeighingTest {
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().massKg()).isCloseTo(5, within(1e-12));
         assertThat(balance.weighed().get().armM().getAsDouble()).isCloseTo(0.6, within(1e-12));
-        assertThat(balance.findings()).isEmpty();
+        assertThat(balance.judgement().findings()).isEmpty();
     }
 
     @Test
@@ -36,7 +36,8 @@ class WeighingTest {
         assertThat(weighed.massToleranceKg()).isCloseTo(Math.hypot(0.005, 0.005), within(1e-12));
         // By hand, mm: readings 0.3994 and 0.1002, places 0.4013 and 1.5987.
         assertThat(weighed.armToleranceM()).isCloseTo(0.001699, within(5e-7));
-        assertThat(MassBalance.of(Loads.task(LIST, weighing)).findings()).isEmpty();
+        assertThat(MassBalance.of(Loads.task(LIST, weighing)).judgement().findings())
+                .isEmpty();
     }
 
     @Test
@@ -47,16 +48,22 @@ class WeighingTest {
         MissingItem missing = balance.weighed().orElseThrow().missing().orElseThrow();
         assertThat(missing.massKg()).isCloseTo(0.2, within(1e-9));
         assertThat(missing.armM()).isCloseTo(0.45, within(1e-9));
-        assertThat(balance.findings()).hasSize(1);
-        assertThat(balance.findings().get(0).code()).isEqualTo("weighing-differs-in-mass");
-        assertThat(balance.findings().get(0).message()).contains("a missing item of 200 g at 450 mm would explain it");
+        assertThat(balance.judgement().findings()).hasSize(1);
+        assertThat(balance.judgement().findings().get(0).code()).isEqualTo("weighing-differs-in-mass");
+        assertThat(balance.judgement().findings().get(0).message())
+                .contains(
+                        "the scales' figures are used; an item of 200 g at 450 mm that the list lacks would explain it");
     }
 
     @Test
     void aListThatHoldsTooMuchSaysSo() {
         Weighing weighing = new Weighing(List.of(Loads.support("nose", 1, 0.2), Loads.support("mains", 3.7, 0.7)));
-        assertThat(MassBalance.of(Loads.task(LIST, weighing)).findings().get(0).message())
-                .contains("an item too many of 300 g at 700 mm");
+        assertThat(MassBalance.of(Loads.task(LIST, weighing))
+                        .judgement()
+                        .findings()
+                        .get(0)
+                        .message())
+                .contains("an item of 300 g at 700 mm too many in the list");
     }
 
     @Test
@@ -64,8 +71,8 @@ class WeighingTest {
         Weighing weighing = new Weighing(List.of(Loads.support("nose", 1.2, 0.2), Loads.support("mains", 3.8, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().missing()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("weighing-differs-in-arm");
-        assertThat(balance.findings().get(0).message()).contains("20.0 mm ahead of");
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("weighing-differs-in-arm");
+        assertThat(balance.judgement().findings().get(0).message()).contains("20 mm forward of");
     }
 
     @Test
@@ -74,8 +81,8 @@ class WeighingTest {
                 new Support("nose", 0.3, 0.4, 0.2, OptionalDouble.empty(), 0, 0), Loads.support("mains", 5, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("support-not-loaded");
-        assertThat(balance.findings().get(0).subject()).isEqualTo(Subject.of(BalancePart.SUPPORT, 0));
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("support-not-loaded");
+        assertThat(balance.judgement().findings().get(0).subject()).isEqualTo(Subject.of(BalancePart.SUPPORT, 0));
     }
 
     @Test
@@ -86,7 +93,7 @@ class WeighingTest {
         assertThat(weighed.massKg()).isEqualTo(5);
         assertThat(weighed.armM()).isEmpty();
         assertThat(weighed.differenceFromItemsM()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("supports-at-one-arm");
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("supports-at-one-arm");
     }
 
     @Test
@@ -98,7 +105,7 @@ class WeighingTest {
         Balance balance = MassBalance.of(Loads.task(LIST, weighing));
         assertThat(balance.weighed().orElseThrow().armM()).isPresent();
         assertThat(balance.weighed().get().lateralM()).isEmpty();
-        assertThat(balance.findings()).extracting(Finding::code).containsExactly("supports-in-line");
+        assertThat(balance.judgement().findings()).extracting(Finding::code).containsExactly("supports-in-line");
     }
 
     @Test
@@ -114,13 +121,38 @@ class WeighingTest {
         Weighing unplaced = new Weighing(List.of(nose, right, Loads.support("left", 1.9, 0.7)));
         Balance balance = MassBalance.of(Loads.task(LIST, unplaced));
         assertThat(balance.weighed().orElseThrow().lateralM()).isEmpty();
-        assertThat(balance.findings())
+        assertThat(balance.judgement().findings())
                 .extracting(Finding::subject)
                 .containsExactly(Subject.of(BalancePart.SUPPORT_LATERAL, 2));
     }
 
+    /** 9 kg on the scales against 5 kg in the list: mass, CG, wing loading, margin and moves go by the scales. */
     @Test
-    void limitsHoldForTheWeighedAircraftToo() {
+    void whatWasWeighedIsWhatFlies() {
+        Weighing weighing = new Weighing(List.of(Loads.support("nose", 4.5, 0.3), Loads.support("mains", 4.5, 0.5)));
+        List<Item> items = List.of(Loads.movable("airframe", 4, 0.5, 0.2, 0.8), Loads.item("tail", 1, 1.0));
+        BalanceTask task = new BalanceTask(
+                items,
+                Optional.of(weighing),
+                Optional.of(new Wing(List.of(new Panel(0.3, 0.3, 1.5, 0, 0)), 0.3)),
+                Optional.of(new Tail(0.12, 0.7, 1.4, 0.9, -0.02)),
+                Optional.empty(),
+                Optional.of(new Station.AtArm(0.41)));
+        Balance balance = MassBalance.of(task);
+        assertThat(balance.centre().massKg()).isEqualTo(9);
+        assertThat(balance.centre().armM()).isCloseTo(0.4, within(1e-12));
+        assertThat(balance.list().massKg()).isEqualTo(5);
+        assertThat(balance.wingLoadingKgPerM2()).hasValueCloseTo(10.0, within(1e-12));
+        double neutralM = balance.neutralPoint().orElseThrow().armM();
+        assertThat(balance.staticMarginFraction()).hasValueCloseTo((neutralM - 0.4) / 0.3, within(1e-12));
+        assertThat(balance.aim().orElseThrow().alone().get(0).byM()).isCloseTo(9 * 0.01 / 4, within(1e-12));
+        assertThat(balance.moments().stream().mapToDouble(Moment::massFraction).sum())
+                .isCloseTo(1, within(1e-12));
+        assertThat(balance.judgement().findings()).extracting(Finding::code).contains("weighing-differs-in-mass");
+    }
+
+    @Test
+    void limitsHoldForTheWeighedAircraft() {
         Weighing weighing = new Weighing(List.of(Loads.support("nose", 0.5, 0.2), Loads.support("mains", 4.5, 0.7)));
         BalanceTask task = new BalanceTask(
                 LIST,
@@ -133,11 +165,11 @@ class WeighingTest {
                         Optional.of(new Station.AtArm(0.62)),
                         OptionalDouble.empty())),
                 Optional.empty());
-        assertThat(MassBalance.of(task).findings())
+        assertThat(MassBalance.of(task).judgement().findings())
                 .filteredOn(f -> f.severity() == Severity.STOP)
                 .singleElement()
-                .satisfies(f -> assertThat(f.code()).isEqualTo("cg-behind-limit"))
-                .satisfies(f -> assertThat(f.subject()).isEqualTo(Subject.of(BalancePart.WEIGHING)))
+                .satisfies(f -> assertThat(f.code()).isEqualTo("cg-aft-of-limit"))
+                .satisfies(f -> assertThat(f.subject()).isEqualTo(Subject.of(BalancePart.AFT_LIMIT)))
                 .satisfies(f -> assertThat(f.message()).startsWith("The weighed CG at 650.0 mm"));
     }
 

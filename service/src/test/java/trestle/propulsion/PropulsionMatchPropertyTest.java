@@ -56,11 +56,13 @@ class PropulsionMatchPropertyTest {
         DrivePerformance drive = match.performance();
         drive.curve().forEach(p -> assertThat(numbers(p)).allMatch(Double::isFinite));
         drive.cruise().ifPresent(p -> assertThat(numbers(p)).allMatch(Double::isFinite));
-        assertThat(match.findings())
+        assertThat(match.judgement().findings())
                 .allMatch(f -> Double.isFinite(f.value().orElse(0) + f.limit().orElse(0)))
                 .noneMatch(f -> f.message().contains("NaN") || f.message().contains("Infinity"));
         if (drive.atRest().isEmpty() || drive.cruise().isEmpty()) {
-            assertThat(match.findings()).extracting(Finding::severity).contains(Severity.STOP);
+            assertThat(match.judgement().findings())
+                    .extracting(Finding::severity)
+                    .contains(Severity.STOP);
         }
     }
 

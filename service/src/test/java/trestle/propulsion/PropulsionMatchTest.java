@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.finding.Check;
 import trestle.finding.Finding;
+import trestle.finding.Outcome;
 import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.numeric.ImpossibleValue;
@@ -22,7 +24,7 @@ class PropulsionMatchTest {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system()));
         DrivePerformance drive = match.performance();
         OperatingPoint cruise = drive.cruise().orElseThrow();
-        assertThat(match.findings()).isEmpty();
+        assertThat(match.judgement().findings()).isEmpty();
         assertThat(cruise.thrustN()).isCloseTo(Drives.dragN(Drives.CRUISE_M_PER_S, 0.028), within(1e-6));
         assertThat(cruise.throttleFraction()).isBetween(0.3, 0.8);
         assertThat(drive.thrustToWeightRatio().orElseThrow())
@@ -113,13 +115,12 @@ class PropulsionMatchTest {
     @Test
     void thrustThatNeverReachesDragStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system(), 3));
-        Finding finding = only(match, "cruise-thrust-short");
-        assertThat(finding.severity()).isEqualTo(Severity.STOP);
-        assertThat(finding.value().orElseThrow()).isLessThan(finding.limit().orElseThrow());
         Finding never = only(match, "thrust-never-reaches-drag");
         assertThat(never.severity()).isEqualTo(Severity.STOP);
-        assertThat(never.value()).isEqualTo(finding.value());
-        assertThat(never.limit()).isEqualTo(finding.limit());
+        assertThat(never.value().orElseThrow()).isLessThan(never.limit().orElseThrow());
+        assertThat(match.judgement().findings())
+                .extracting(Finding::code)
+                .doesNotContain("cruise-thrust-short", "cruise-throttle-high");
         assertThat(match.performance().cruise()).isEmpty();
         assertThat(match.performance().topSpeedMPerS()).isEmpty();
         assertThat(match.performance().atRest()).isPresent();
@@ -201,7 +202,7 @@ class PropulsionMatchTest {
                 List.of()));
         assertThat(match.performance().cruise()).isPresent();
         assertThat(match.performance().topSpeedMPerS().orElseThrow()).isCloseTo(cruise, within(0.01));
-        assertThat(match.findings()).extracting(Finding::code).doesNotContain("thrust-never-reaches-drag");
+        assertThat(match.judgement().findings()).extracting(Finding::code).doesNotContain("thrust-never-reaches-drag");
     }
 
     @Test
@@ -217,6 +218,124 @@ class PropulsionMatchTest {
         Finding finding = only(match, "propeller-rotation-exceeded");
         assertThat(finding.limit().orElseThrow()).isCloseTo(6000, within(1e-6));
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_MAX_ROTATION));
+    }
+
+    /** Level flight turns the propeller no faster than its maker allows; only a dive does. */
+    @Test
+    void aPropellerThatOnlyADiveTurnsTooFastIsNotStopped() {
+        PropulsionTask plain = Drives.task(Drives.system());
+        DrivePerformance drive = PropulsionMatch.of(plain).performance();
+        double levelRadPerS = drive.fastest().orElseThrow().rotationRadPerS();
+        double endRadPerS = drive.curve().get(drive.curve().size() - 1).rotationRadPerS();
+        assertThat(endRadPerS).isGreaterThan(1.02 * levelRadPerS);
+        PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(rated((levelRadPerS + endRadPerS) / 2))));
+        Finding dive = only(match, "propeller-speed-in-dive");
+        assertThat(dive.severity()).isEqualTo(Severity.NOTE);
+        assertThat(match.judgement().findings())
+                .extracting(Finding::code)
+                .doesNotContain("propeller-rotation-exceeded", "throttle-limit");
+        assertThat(match.headroom().propellerRotationFraction().orElseThrow()).isPositive();
+        assertThat(only(PropulsionMatch.of(Drives.task(Drives.with(rated(0.95 * levelRadPerS)))), "throttle-limit")
+                        .severity())
+                .isEqualTo(Severity.STOP);
+    }
+
+    private static Propeller rated(double maxRadPerS) {
+        return new Propeller(0.4064, 0.2032, 2, BladeType.EFFICIENT, new GeometryOnly(), OptionalDouble.of(maxRadPerS));
+    }
+
+    @Test
+    void aLiftCoefficientThatNoWingHasStops() {
+        assertThat(only(PropulsionMatch.of(lifting(5, 1.2)), "lift-coefficient-exceeded")
+                        .message())
+                .contains("5.00 m/s", "4.80", "1.20", "10.00 m/s", "12.0 m/s");
+        assertThat(only(PropulsionMatch.of(lifting(11, 1.2)), "lift-coefficient-thin")
+                        .severity())
+                .isEqualTo(Severity.ATTENTION);
+        assertThat(PropulsionMatch.of(lifting(13, 1.2)).judgement().findings()).isEmpty();
+    }
+
+    /** It stalls at 10 m/s at a lift coefficient of 1.2. */
+    private static PropulsionTask lifting(double airspeedMPerS, double maxLiftCoefficient) {
+        PropulsionTask plain = Drives.task(Drives.system());
+        double density = plain.air().densityKgPerM3();
+        DragCurve drag = new LoadedDrag(v -> Drives.dragN(v, 0.028), 0.5 * density * 100 * 0.9 * 1.2, 0.9, density);
+        return new PropulsionTask(
+                plain.system(),
+                plain.air(),
+                Optional.of(new CruiseDemand(airspeedMPerS, drag)),
+                plain.takeoffMassKg(),
+                plain.airspeedsMPerS(),
+                DriveLimits.ofLift(maxLiftCoefficient));
+    }
+
+    /** Ohm for milliohm makes the motor too good, rad/s per volt for rpm/V too slow. */
+    @Test
+    void unitsThatSlippedAreNamed() {
+        Motor inOhm = new Motor(
+                Rotation.radPerSFromRpm(320),
+                0.00005,
+                1.2,
+                OptionalDouble.of(20),
+                OptionalDouble.of(60),
+                OptionalDouble.of(1300));
+        Finding resistance = only(PropulsionMatch.of(Drives.task(Drives.with(inOhm))), "motor-constants-implausible");
+        assertThat(resistance.severity()).isEqualTo(Severity.STOP);
+        assertThat(resistance.message()).contains("0.05 mΩ is not in ohm");
+        Motor tenthOfKv = new Motor(
+                Rotation.radPerSFromRpm(33.5),
+                0.05,
+                1.2,
+                OptionalDouble.of(20),
+                OptionalDouble.of(60),
+                OptionalDouble.of(1300));
+        Finding constant = only(PropulsionMatch.of(Drives.task(Drives.with(tenthOfKv))), "motor-hardly-loaded");
+        assertThat(constant.severity()).isEqualTo(Severity.STOP);
+        assertThat(constant.message()).contains("33.5 rpm/V");
+    }
+
+    @Test
+    void theListOfChecksIsTheSameWhateverIsGiven() {
+        List<String> whole = checks(Drives.task(Drives.system()));
+        PropulsionTask alone = new PropulsionTask(
+                Drives.with(Supply.steady(22)), Drives.AIR, Optional.empty(), OptionalDouble.empty(), List.of(80.0));
+        assertThat(checks(alone)).isEqualTo(whole);
+        StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 20, 300, StandardAtmosphere.at(0));
+        assertThat(checks(Drives.task(Drives.with(tested(test))))).isEqualTo(whole);
+        assertThat(checks(Drives.task(Drives.with(Drives.pack(24.5, 1000))))).isEqualTo(whole);
+    }
+
+    private static List<String> checks(PropulsionTask task) {
+        return PropulsionMatch.of(task).judgement().checks().stream()
+                .map(check -> check.code() + " " + check.about())
+                .toList();
+    }
+
+    @Test
+    void whatTheVerdictHangsOnIsJudgedOrNamesWhatToGive() {
+        PropulsionTask alone = new PropulsionTask(
+                Drives.with(Supply.steady(22)), Drives.AIR, Optional.empty(), OptionalDouble.empty(), List.of());
+        List<Check> essential = PropulsionMatch.of(alone).judgement().checks().stream()
+                .filter(Check::essential)
+                .toList();
+        assertThat(essential)
+                .extracting(Check::code)
+                .containsExactly(
+                        "controller-voltage",
+                        "motor-current",
+                        "motor-power",
+                        "controller-current",
+                        "pack-current",
+                        "propeller-rotation",
+                        "lift-coefficient",
+                        "cruise-thrust");
+        assertThat(essential)
+                .filteredOn(check -> check.outcome() == Outcome.NOT_JUDGED)
+                .extracting(Check::code)
+                .containsExactly("pack-current", "propeller-rotation", "lift-coefficient", "cruise-thrust");
+        assertThat(essential)
+                .filteredOn(check -> check.outcome() == Outcome.NOT_JUDGED)
+                .allSatisfy(check -> assertThat(check.give()).isNotEmpty());
     }
 
     @Test
@@ -240,7 +359,7 @@ class PropulsionMatchTest {
     @Test
     void propellersOutsideTheDataAreNamedByWhatIsOutside() {
         Propeller odd = Propeller.ofSize(0.7, 0.9, 6, BladeType.WIDE);
-        List<Finding> findings = PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
+        List<Finding> findings = PropulsionMatch.of(Drives.task(Drives.with(odd))).judgement().findings().stream()
                 .filter(f -> f.code().equals("propeller-outside-checked-range"))
                 .toList();
         assertThat(findings)
@@ -250,7 +369,7 @@ class PropulsionMatchTest {
                         Subject.of(PropulsionPart.PROPELLER_PITCH),
                         Subject.of(PropulsionPart.PROPELLER_BLADES));
         assertThat(findings.get(0).message()).contains("27.56 in").contains("21 in");
-        assertThat(PropulsionMatch.of(Drives.task(Drives.with(odd))).findings().stream()
+        assertThat(PropulsionMatch.of(Drives.task(Drives.with(odd))).judgement().findings().stream()
                         .map(Finding::code))
                 .contains("wide-blades-in-cruise");
     }
@@ -260,7 +379,7 @@ class PropulsionMatchTest {
         StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 60, 300, StandardAtmosphere.at(0));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(test))));
         assertThat(only(match, "static-test-impossible").value().orElseThrow()).isGreaterThan(1);
-        assertThat(match.findings()).extracting(Finding::code).contains("static-test-far-from-model");
+        assertThat(match.judgement().findings()).extracting(Finding::code).contains("static-test-far-from-model");
     }
 
     @Test
@@ -285,7 +404,7 @@ class PropulsionMatchTest {
         Finding finding = only(match, "propeller-table-impossible-in-flight");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value().orElseThrow()).isGreaterThan(finding.limit().orElseThrow());
-        assertThat(match.findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
+        assertThat(match.judgement().findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
     }
 
     @Test
@@ -334,7 +453,7 @@ class PropulsionMatchTest {
     void assumptionsNameThePropellersModelAndTheMissingNoLoadVoltage() {
         Motor plain = new Motor(33, 0.05, 1.2, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(plain)));
-        assertThat(match.assumptions())
+        assertThat(match.judgement().assumptions())
                 .extracting(a -> a.subject())
                 .contains(
                         Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
@@ -346,9 +465,12 @@ class PropulsionMatchTest {
     }
 
     private static Finding only(PropulsionMatch match, String code) {
-        List<Finding> found =
-                match.findings().stream().filter(f -> f.code().equals(code)).toList();
-        assertThat(found).describedAs("%s in %s", code, match.findings()).hasSize(1);
+        List<Finding> found = match.judgement().findings().stream()
+                .filter(f -> f.code().equals(code))
+                .toList();
+        assertThat(found)
+                .describedAs("%s in %s", code, match.judgement().findings())
+                .hasSize(1);
         return found.get(0);
     }
 }

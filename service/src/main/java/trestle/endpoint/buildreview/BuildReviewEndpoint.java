@@ -15,7 +15,6 @@ import trestle.figure.Theme;
 import trestle.review.Aircraft;
 import trestle.review.BuildReview;
 import trestle.review.Review;
-import trestle.review.ReviewWorkings;
 
 /**
  * The door of {@code /v1/build-review}: reads the document once, writes the answer once. Its figure
@@ -57,23 +56,29 @@ public final class BuildReviewEndpoint
 
     @Override
     public boolean draws(String pointer) {
-        return ReviewParts.has(pointer);
+        return Parts.mayStandAt(pointer);
     }
 
     @Override
     public Optional<String> figure(Done<ApiBuildReviewRequest, Aircraft, Review> done, String pointer, Theme theme) {
-        return ReviewParts.figure(done.work(), pointer, theme);
+        return Parts.at(pointer, parts(done)).map(part -> part.figure().apply(theme));
     }
 
     @Override
     public Optional<Function<Done<ApiBuildReviewRequest, Aircraft, Review>, String>> sheet() {
         return Optional.of(done -> ReviewSheet.of(
-                        Optional.ofNullable(done.request().name()), answer(done), ReviewFigures.of(done.work()))
+                        Optional.ofNullable(done.request().name()),
+                        answer(done),
+                        ReviewFigures.of(done.work(), parts(done)))
                 .html());
     }
 
     @Override
     public List<ApiWorking> workings(Done<ApiBuildReviewRequest, Aircraft, Review> done) {
-        return WorkingWriting.write(ReviewWorkings.of(done.work()));
+        return WorkingWriting.write(Parts.workings(parts(done)));
+    }
+
+    private static List<Part> parts(Done<ApiBuildReviewRequest, Aircraft, Review> done) {
+        return Parts.of(done.work(), new ReviewPlaces(done.read()));
     }
 }

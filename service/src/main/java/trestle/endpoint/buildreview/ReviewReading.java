@@ -1,23 +1,26 @@
 package trestle.endpoint.buildreview;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import trestle.api.Field;
 import trestle.api.model.ApiAircraftCompass;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
-import trestle.api.model.ApiLaunchStallRequest;
-import trestle.api.model.ApiMission;
+import trestle.api.model.ApiLaunchAndClimbRequest;
 import trestle.api.model.ApiPackCovering;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
+import trestle.api.model.ApiPlannedFlight;
 import trestle.api.model.ApiRunCurrent;
-import trestle.api.model.ApiWireSizingRequest;
 import trestle.battery.Covering;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
@@ -26,6 +29,7 @@ import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
+import trestle.endpoint.launch.FlightWind;
 import trestle.endpoint.launch.LaunchReading;
 import trestle.endpoint.massbalance.AirframeReading;
 import trestle.endpoint.massbalance.BalanceReading;
@@ -33,6 +37,9 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.flight.Leg;
+import trestle.launch.Launch;
+import trestle.launch.LaunchWind;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -41,17 +48,17 @@ import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
+import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
-import trestle.review.Mission;
+import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
 import trestle.units.Angle;
 import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Share;
 import trestle.units.Temperature;
-import trestle.wiring.WireTask;
 
 /**
  * Reads the document of an aircraft.
@@ -61,9 +68,6 @@ import trestle.wiring.WireTask;
  */
 record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private static final String NOT_GIVEN = "the document gives none";
-
-    /** For reading a launch before the mass, and so the stall speed, is known. */
-    private static final double NOMINAL_STALL_M_PER_S = 10;
 
     private static final String USUAL = "the document gives none; common practice, no source";
 
@@ -81,21 +85,23 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
         var items = parts.items(request.items(), "/items");
+        parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
         Aerodynamics aerodynamics = aerodynamics(airframe);
         Optional<Cutoff> cutoff = pack.map(this::cutoff);
         Optional<Propulsion> propulsion = propulsion();
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
-        Mission mission = mission();
+        PlannedFlight flight = flight();
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
-        Covering insulation = insulation();
+        Covering covering = covering();
+        Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
                 packs(packItems, pack.orElseThrow()),
                 cutoff.orElseThrow(),
-                insulation,
+                covering,
                 AirframeReading.wing(airframe.wing()),
                 tail,
                 limits,
@@ -107,7 +113,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission);
+                flight,
+                notFitted);
     }
 
     private Aerodynamics aerodynamics(ApiAirframe airframe) {
@@ -158,20 +165,43 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 Length.mFromMm(run.distanceMm())));
     }
 
-    private Optional<LaunchPlan> launch() {
-        ApiLaunch launch = request.mission().launch();
+    private Optional<LaunchPlan> launch(FlightWind flight) {
+        ApiLaunch launch = request.flight().launch();
         if (launch == null) {
             return Optional.empty();
         }
-        LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
-        // Read once for its faults and defaults; the stall speed comes with the review.
-        launching.launch(NOMINAL_STALL_M_PER_S);
-        return Optional.of(new LaunchPlan(
-                stall -> new LaunchReading(launch, "/mission/launch", new Reading())
-                        .launch(stall)
-                        .orElseThrow(),
-                launching.motorDelayS(),
-                Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()))));
+        LaunchReading launching = new LaunchReading(launch, "/flight/launch", reading);
+        Optional<Launch> read = launching.read();
+        double motorDelayS = launching.motorDelayS();
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
+        Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
+    }
+
+    private Set<Fitting> notFitted() {
+        Set<Fitting> absent = EnumSet.noneOf(Fitting.class);
+        for (ApiFitting fitting : Reading.listed(request.notFitted())) {
+            absent.add(Fitting.valueOf(fitting.name()));
+        }
+        contradicted(
+                absent,
+                Fitting.WIRING,
+                ApiBuildReviewRequest.WIRING,
+                !Reading.listed(request.wiring()).isEmpty());
+        contradicted(
+                absent,
+                Fitting.RAILS,
+                ApiBuildReviewRequest.RAILS,
+                !Reading.listed(request.rails()).isEmpty());
+        contradicted(absent, Fitting.COMPASS, ApiBuildReviewRequest.COMPASS, request.compass() != null);
+        return absent;
+    }
+
+    private void contradicted(Set<Fitting> absent, Fitting fitting, Field<?> field, boolean given) {
+        if (given && absent.contains(fitting)) {
+            reading.fault(
+                    field.at(""), "contradiction", field.name() + " is described, and not_fitted says there is none");
+        }
     }
 
     private double systemsPowerW() {
@@ -196,10 +226,9 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
     }
 
-    private Covering insulation() {
-        return Covering.valueOf(
-                reading.orDefault(request.insulation(), ApiPackCovering.WRAPPED, "/insulation", NOT_GIVEN)
-                        .name());
+    private Covering covering() {
+        return Covering.valueOf(reading.orDefault(request.covering(), ApiPackCovering.WRAPPED, "/covering", NOT_GIVEN)
+                .name());
     }
 
     private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {
@@ -258,59 +287,39 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         if (pack) {
             takesNoCurrent(run, at);
         } else if (run.currentA() == null) {
-            reading.fault(at + "/current_a", "missing", "a run of given_current needs it");
+            reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
-        return WireReading.task(pattern(run, pack), run.name(), at, reading).map(task -> installed(run, pack, task));
+        if (run.supplyVoltageV() == null) {
+            reading.assume(
+                    ApiInstalledRun.SUPPLY_VOLTAGE_V.at(at),
+                    "the nominal voltage of the pack",
+                    "the document gives none; the drop is held against it");
+        }
+        return WireReading.laid(run, run.name(), !pack, at, reading)
+                .map(laid -> new InstalledRun(
+                        laid.plan(),
+                        pack ? OptionalDouble.empty() : Reading.optional(run.currentA()),
+                        laid.peak(),
+                        Reading.optional(run.supplyVoltageV()),
+                        Reading.optional(run.armMm(), Length::mFromMm)));
     }
 
     private void takesNoCurrent(ApiInstalledRun run, String at) {
         String because = "a run of pack_current takes its current from the aircraft";
         if (run.currentA() != null) {
-            reading.fault(at + "/current_a", "contradiction", because);
+            reading.fault(ApiInstalledRun.CURRENT_A.at(at), "contradiction", because);
         }
         if (run.peakCurrentA() != null) {
-            reading.fault(at + "/peak_current_a", "contradiction", because);
+            reading.fault(ApiInstalledRun.PEAK_CURRENT_A.at(at), "contradiction", because);
         }
-    }
-
-    private static InstalledRun installed(ApiInstalledRun run, boolean pack, WireTask task) {
-        return new InstalledRun(
-                pack ? InstalledRun.RunCurrent.PACK : InstalledRun.RunCurrent.GIVEN,
-                task,
-                run.supplyVoltageV() != null,
-                run.armMm() == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(run.armMm())));
-    }
-
-    /** The run as wire sizing reads it; current and voltage of the aircraft come later. */
-    private static ApiWireSizingRequest pattern(ApiInstalledRun run, boolean pack) {
-        return ApiWireSizingRequest.builder()
-                .currentA(pack ? 1.0 : run.currentA())
-                .peakCurrentA(pack ? null : run.peakCurrentA())
-                .peakDurationS(run.peakDurationS())
-                .ambientC(ApiWireSizingRequest.AMBIENT_C.fallback())
-                .altitudeM(ApiWireSizingRequest.ALTITUDE_M.fallback())
-                .lengthMm(run.lengthMm())
-                .supplyVoltageV(Reading.or(run.supplyVoltageV(), 1.0))
-                .maxDropPercent(run.maxDropPercent())
-                .gaugeSystem(run.gaugeSystem())
-                .gauge(run.gauge())
-                .strandsInParallel(run.strandsInParallel())
-                .insulation(run.insulation())
-                .insulationThicknessMm(run.insulationThicknessMm())
-                .bundledConductors(run.bundledConductors())
-                .enclosure(run.enclosure())
-                .bayTemperatureC(run.bayTemperatureC())
-                .foamWallMm(run.foamWallMm())
-                .connectors(run.connectors())
-                .build();
     }
 
     /** Air that an aircraft may meet can be colder than the cell model goes. */
     private void packStands(double airK) {
         if (airK < Surroundings.COLDEST_K || airK > Surroundings.HOTTEST_K) {
             reading.fault(
-                    "/mission/conditions/temperature_c",
+                    "/flight/conditions/temperature_c",
                     "outside_model",
                     String.format(
                             Locale.ROOT,
@@ -321,19 +330,22 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         }
     }
 
-    private Mission mission() {
-        ApiMission mission = request.mission();
-        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.HEADWIND_M_PER_S);
-        Double packC = mission.packTemperatureC();
-        Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+    private PlannedFlight flight() {
+        ApiPlannedFlight flight = request.flight();
+        double headwindMPerS = Reading.or(flight.headwindMPerS(), ApiPlannedFlight.HEADWIND_M_PER_S);
+        Double packC = flight.packTemperatureC();
+        Conditions conditions = FlightReading.conditions(flight.conditions(), "/flight/conditions", reading);
         packStands(conditions.air().temperatureK());
-        return new Mission(
+        double reserve = FlightReading.reserveFraction(flight.reservePercent(), "/flight", reading);
+        List<Leg> legs =
+                FlightReading.legs(flight.legs(), flight.airspeedMPerS(), headwindMPerS, "/flight/legs", reading);
+        return new PlannedFlight(
                 conditions,
                 packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                 headwindMPerS,
-                FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
-                Reading.optional(mission.airspeedMPerS()),
-                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
-                launch());
+                reserve,
+                Reading.optional(flight.airspeedMPerS()),
+                legs,
+                launch(FlightWind.of(headwindMPerS, legs)));
     }
 }

@@ -9,6 +9,8 @@ import java.util.function.Function;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiCompassClearanceRequest;
+import trestle.api.model.ApiCompassRun;
+import trestle.api.model.ApiEarthField;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
@@ -51,7 +53,8 @@ public final class CompassClearanceEndpoint
 
     @Override
     public CompassTask read(ApiCompassClearanceRequest request, Reading reading) {
-        Optional<List<LeadRun>> runs = CompassReading.runs(request.runs(), "/runs", reading);
+        Optional<List<LeadRun>> runs =
+                CompassReading.runs(request.runs(), ApiCompassClearanceRequest.RUNS.at(""), reading);
         reading.refuseContradictions();
         return CompassReading.task(
                 runs.orElseThrow(), request.earthField(), request.allowedHeadingErrorDeg(), "", reading);
@@ -80,16 +83,19 @@ public final class CompassClearanceEndpoint
 
     public static ApiJudgement judgement(
             Clearance clearance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(clearance.findings(), clearance.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(clearance.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** Where the parts of a clearance stand below a place in a request. */
     public static Pointers pointers(String at) {
+        String runs = ApiCompassClearanceRequest.RUNS.at(at);
         return new Pointers(Map.ofEntries(
-                entry(CompassPart.RUNS, at + "/runs"),
-                entry(CompassPart.DISTANCE, at + "/runs/{}/distance_mm"),
-                entry(CompassPart.TWISTED, at + "/runs/{}/twisted"),
-                entry(CompassPart.EARTH_FIELD, at + "/earth_field/horizontal_ut"),
-                entry(CompassPart.ALLOWED_ERROR, at + "/allowed_heading_error_deg")));
+                entry(CompassPart.RUNS, runs),
+                entry(CompassPart.DISTANCE, ApiCompassRun.DISTANCE_MM.at(runs + "/{}")),
+                entry(CompassPart.TWISTED, ApiCompassRun.TWISTED.at(runs + "/{}")),
+                entry(
+                        CompassPart.EARTH_FIELD,
+                        ApiEarthField.HORIZONTAL_UT.at(ApiCompassClearanceRequest.EARTH_FIELD.at(at))),
+                entry(CompassPart.ALLOWED_ERROR, ApiCompassClearanceRequest.ALLOWED_HEADING_ERROR_DEG.at(at))));
     }
 }

@@ -39,7 +39,7 @@ public final class CompassReading {
                     Length.mFromMm(run.distanceMm()),
                     Reading.optional(run.lengthMm(), Length::mFromMm)));
         } catch (ImpossibleValue onALead) {
-            reading.fault(at + "/distance_mm", "contradiction", onALead.getMessage());
+            reading.fault(ApiCompassRun.DISTANCE_MM.at(at), "contradiction", onALead.getMessage());
             return Optional.empty();
         }
     }
@@ -59,7 +59,7 @@ public final class CompassReading {
         double horizontalUt = reading.orDefault(
                 earth == null ? null : earth.horizontalUt(),
                 FluxDensity.utFromT(CompassTask.USUAL_EARTH_HORIZONTAL_T),
-                at + "/earth_field/horizontal_ut",
+                ApiEarthField.HORIZONTAL_UT.at(ApiCompassClearanceRequest.EARTH_FIELD.at(at)),
                 "the request gives none; usual in mid latitudes");
         double allowedDeg = reading.orDefault(
                 allowedErrorDeg,

@@ -22,19 +22,17 @@ import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.figure.EnduranceFigure;
 import trestle.figure.Theme;
-import trestle.finding.Assumption;
-import trestle.finding.Finding;
+import trestle.finding.Judge;
 import trestle.finding.Subject;
-import trestle.flight.Endurance;
 import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceWorkings;
 import trestle.flight.FlightPart;
-import trestle.joint.Drive;
 import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionPart;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 public final class EnduranceEndpoint
-        implements Calculation<ApiEnduranceRequest, EnduranceReading, EnduranceResult, ApiEnduranceAnswer> {
+        implements Calculation<ApiEnduranceRequest, EnduranceReading, EnduranceWork, ApiEnduranceAnswer> {
     private static final List<String> MODELS = List.of(
             "level flight from a parabolic polar, a measured curve or a calibration (Anderson,"
                     + " Introduction to Flight; from memory)",
@@ -42,23 +40,28 @@ public final class EnduranceEndpoint
             "U.S. Standard Atmosphere 1976");
 
     private static final List<String> CAUTIONS = List.of(
-            "Times and distances are estimates for steady flight; land with a reserve and"
-                    + " check the first flights against them.",
-            "Flight over people, out of sight or high up is governed by local rules, which" + " come first.");
+            "Times and distances are estimates for steady flight: plan to land with the reserve, never on the cutoff, and"
+                    + " check them against the first flights.",
+            "Airspace, height, distance and flight over people are governed by local rules, which come first: keep the"
+                    + " aircraft in sight, or an observer who does.");
 
     private static final Map<FlightPart, String> PLACES = Map.ofEntries(
             entry(FlightPart.AIRCRAFT, ""),
-            entry(FlightPart.TAKEOFF_MASS, "/takeoff_mass_g"),
-            entry(FlightPart.MAX_LIFT_COEFFICIENT, "/max_lift_coefficient"),
-            entry(FlightPart.DRAG, "/drag"),
-            entry(FlightPart.POWER_CURVE, "/power_curve"),
-            entry(FlightPart.CALIBRATION, "/calibration"),
-            entry(FlightPart.CONDITIONS, "/conditions"),
-            entry(FlightPart.HEADWIND, "/headwind_m_per_s"),
-            entry(FlightPart.RESERVE, "/reserve_percent"),
-            entry(FlightPart.AIRSPEED, "/airspeed_m_per_s"),
-            entry(FlightPart.LEG, "/legs/{}"),
-            entry(FlightPart.BATTERY, "/battery_mass_g"));
+            entry(FlightPart.TAKEOFF_MASS, ApiEnduranceRequest.TAKEOFF_MASS_G.at("")),
+            entry(FlightPart.WING_AREA, ApiEnduranceRequest.WING_AREA_DM2.at("")),
+            entry(FlightPart.WING_SPAN, ApiEnduranceRequest.WING_SPAN_MM.at("")),
+            entry(FlightPart.PACK, ApiEnduranceRequest.PACK.at("")),
+            entry(FlightPart.MAX_TAKEOFF_MASS, ApiEnduranceRequest.MAX_TAKEOFF_MASS_G.at("")),
+            entry(FlightPart.MAX_LIFT_COEFFICIENT, ApiEnduranceRequest.MAX_LIFT_COEFFICIENT.at("")),
+            entry(FlightPart.DRAG, ApiEnduranceRequest.DRAG.at("")),
+            entry(FlightPart.POWER_CURVE, ApiEnduranceRequest.POWER_CURVE.at("")),
+            entry(FlightPart.CALIBRATION, ApiEnduranceRequest.CALIBRATION.at("")),
+            entry(FlightPart.CONDITIONS, ApiEnduranceRequest.CONDITIONS.at("")),
+            entry(FlightPart.HEADWIND, ApiEnduranceRequest.HEADWIND_M_PER_S.at("")),
+            entry(FlightPart.RESERVE, ApiEnduranceRequest.RESERVE_PERCENT.at("")),
+            entry(FlightPart.AIRSPEED, ApiEnduranceRequest.AIRSPEED_M_PER_S.at("")),
+            entry(FlightPart.LEG, ApiEnduranceRequest.LEGS.at("") + "/{}"),
+            entry(FlightPart.PACK_MASS, ApiEnduranceRequest.PACK_MASS_G.at("")));
 
     @Override
     public String name() {
@@ -76,59 +79,64 @@ public final class EnduranceEndpoint
     }
 
     @Override
-    public EnduranceResult work(EnduranceReading read) {
-        return Endurance.of(read.task());
+    public EnduranceWork work(EnduranceReading read) {
+        return EnduranceWork.of(read);
     }
 
     @Override
-    public ApiEnduranceAnswer answer(Done<ApiEnduranceRequest, EnduranceReading, EnduranceResult> done) {
+    public ApiEnduranceAnswer answer(Done<ApiEnduranceRequest, EnduranceReading, EnduranceWork> done) {
         Pointers pointers = pointers(done.request());
+        EnduranceWork work = done.work();
         return EnduranceWriting.write(
-                done.work(),
-                done.read()
-                        .drive()
-                        .map(drive -> judgement(done.work(), drive, pointers, done.assumed()))
-                        .orElseGet(() -> judgement(done.work(), pointers::to, done.assumed())));
+                work.result(),
+                work.match()
+                        .map(match -> judgement(work.result(), match, pointers, done.assumed()))
+                        .orElseGet(() -> judgement(work.result(), pointers::to, done.assumed())));
     }
 
     @Override
-    public List<ApiWorking> workings(Done<ApiEnduranceRequest, EnduranceReading, EnduranceResult> done) {
-        return WorkingWriting.write(EnduranceWorkings.of(done.read().task(), done.work()));
+    public List<ApiWorking> workings(Done<ApiEnduranceRequest, EnduranceReading, EnduranceWork> done) {
+        return WorkingWriting.write(
+                EnduranceWorkings.of(done.read().task(), done.work().result()));
     }
 
     @Override
-    public String figure(Done<ApiEnduranceRequest, EnduranceReading, EnduranceResult> done, Theme theme) {
-        return EnduranceFigure.of(done.read().task(), done.work(), theme);
+    public String figure(Done<ApiEnduranceRequest, EnduranceReading, EnduranceWork> done, Theme theme) {
+        return EnduranceFigure.of(done.read().task(), done.work().result(), theme);
     }
 
     public static ApiJudgement judgement(
             EnduranceResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(result.findings(), result.assumptions(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(result.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** A drive that is described is judged by itself too: its ratings hold in every flight. */
     private static ApiJudgement judgement(
-            EnduranceResult result, Drive drive, Pointers pointers, List<ApiAssumption> assumed) {
-        PropulsionMatch match = drive.match();
-        List<Finding> findings = joined(result.findings(), match.findings());
-        List<Assumption> assumptions = joined(result.assumptions(), match.assumptions());
-        return JudgementWriting.of(
-                findings, assumptions, pointers::to, assumed, CAUTIONS, joined(MODELS, PropulsionMatchEndpoint.MODELS));
-    }
-
-    private static <T> List<T> joined(List<T> first, List<T> second) {
-        List<T> all = new ArrayList<>(first);
-        all.addAll(second);
-        return all;
+            EnduranceResult result, PropulsionMatch match, Pointers pointers, List<ApiAssumption> assumed) {
+        Judge both = new Judge();
+        both.join(result.judgement());
+        both.join(match.judgement());
+        List<String> models = new ArrayList<>(MODELS);
+        models.addAll(PropulsionMatchEndpoint.MODELS);
+        return JudgementWriting.of(both.judgement(), pointers::to, assumed, CAUTIONS, models);
     }
 
     private static Pointers pointers(ApiEnduranceRequest request) {
-        String energy = request.pack() == null ? "/usable_energy_wh" : "/pack";
-        String supply = request.pack() == null ? "/supply_voltage_v" : "/pack";
-        Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers("/propulsion", supply));
+        boolean described = request.pack() != null;
+        String pack = ApiEnduranceRequest.PACK.at("");
+        String propulsion = ApiEnduranceRequest.PROPULSION.at("");
+        String supply = described ? pack : ApiEnduranceRequest.SUPPLY_VOLTAGE_V.at("");
+        Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers(propulsion, supply));
         places.putAll(PLACES);
-        places.put(FlightPart.ENERGY, energy);
-        places.put(FlightPart.EFFICIENCY, request.propulsion() == null ? "/efficiency" : "/propulsion");
+        places.put(PropulsionPart.CRUISE_THRUST, ApiEnduranceRequest.DRAG.at(""));
+        places.put(PropulsionPart.CRUISE_AIRSPEED, ApiEnduranceRequest.AIRSPEED_M_PER_S.at(""));
+        places.put(PropulsionPart.TAKEOFF_MASS, ApiEnduranceRequest.TAKEOFF_MASS_G.at(""));
+        places.put(PropulsionPart.WING_AREA, ApiEnduranceRequest.WING_AREA_DM2.at(""));
+        places.put(PropulsionPart.MAX_LIFT, ApiEnduranceRequest.MAX_LIFT_COEFFICIENT.at(""));
+        places.put(FlightPart.ENERGY, described ? pack : ApiEnduranceRequest.USABLE_ENERGY_WH.at(""));
+        places.put(
+                FlightPart.EFFICIENCY,
+                request.propulsion() == null ? ApiEnduranceRequest.EFFICIENCY.at("") : propulsion);
         return new Pointers(places);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.api.model.ApiEnduranceRequest;
+import trestle.api.model.ApiPack;
 import trestle.atmosphere.AirState;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
@@ -14,7 +15,7 @@ import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.flight.Airframe;
-import trestle.flight.Battery;
+import trestle.flight.CarriedPack;
 import trestle.flight.EnduranceTask;
 import trestle.flight.EnergyStore;
 import trestle.flight.FixedEnergy;
@@ -34,6 +35,9 @@ import trestle.units.Mass;
  */
 public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
 
+    private static final String PACK = ApiEnduranceRequest.PACK.at("");
+    private static final String PROPULSION = ApiEnduranceRequest.PROPULSION.at("");
+
     static EnduranceReading of(ApiEnduranceRequest request, Reading reading) {
         return new Document(request, reading).read();
     }
@@ -44,10 +48,11 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
         EnduranceReading read() {
             reading.exactlyOne("", List.of("pack", "usable_energy_wh"), request.pack(), request.usableEnergyWh());
             Airframe airframe = airframe();
-            AirState air = FlightReading.conditions(request.conditions(), "/conditions", reading)
+            AirState air = FlightReading.conditions(
+                            request.conditions(), ApiEnduranceRequest.CONDITIONS.at(""), reading)
                     .air();
             Optional<Pack> pack =
-                    Optional.ofNullable(request.pack()).flatMap(it -> PackReading.pack(it, "/pack", reading));
+                    Optional.ofNullable(request.pack()).flatMap(it -> PackReading.pack(it, PACK, reading));
             Optional<PackStore> packStore = pack.map(this::store);
             Optional<Drive> drive = drive(packStore, air);
             Optional<PowerSource> power =
@@ -57,9 +62,9 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                     : packStore.map(it -> it);
             double headwindMPerS = Reading.or(request.headwindMPerS(), ApiEnduranceRequest.HEADWIND_M_PER_S);
             double reserve = FlightReading.reserveFraction(request.reservePercent(), "", reading);
-            List<Leg> legs =
-                    FlightReading.legs(request.legs(), request.airspeedMPerS(), headwindMPerS, "/legs", reading);
-            Optional<Battery> battery = battery(pack, airframe);
+            List<Leg> legs = FlightReading.legs(
+                    request.legs(), request.airspeedMPerS(), headwindMPerS, ApiEnduranceRequest.LEGS.at(""), reading);
+            Optional<CarriedPack> carried = carried(pack, airframe);
             reading.refuseContradictions();
             EnduranceTask task = new EnduranceTask(
                     airframe,
@@ -70,7 +75,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                     reserve,
                     Reading.optional(request.airspeedMPerS()),
                     legs,
-                    battery);
+                    carried);
             return new EnduranceReading(task, drive);
         }
 
@@ -85,9 +90,9 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
 
         private PackStore store(Pack pack) {
             Cutoff cutoff = PackReading.cutoff(
-                    request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/pack/cutoff", reading);
+                    request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), ApiPack.CUTOFF.at(PACK), reading);
             Surroundings surroundings = PackReading.surroundings(
-                    request.pack().ambientC(), request.pack().covering(), "/pack", reading);
+                    request.pack().ambientC(), request.pack().covering(), PACK, reading);
             return new PackStore(pack, cutoff, surroundings);
         }
 
@@ -96,11 +101,11 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                 reading.takesNo("a request without propulsion", "", "supply_voltage_v", request.supplyVoltageV());
                 return Optional.empty();
             }
-            DriveReading parts = new DriveReading("/propulsion", reading);
+            DriveReading parts = new DriveReading(PROPULSION, reading);
             Optional<Drive> drive =
                     parts.system(request.propulsion(), supply(parts, store)).map(system -> Drive.of(system, air));
             reading.assume(
-                    "/propulsion",
+                    PROPULSION,
                     "the drive on its supply as at take-off, in every part of the flight",
                     "the voltage moves the efficiency by parts per thousand; on a low pack the greatest thrust is less");
             return drive;
@@ -118,16 +123,15 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                     : Optional.empty();
         }
 
-        private Optional<Battery> battery(Optional<Pack> pack, Airframe airframe) {
-            Optional<Double> massKg = Optional.ofNullable(request.batteryMassG())
-                    .map(Mass::kgFromG)
-                    .or(() -> pack.map(Pack::massKg));
+        private Optional<CarriedPack> carried(Optional<Pack> pack, Airframe airframe) {
+            Optional<Double> massKg =
+                    Optional.ofNullable(request.packMassG()).map(Mass::kgFromG).or(() -> pack.map(Pack::massKg));
             if (massKg.isEmpty()) {
                 return Optional.empty();
             }
             if (massKg.get() >= airframe.massKg()) {
                 reading.fault(
-                        request.batteryMassG() == null ? "/pack" : "/battery_mass_g",
+                        request.packMassG() == null ? PACK : ApiEnduranceRequest.PACK_MASS_G.at(""),
                         "contradiction",
                         "a pack of "
                                 + Math.round(Mass.gFromKg(massKg.get()))
@@ -136,7 +140,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                 return Optional.empty();
             }
             Double limitG = request.maxTakeoffMassG();
-            return Optional.of(new Battery(
+            return Optional.of(new CarriedPack(
                     massKg.get(), limitG == null ? OptionalDouble.empty() : OptionalDouble.of(Mass.kgFromG(limitG))));
         }
     }

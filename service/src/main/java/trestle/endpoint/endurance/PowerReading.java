@@ -67,7 +67,7 @@ public record PowerReading(ApiEnduranceRequest request, Reading reading) {
         List<ApiPowerPoint> points = request.powerCurve();
         boolean rising = true;
         for (int i = 0; i < points.size(); i++) {
-            String at = "/power_curve/" + i;
+            String at = ApiEnduranceRequest.POWER_CURVE.at("") + "/" + i;
             ApiPowerPoint point = points.get(i);
             if (i > 0) {
                 double before = points.get(i - 1).airspeedMPerS();
@@ -75,7 +75,7 @@ public record PowerReading(ApiEnduranceRequest request, Reading reading) {
             }
             if (point.powerW() <= systemsW) {
                 reading.fault(
-                        at + "/power_w",
+                        ApiPowerPoint.POWER_W.at(at),
                         "contradiction",
                         FieldUnit.withUnit(point.powerW(), "_w") + " is not above systems_power_w, which it includes");
                 rising = false;
@@ -96,13 +96,15 @@ public record PowerReading(ApiEnduranceRequest request, Reading reading) {
     private Optional<PowerSource> calibrated(ApiCalibration calibration) {
         if (request.systemsPowerW() != null) {
             reading.fault(
-                    "/systems_power_w", "contradiction", "systems_power_w is part of the calibration: give only one");
+                    ApiEnduranceRequest.SYSTEMS_POWER_W.at(""),
+                    "contradiction",
+                    "systems_power_w is part of the calibration: give only one");
             return Optional.empty();
         }
         return Optional.of(new CalibratedPower(
                 calibration.systemsPowerW(),
-                calibration.k3(),
-                calibration.k1(),
+                calibration.parasitePowerCoefficient(),
+                calibration.inducedPowerCoefficient(),
                 Mass.kgFromG(calibration.massG()),
                 AirspeedRange.ALL,
                 climbEfficiency()));
@@ -114,7 +116,7 @@ public record PowerReading(ApiEnduranceRequest request, Reading reading) {
             return given.propeller() * given.motor() * given.controller();
         }
         reading.assume(
-                "/efficiency",
+                ApiEnduranceRequest.EFFICIENCY.at(""),
                 "0.5 from pack to thrust, for climbs alone",
                 "the request gives none and level flight cannot tell it; common practice, no" + " source");
         return USUAL_CLIMB_EFFICIENCY;

@@ -1,11 +1,13 @@
 package trestle.endpoint.massbalance;
 
 import java.util.Optional;
+import trestle.api.model.ApiFuselage;
 import trestle.api.model.ApiMassBalanceRequest;
 import trestle.api.model.ApiTail;
 import trestle.api.model.ApiWing;
 import trestle.api.model.ApiWingPanel;
 import trestle.endpoint.Reading;
+import trestle.massbalance.Fuselage;
 import trestle.massbalance.Panel;
 import trestle.massbalance.Tail;
 import trestle.massbalance.TailArrangement;
@@ -25,7 +27,8 @@ public final class AirframeReading {
     public static Wing wing(ApiWing wing) {
         return new Wing(
                 wing.panels().stream().map(AirframeReading::panel).toList(),
-                Length.mFromMm(wing.rootLeadingEdgeArmMm()));
+                Length.mFromMm(wing.rootLeadingEdgeArmMm()),
+                Reading.optional(wing.rootVerticalMm(), Length::mFromMm));
     }
 
     private static Panel panel(ApiWingPanel panel) {
@@ -33,8 +36,16 @@ public final class AirframeReading {
                 Length.mFromMm(panel.rootChordMm()),
                 Length.mFromMm(panel.tipChordMm()),
                 Length.mFromMm(panel.spanMm()),
-                Length.mFromMm(panel.sweepMm() == null ? 0 : panel.sweepMm()),
-                Angle.radFromDeg(panel.dihedralDeg() == null ? 0 : panel.dihedralDeg()));
+                Length.mFromMm(Reading.or(panel.sweepMm(), ApiWingPanel.SWEEP_MM)),
+                Angle.radFromDeg(Reading.or(panel.dihedralDeg(), ApiWingPanel.DIHEDRAL_DEG)));
+    }
+
+    /** The shape of a fuselage. */
+    public static Fuselage fuselage(ApiFuselage fuselage) {
+        return new Fuselage(
+                Length.mFromMm(fuselage.lengthMm()),
+                Length.mFromMm(fuselage.widthMm()),
+                Length.mFromMm(fuselage.noseArmMm()));
     }
 
     /**
@@ -57,11 +68,14 @@ public final class AirframeReading {
         if (tail == null) {
             return Optional.of(new Tailless(shift));
         }
-        double efficiency = reading.orDefault(tail.efficiency(), ApiTail.EFFICIENCY, at + "/tail", BECAUSE_NOT_GIVEN);
+        double efficiency = reading.orDefault(
+                tail.efficiency(), ApiTail.EFFICIENCY, ApiMassBalanceRequest.TAIL.at(at), BECAUSE_NOT_GIVEN);
         return Optional.of(new Tail(
                 Area.m2FromDm2(tail.areaDm2()),
                 Length.mFromMm(tail.spanMm()),
                 Length.mFromMm(tail.quarterChordArmMm()),
+                Reading.optional(tail.verticalMm(), Length::mFromMm),
+                Reading.optional(tail.dihedralDeg(), Angle::radFromDeg),
                 efficiency,
                 shift));
     }
@@ -70,10 +84,14 @@ public final class AirframeReading {
     public static void marginNeedsTail(
             Double marginPercent, ApiTail tail, boolean tailless, String at, Reading reading) {
         if (tail != null && tailless) {
-            reading.fault(at + "/tailless", "contradiction", "tailless is true, but a tail is given");
+            reading.fault(
+                    ApiMassBalanceRequest.TAILLESS.at(at), "contradiction", "tailless is true, but a tail is given");
         }
         if (marginPercent != null && tail == null && !tailless) {
-            reading.fault(at + "/tail", "missing", "target_static_margin_percent needs the tail, or tailless");
+            reading.fault(
+                    ApiMassBalanceRequest.TAIL.at(at),
+                    "missing",
+                    "target_static_margin_percent needs the tail, or tailless");
         }
     }
 }

@@ -7,6 +7,7 @@ import trestle.api.model.ApiController;
 import trestle.api.model.ApiDrive;
 import trestle.api.model.ApiMotor;
 import trestle.api.model.ApiPack;
+import trestle.api.model.ApiPropeller;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
@@ -42,7 +43,8 @@ public record DriveReading(String at, Reading reading) {
         int motorCount = reading.orDefault(drive.motorCount(), ApiDrive.MOTOR_COUNT, at, NOT_GIVEN);
         Optional<Motor> motor = motor(drive.motor());
         Controller controller = controller(drive.controller());
-        Optional<Propeller> propeller = new PropellerReading(at + "/propeller", reading).propeller(drive.propeller());
+        Optional<Propeller> propeller =
+                new PropellerReading(ApiDrive.PROPELLER.at(at), reading).propeller(drive.propeller());
         if (motor.isEmpty() || propeller.isEmpty()) {
             return Optional.empty();
         }
@@ -55,7 +57,7 @@ public record DriveReading(String at, Reading reading) {
         double dropV = motor.noLoadCurrentA() * resistanceOhm;
         if (testedV != null && testedV <= dropV) {
             reading.fault(
-                    at + "/motor/no_load_voltage_v",
+                    ApiMotor.NO_LOAD_VOLTAGE_V.at(ApiDrive.MOTOR.at(at)),
                     "contradiction",
                     FieldUnit.withUnit(testedV, "_v")
                             + " does not drive the no-load current of "
@@ -70,7 +72,8 @@ public record DriveReading(String at, Reading reading) {
                 motor.noLoadCurrentA(),
                 Reading.optional(testedV),
                 Reading.optional(motor.maxCurrentA()),
-                Reading.optional(motor.maxPowerW())));
+                Reading.optional(motor.maxPowerW()),
+                Reading.optional(motor.ratingDurationS())));
     }
 
     private Controller controller(ApiController controller) {
@@ -80,8 +83,8 @@ public record DriveReading(String at, Reading reading) {
                 Resistance.ohmFromMilliohm(reading.orDefault(
                         controller.resistanceMilliohm(),
                         ApiController.RESISTANCE_MILLIOHM,
-                        at + "/controller",
-                        "the request gives none; a class of 40 to 80 A, no source")));
+                        ApiDrive.CONTROLLER.at(at),
+                        "the request gives none; usual for controllers of 40 to 80 A (common practice, no source)")));
     }
 
     /**
@@ -102,36 +105,38 @@ public record DriveReading(String at, Reading reading) {
         reading.assume(
                 "/supply_voltage_v",
                 FieldUnit.withUnit(voltageV, "_v") + " at every current, and no more from the full pack",
-                "no pack is described; a real one sags at full throttle and begins above its mean" + " voltage");
+                "no pack is described; a real one sags at full throttle and begins above its mean voltage");
         return Supply.steady(voltageV);
     }
 
     /** Where the parts of a drive stand, with its supply at a place of its own. */
     public static Map<Enum<?>, String> pointers(String at, String supply) {
-        String motor = at + "/motor";
-        String controller = at + "/controller";
-        String propeller = at + "/propeller";
+        String motor = ApiDrive.MOTOR.at(at);
+        String controller = ApiDrive.CONTROLLER.at(at);
+        String propeller = ApiDrive.PROPELLER.at(at);
         Map<Enum<?>, String> places = new HashMap<>();
         places.put(PropulsionPart.SUPPLY, supply);
         places.put(PropulsionPart.SUPPLY_MAX_CURRENT, "/pack/segments");
         places.put(PropulsionPart.SUPPLY_CUTOFF, "/pack/cutoff");
         places.put(PropulsionPart.MOTOR, motor);
-        places.put(PropulsionPart.MOTOR_SPEED_CONSTANT, motor + "/speed_constant_rpm_per_v");
+        places.put(PropulsionPart.MOTOR_SPEED_CONSTANT, ApiMotor.SPEED_CONSTANT_RPM_PER_V.at(motor));
+        places.put(PropulsionPart.MOTOR_RESISTANCE, ApiMotor.RESISTANCE_MILLIOHM.at(motor));
+        places.put(PropulsionPart.MOTOR_RATING_DURATION, ApiMotor.RATING_DURATION_S.at(motor));
         // What is assumed of the no-load current, the voltage of its test would override.
-        places.put(PropulsionPart.MOTOR_NO_LOAD_CURRENT, motor + "/no_load_voltage_v");
-        places.put(PropulsionPart.MOTOR_MAX_CURRENT, motor + "/max_current_a");
-        places.put(PropulsionPart.MOTOR_MAX_POWER, motor + "/max_power_w");
+        places.put(PropulsionPart.MOTOR_NO_LOAD_CURRENT, ApiMotor.NO_LOAD_VOLTAGE_V.at(motor));
+        places.put(PropulsionPart.MOTOR_MAX_CURRENT, ApiMotor.MAX_CURRENT_A.at(motor));
+        places.put(PropulsionPart.MOTOR_MAX_POWER, ApiMotor.MAX_POWER_W.at(motor));
         places.put(PropulsionPart.CONTROLLER, controller);
-        places.put(PropulsionPart.CONTROLLER_MAX_CURRENT, controller + "/max_current_a");
-        places.put(PropulsionPart.CONTROLLER_MAX_VOLTAGE, controller + "/max_voltage_v");
+        places.put(PropulsionPart.CONTROLLER_MAX_CURRENT, ApiController.MAX_CURRENT_A.at(controller));
+        places.put(PropulsionPart.CONTROLLER_MAX_VOLTAGE, ApiController.MAX_VOLTAGE_V.at(controller));
         places.put(PropulsionPart.PROPELLER, propeller);
-        places.put(PropulsionPart.PROPELLER_DIAMETER, propeller + "/diameter_in");
-        places.put(PropulsionPart.PROPELLER_PITCH, propeller + "/pitch_in");
-        places.put(PropulsionPart.PROPELLER_BLADES, propeller + "/blades");
-        places.put(PropulsionPart.PROPELLER_BLADE_TYPE, propeller + "/blade_type");
-        places.put(PropulsionPart.PROPELLER_STATIC_TEST, propeller + "/static_test");
-        places.put(PropulsionPart.PROPELLER_TABLE, propeller + "/thrust_power_table/{}");
-        places.put(PropulsionPart.PROPELLER_MAX_ROTATION, propeller + "/max_rpm");
+        places.put(PropulsionPart.PROPELLER_DIAMETER, ApiPropeller.DIAMETER_IN.at(propeller));
+        places.put(PropulsionPart.PROPELLER_PITCH, ApiPropeller.PITCH_IN.at(propeller));
+        places.put(PropulsionPart.PROPELLER_BLADES, ApiPropeller.BLADES.at(propeller));
+        places.put(PropulsionPart.PROPELLER_BLADE_TYPE, ApiPropeller.BLADE_TYPE.at(propeller));
+        places.put(PropulsionPart.PROPELLER_STATIC_TEST, ApiPropeller.STATIC_TEST.at(propeller));
+        places.put(PropulsionPart.PROPELLER_TABLE, ApiPropeller.THRUST_POWER_TABLE.at(propeller) + "/{}");
+        places.put(PropulsionPart.PROPELLER_MAX_ROTATION, ApiPropeller.MAX_RPM.at(propeller));
         return places;
     }
 }

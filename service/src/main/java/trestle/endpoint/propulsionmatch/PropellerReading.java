@@ -48,7 +48,7 @@ public record PropellerReading(String at, Reading reading) {
         ApiBladeType type = noting.orDefault(
                 propeller.bladeType(),
                 ApiBladeType.GENERAL,
-                at + "/blade_type",
+                ApiPropeller.BLADE_TYPE.at(at),
                 "the request gives none; thin electric propellers are more efficient");
         return Optional.of(new Propeller(
                 Length.mFromIn(propeller.diameterIn()),
@@ -71,16 +71,19 @@ public record PropellerReading(String at, Reading reading) {
                 Rotation.radPerSFromRpm(test.rpm()),
                 test.thrustN(),
                 test.shaftPowerW(),
-                FlightReading.conditions(test.conditions(), at + "/static_test/conditions", reading)
+                FlightReading.conditions(
+                                test.conditions(),
+                                ApiStaticTest.CONDITIONS.at(ApiPropeller.STATIC_TEST.at(at)),
+                                reading)
                         .air());
     }
 
     private Optional<PropellerData> table(List<ApiThrustPowerRow> rows) {
-        String place = at + "/thrust_power_table/";
+        String table = ApiPropeller.THRUST_POWER_TABLE.at(at);
         boolean sound = rows.get(0).thrustCoefficient() > 0;
         if (!sound) {
             reading.fault(
-                    place + "0/thrust_coefficient",
+                    ApiThrustPowerRow.THRUST_COEFFICIENT.at(table + "/0"),
                     "contradiction",
                     "the table must begin at an advance ratio at which the propeller pulls");
         }
@@ -88,14 +91,16 @@ public record PropellerReading(String at, Reading reading) {
             ApiThrustPowerRow row = rows.get(i);
             if (i > 0 && row.advanceRatio() <= rows.get(i - 1).advanceRatio()) {
                 reading.fault(
-                        place + i + "/advance_ratio", "contradiction", "advance ratios must rise from row to row");
+                        ApiThrustPowerRow.ADVANCE_RATIO.at(table + "/" + i),
+                        "contradiction",
+                        "advance ratios must rise from row to row");
                 sound = false;
             }
-            if (row.thrustCoefficient() > 0 && row.powerCoefficient() <= 0) {
+            if (row.thrustCoefficient() >= 0 && row.powerCoefficient() <= 0) {
                 reading.fault(
-                        place + i + "/power_coefficient",
+                        ApiThrustPowerRow.POWER_COEFFICIENT.at(table + "/" + i),
                         "contradiction",
-                        "a propeller that pulls takes power: the coefficient must be above 0");
+                        "a propeller that does not brake takes power: the coefficient must be above 0");
                 sound = false;
             }
         }

@@ -8,8 +8,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiRail;
 import trestle.api.model.ApiRailBudgetAnswer;
 import trestle.api.model.ApiRailBudgetRequest;
+import trestle.api.model.ApiRailLoad;
+import trestle.api.model.ApiRegulator;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
@@ -31,6 +34,9 @@ import trestle.rails.Supply;
 /** The door of {@code /v1/rail-budget}: reads the request once, writes the answer once. */
 public final class RailBudgetEndpoint
         implements Calculation<ApiRailBudgetRequest, RailTask, RailBudget, ApiRailBudgetAnswer> {
+    private static final String SUPPLY = ApiRailBudgetRequest.SUPPLY.at("");
+    private static final String RAILS = ApiRailBudgetRequest.RAILS.at("");
+
     private static final List<String> MODELS = List.of(
             "switching regulator: input power is output power over efficiency; linear: input current is output current"
                     + " (Horowitz and Hill, The Art of Electronics; from memory)",
@@ -54,8 +60,8 @@ public final class RailBudgetEndpoint
 
     @Override
     public RailTask read(ApiRailBudgetRequest request, Reading reading) {
-        Optional<Supply> supply = RailReading.supply(request.supply(), "/supply", reading);
-        Optional<List<Rail>> rails = RailReading.rails(request.rails(), "/rails", reading);
+        Optional<Supply> supply = RailReading.supply(request.supply(), SUPPLY, reading);
+        Optional<List<Rail>> rails = RailReading.rails(request.rails(), RAILS, reading);
         reading.refuseContradictions();
         return new RailTask(supply.orElseThrow(), rails.orElseThrow());
     }
@@ -67,8 +73,7 @@ public final class RailBudgetEndpoint
 
     @Override
     public ApiRailBudgetAnswer answer(Done<ApiRailBudgetRequest, RailTask, RailBudget> done) {
-        return RailWriting.write(
-                done.work(), judgement(done.work(), pointers("/supply", "/rails")::to, done.assumed()));
+        return RailWriting.write(done.work(), judgement(done.work(), pointers(SUPPLY, RAILS)::to, done.assumed()));
     }
 
     @Override
@@ -88,16 +93,18 @@ public final class RailBudgetEndpoint
 
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */
     public static Pointers pointers(String supply, String rails) {
-        String regulator = rails + "/{}/regulator";
+        String rail = rails + "/{}";
+        String regulator = ApiRail.REGULATOR.at(rail);
+        String loads = ApiRail.LOADS.at(rail);
         return new Pointers(Map.ofEntries(
                 entry(RailPart.SUPPLY, supply),
                 entry(RailPart.RAILS, rails),
                 entry(RailPart.REGULATOR, regulator),
-                entry(RailPart.MAX_CURRENT, regulator + "/max_current_a"),
-                entry(RailPart.PEAK_CURRENT, regulator + "/peak_current_a"),
-                entry(RailPart.INPUT_MIN, regulator + "/input_min_v"),
-                entry(RailPart.INPUT_MAX, regulator + "/input_max_v"),
-                entry(RailPart.LOADS, rails + "/{}/loads"),
-                entry(RailPart.PEAK_OF_LOAD, rails + "/{}/loads/{}/peak_a")));
+                entry(RailPart.MAX_CURRENT, ApiRegulator.MAX_CURRENT_A.at(regulator)),
+                entry(RailPart.PEAK_CURRENT, ApiRegulator.PEAK_CURRENT_A.at(regulator)),
+                entry(RailPart.INPUT_MIN, ApiRegulator.INPUT_MIN_V.at(regulator)),
+                entry(RailPart.INPUT_MAX, ApiRegulator.INPUT_MAX_V.at(regulator)),
+                entry(RailPart.LOADS, loads),
+                entry(RailPart.PEAK_OF_LOAD, ApiRailLoad.PEAK_A.at(loads + "/{}"))));
     }
 }

@@ -56,9 +56,9 @@ public final class RailReading {
     }
 
     private static Optional<Rail> rail(ApiRail rail, String at, Reading reading) {
-        Optional<Regulator> regulator = regulator(rail.regulator(), at + "/regulator", reading);
+        Optional<Regulator> regulator = regulator(rail.regulator(), ApiRail.REGULATOR.at(at), reading);
         Optional<List<Load>> loads =
-                Reading.each(rail.loads(), at + "/loads", (load, place) -> load(load, place, reading));
+                Reading.each(rail.loads(), ApiRail.LOADS.at(at), (load, place) -> load(load, place, reading));
         boolean essential = Reading.or(rail.essential(), ApiRail.ESSENTIAL);
         return regulator.flatMap(r -> loads.map(l -> new Rail(rail.name(), r, l, essential)));
     }
@@ -76,14 +76,15 @@ public final class RailReading {
                         Reading.optional(regulator.peakCurrentA()),
                         regulator.inputMinV(),
                         regulator.inputMaxV(),
-                        Optional.ofNullable(regulator.cooling()).map(c -> cooling(c, at + "/cooling", reading))));
+                        Optional.ofNullable(regulator.cooling())
+                                .map(c -> cooling(c, ApiRegulator.COOLING.at(at), reading))));
     }
 
     private static boolean inputRange(ApiRegulator regulator, String at, Reading reading) {
         boolean range = regulator.inputMaxV() > regulator.inputMinV();
         if (!range) {
             reading.fault(
-                    at + "/input_max_v",
+                    ApiRegulator.INPUT_MAX_V.at(at),
                     "contradiction",
                     "input_max_v is "
                             + FieldUnit.withUnit(regulator.inputMaxV(), "_v")
@@ -115,12 +116,13 @@ public final class RailReading {
     }
 
     private static Optional<Load> load(ApiRailLoad load, String at, Reading reading) {
-        LoadRole role = LoadRole.valueOf(reading.orDefault(load.role(), ApiLoadRole.OTHER, at + "/role", NOT_GIVEN)
-                .name());
+        LoadRole role =
+                LoadRole.valueOf(reading.orDefault(load.role(), ApiLoadRole.OTHER, ApiRailLoad.ROLE.at(at), NOT_GIVEN)
+                        .name());
         double duty = Share.fractionFromPercent(
                 reading.orDefault(load.dutyPercent(), ApiRailLoad.DUTY_PERCENT, at, NOT_GIVEN));
         if (load.peakA() == null) {
-            reading.assume(at + "/peak_a", FieldUnit.withUnit(load.typicalA(), "_a"), "as typical_a");
+            reading.assume(ApiRailLoad.PEAK_A.at(at), FieldUnit.withUnit(load.typicalA(), "_a"), "as typical_a");
         }
         return reading.notBelow(at, "peak_a", load.peakA(), "typical_a", load.typicalA())
                 ? Optional.of(new Load(

@@ -1,8 +1,10 @@
 package trestle.endpoint.wiresizing;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import trestle.api.model.ApiContactMaterial;
 import trestle.api.model.ApiEnclosure;
+import trestle.api.model.ApiRunShape;
 import trestle.api.model.ApiWireConnector;
 import trestle.api.model.ApiWireFlight;
 import trestle.api.model.ApiWireInsulation;
@@ -15,27 +17,41 @@ import trestle.units.Resistance;
 import trestle.units.Share;
 import trestle.units.Temperature;
 import trestle.wiring.Connector;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.CurrentPeak;
+import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
 import trestle.wiring.Gauge;
 import trestle.wiring.GaugeSystem;
 import trestle.wiring.Insulation;
-import trestle.wiring.Surroundings;
+import trestle.wiring.WireDuty;
+import trestle.wiring.WirePlan;
 import trestle.wiring.WireRun;
 import trestle.wiring.WireTask;
 
-/** Reads a run of wire. */
+/**
+ * Reads a run of wire, asked about alone or installed in an aircraft: the fields of {@link ApiWireSizingRequest} name
+ * the places in both.
+ */
 public final class WireReading {
     private static final String NOT_GIVEN = "the request gives none";
     private static final String USUAL = "the request gives none; common practice, no source";
 
-    private final ApiWireSizingRequest request;
+    private final ApiRunShape run;
     private final String at;
     private final Reading reading;
 
-    private WireReading(ApiWireSizingRequest request, String at, Reading reading) {
-        this.request = request;
+    /**
+     * A run as it was read.
+     *
+     * @param plan how it is laid
+     * @param peak its peak; empty without one
+     */
+    public record Laid(WirePlan plan, Optional<CurrentPeak> peak) {}
+
+    private WireReading(ApiRunShape run, String at, Reading reading) {
+        this.run = run;
         this.at = at;
         this.reading = reading;
     }
@@ -49,107 +65,179 @@ public final class WireReading {
      * @param reading notes defaults and contradictions
      * @return the task; empty where a contradiction was noted
      */
-    public static Optional<WireTask> task(ApiWireSizingRequest request, String name, String at, Reading reading) {
-        return new WireReading(request, at, reading).task(name);
+    static Optional<WireTask> task(ApiWireSizingRequest request, String name, String at, Reading reading) {
+        return new WireReading(request, at, reading).task(request, name);
     }
 
-    private Optional<WireTask> task(String name) {
-        GaugeSystem system = system();
-        Optional<Gauge> checked = gauge(system);
-        if (request.peakCurrentA() != null && request.peakCurrentA() < request.currentA()) {
-            reading.fault(
-                    at + "/peak_current_a",
-                    "contradiction",
-                    "a peak of "
-                            + FieldUnit.withUnit(request.peakCurrentA(), "_a")
-                            + " is below the continuous current of "
-                            + FieldUnit.withUnit(request.currentA(), "_a"));
+    /**
+     * A run as it is laid, whoever gives its current.
+     *
+     * @param run the run
+     * @param name the builder's name for it
+     * @param ownCurrent whether it states its currents; what it states of them is not looked at where not
+     * @param at JSON Pointer of the run
+     * @param reading notes defaults and contradictions
+     * @return the run; empty where a contradiction was noted
+     */
+    public static Optional<Laid> laid(ApiRunShape run, String name, boolean ownCurrent, String at, Reading reading) {
+        return new WireReading(run, at, reading).laid(name, ownCurrent);
+    }
+
+    private Optional<WireTask> task(ApiWireSizingRequest request, String name) {
+        Optional<Gauge> gauge = gauge();
+        if (!isSound(gauge, true)) {
             return Optional.empty();
         }
-        if (request.gauge() != null && checked.isEmpty()) {
-            return Optional.empty();
-        }
-        double maxDrop = reading.orDefault(request.maxDropPercent(), ApiWireSizingRequest.MAX_DROP_PERCENT, at, USUAL);
-        return Optional.of(new WireTask(
-                run(name),
-                insulation(),
-                metres(request.insulationThicknessMm()),
-                surroundings(),
-                Share.fractionFromPercent(maxDrop),
-                system,
-                checked,
-                Optional.ofNullable(request.flight()).map(WireReading::flight)));
-    }
-
-    private WireRun run(String name) {
-        return new WireRun(
-                name,
-                request.currentA(),
-                Length.mFromMm(request.lengthMm()),
-                request.supplyVoltageV(),
-                Optional.ofNullable(request.peakCurrentA()).map(peakA -> new CurrentPeak(peakA, peakDurationS())),
-                Reading.or(request.strandsInParallel(), ApiWireSizingRequest.STRANDS_IN_PARALLEL),
-                Reading.listed(request.connectors()).stream()
-                        .map(WireReading::connector)
-                        .toList(),
-                Boolean.TRUE.equals(request.feedsController()));
-    }
-
-    private double peakDurationS() {
-        return reading.orDefault(request.peakDurationS(), ApiWireSizingRequest.PEAK_DURATION_S, at, NOT_GIVEN);
-    }
-
-    private Surroundings surroundings() {
-        Enclosure enclosure = Enclosure.valueOf(
-                reading.orDefault(request.enclosure(), ApiEnclosure.FREE_AIR, at + "/enclosure", NOT_GIVEN)
-                        .name());
+        DropLimits drops = drops();
+        Optional<CurrentPeak> peak = peak();
+        Insulation insulation = insulation();
+        Enclosure enclosure = enclosure();
         double ambientC = reading.orDefault(request.ambientC(), ApiWireSizingRequest.AMBIENT_C, at, NOT_GIVEN);
         double altitudeM = reading.orDefault(request.altitudeM(), ApiWireSizingRequest.ALTITUDE_M, at, NOT_GIVEN);
-        int bundled = reading.orDefault(
-                request.bundledConductors(),
-                ApiWireSizingRequest.BUNDLED_CONDUCTORS,
-                at,
-                "the two ways of a run lie together");
-        return new Surroundings(
-                enclosure,
-                Temperature.kFromC(ambientC),
-                bayTemperatureK(),
-                altitudeM,
-                bundled,
-                Length.mFromMm(foamWallMm(enclosure)));
+        WireDuty duty = new WireDuty(
+                request.currentA(),
+                peak,
+                request.supplyVoltageV(),
+                Boolean.TRUE.equals(request.feedsController()),
+                Optional.ofNullable(request.flight()).map(WireReading::flight));
+        WirePlan plan = plan(name, gauge, drops, insulation, enclosure);
+        return Optional.of(plan.task(duty, Temperature.kFromC(ambientC), altitudeM));
     }
 
-    private OptionalDouble bayTemperatureK() {
-        Double bayC = request.bayTemperatureC();
-        return bayC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(bayC));
+    private Optional<Laid> laid(String name, boolean ownCurrent) {
+        Optional<Gauge> gauge = gauge();
+        if (!isSound(gauge, ownCurrent)) {
+            return Optional.empty();
+        }
+        DropLimits drops = drops();
+        Optional<CurrentPeak> peak = ownCurrent ? peak() : Optional.empty();
+        return Optional.of(new Laid(plan(name, gauge, drops, insulation(), enclosure()), peak));
+    }
+
+    private WirePlan plan(
+            String name, Optional<Gauge> gauge, DropLimits drops, Insulation insulation, Enclosure enclosure) {
+        return new WirePlan(
+                name,
+                Length.mFromMm(run.lengthMm()),
+                parallelWires(),
+                Optional.ofNullable(run.connectors())
+                        .map(given -> given.stream().map(WireReading::connector).toList()),
+                insulation,
+                Reading.optional(run.insulationThicknessMm(), Length::mFromMm),
+                enclosure,
+                Reading.optional(run.bayTemperatureC(), Temperature::kFromC),
+                bundledConductors(),
+                Length.mFromMm(foamWallMm(enclosure)),
+                drops,
+                touches(enclosure),
+                system(),
+                gauge);
+    }
+
+    /** A gauge that is named exists, and a peak is not below the current that it is a peak of. */
+    private boolean isSound(Optional<Gauge> gauge, boolean ownCurrent) {
+        boolean peaks = !ownCurrent
+                || run.currentA() == null
+                || run.peakCurrentA() == null
+                || run.peakCurrentA() >= run.currentA();
+        if (!peaks) {
+            reading.fault(
+                    ApiWireSizingRequest.PEAK_CURRENT_A.at(at),
+                    "contradiction",
+                    "a peak of "
+                            + FieldUnit.withUnit(run.peakCurrentA(), "_a")
+                            + " is below the continuous current of "
+                            + FieldUnit.withUnit(run.currentA(), "_a"));
+        }
+        return peaks && (run.gauge() == null || gauge.isPresent());
+    }
+
+    private DropLimits drops() {
+        double percent = reading.orDefault(run.maxDropPercent(), ApiWireSizingRequest.MAX_DROP_PERCENT, at, USUAL);
+        DropLimits drops = DropLimits.of(
+                Reading.optional(run.maxDropPercent(), Share::fractionFromPercent),
+                Reading.optional(run.maxPeakDropPercent(), Share::fractionFromPercent));
+        boolean mayPeak = run.peakCurrentA() != null || run.currentA() == null;
+        if (mayPeak && run.maxPeakDropPercent() == null) {
+            reading.assume(
+                    ApiWireSizingRequest.MAX_PEAK_DROP_PERCENT.at(at),
+                    FieldUnit.withUnit(DropLimits.PEAK_RATIO * percent, "_percent"),
+                    "twice the continuous limit, as FAA AC 43.13-1B, table 11-6, allows intermittent loads; from memory");
+        }
+        return drops;
+    }
+
+    /** A channel is taken to be in the foam that most are cut into. */
+    private Optional<List<ContactMaterial>> touches(Enclosure enclosure) {
+        String place = ApiWireSizingRequest.TOUCHES.at(at);
+        if (run.touches() == null) {
+            if (enclosure != Enclosure.FOAM_CHANNEL) {
+                return Optional.empty();
+            }
+            reading.assume(
+                    place, ContactMaterial.EPS_FOAM.words(), "the request gives none, and the wire lies in foam");
+            return Optional.of(List.of(ContactMaterial.EPS_FOAM));
+        }
+        if (run.touches().contains(ApiContactMaterial.NOTHING) && run.touches().size() > 1) {
+            reading.fault(place, "contradiction", "touches names nothing, and something besides: give only one");
+        }
+        return Optional.of(run.touches().stream()
+                .filter(material -> material != ApiContactMaterial.NOTHING)
+                .map(material -> ContactMaterial.valueOf(material.name()))
+                .toList());
+    }
+
+    private int parallelWires() {
+        return Reading.or(run.parallelWires(), ApiWireSizingRequest.PARALLEL_WIRES);
+    }
+
+    private Optional<CurrentPeak> peak() {
+        return Optional.ofNullable(run.peakCurrentA())
+                .map(peakA -> new CurrentPeak(
+                        peakA,
+                        reading.orDefault(run.peakDurationS(), ApiWireSizingRequest.PEAK_DURATION_S, at, NOT_GIVEN)));
+    }
+
+    private Insulation insulation() {
+        String place = ApiWireSizingRequest.INSULATION.at(at);
+        return Insulation.valueOf(reading.orDefault(run.insulation(), ApiWireInsulation.SILICONE_200, place, NOT_GIVEN)
+                .name());
+    }
+
+    private Enclosure enclosure() {
+        String place = ApiWireSizingRequest.ENCLOSURE.at(at);
+        return Enclosure.valueOf(reading.orDefault(run.enclosure(), ApiEnclosure.FREE_AIR, place, NOT_GIVEN)
+                .name());
+    }
+
+    private int bundledConductors() {
+        return reading.orDefault(
+                run.bundledConductors(),
+                WireRun.WAYS * parallelWires(),
+                ApiWireSizingRequest.BUNDLED_CONDUCTORS.at(at),
+                "both ways of a run lie together, with all their parallel wires");
     }
 
     private double foamWallMm(Enclosure enclosure) {
         return enclosure == Enclosure.FOAM_CHANNEL
-                ? reading.orDefault(request.foamWallMm(), ApiWireSizingRequest.FOAM_WALL_MM, at, USUAL)
-                : Reading.or(request.foamWallMm(), ApiWireSizingRequest.FOAM_WALL_MM);
-    }
-
-    private Insulation insulation() {
-        return Insulation.valueOf(
-                reading.orDefault(request.insulation(), ApiWireInsulation.SILICONE_200, at + "/insulation", NOT_GIVEN)
-                        .name());
+                ? reading.orDefault(run.foamWallMm(), ApiWireSizingRequest.FOAM_WALL_MM, at, USUAL)
+                : Reading.or(run.foamWallMm(), ApiWireSizingRequest.FOAM_WALL_MM);
     }
 
     private GaugeSystem system() {
-        return request.gaugeSystem() == null
+        return run.gaugeSystem() == null
                 ? GaugeSystem.AWG
-                : GaugeSystem.valueOf(request.gaugeSystem().name());
+                : GaugeSystem.valueOf(run.gaugeSystem().name());
     }
 
-    private Optional<Gauge> gauge(GaugeSystem system) {
-        if (request.gauge() == null) {
+    private Optional<Gauge> gauge() {
+        if (run.gauge() == null) {
             return Optional.empty();
         }
         try {
-            return Optional.of(Gauge.parse(system, request.gauge()));
+            return Optional.of(Gauge.parse(system(), run.gauge()));
         } catch (ImpossibleValue noSuchSize) {
-            reading.fault(at + "/gauge", "unknown_value", noSuchSize.getMessage());
+            reading.fault(ApiWireSizingRequest.GAUGE.at(at), "unknown_value", noSuchSize.getMessage());
             return Optional.empty();
         }
     }
@@ -164,9 +252,5 @@ public final class WireReading {
 
     private static Flight flight(ApiWireFlight flight) {
         return new Flight(flight.durationS(), flight.specificPowerWPerKg());
-    }
-
-    private static OptionalDouble metres(Double lengthMm) {
-        return lengthMm == null ? OptionalDouble.empty() : OptionalDouble.of(Length.mFromMm(lengthMm));
     }
 }

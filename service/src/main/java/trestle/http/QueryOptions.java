@@ -1,0 +1,106 @@
+package trestle.http;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trestle.binding.Faults;
+import trestle.binding.FieldPath;
+import trestle.binding.Nearest;
+import trestle.binding.Reason;
+import trestle.figure.Theme;
+import trestle.rendering.Options;
+import trestle.rendering.Options.Form;
+
+/** Reads from a query what is asked of the HTTP layer. */
+final class QueryOptions {
+    private static final String INLINE = "inline";
+
+    /** On or off. */
+    private enum Switch {
+        TRUE,
+        FALSE
+    }
+
+    private QueryOptions() {}
+
+    /**
+     * The options.
+     *
+     * @throws trestle.binding.Refusal when one of them has no such value
+     */
+    static Options of(Query query) {
+        Faults faults = new Faults();
+        Optional<Form> as = word(query, "as", Form.class, faults);
+        Optional<Theme> theme = word(query, "theme", Theme.class, faults);
+        List<FieldPath> picks = picks(query, faults);
+        for (String errors : values(query, "errors")) {
+            if (!errors.equals(INLINE)) {
+                unknown("errors", errors, INLINE, faults);
+            } else if (picks.isEmpty()) {
+                faults.add("/errors", "contradiction", "errors=inline goes with pick only");
+            }
+        }
+        Optional<Switch> workings = word(query, "workings", Switch.class, faults);
+        faults.refuseIfAny(Reason.INVALID);
+        return new Options(
+                as,
+                picks,
+                theme.orElse(Theme.AUTO),
+                workings.filter(w -> w == Switch.TRUE).isPresent());
+    }
+
+    /** Whether faults should come as the value of a cell: a spreadsheet hides any other answer. */
+    static boolean inlineErrors(Query query) {
+        return values(query, "errors").contains(INLINE)
+                && !values(query, "pick").isEmpty();
+    }
+
+    private static List<FieldPath> picks(Query query, Faults faults) {
+        List<FieldPath> picks = new ArrayList<>();
+        for (String pointer : values(query, "pick")) {
+            if (pointer.startsWith("/")) {
+                picks.add(FieldPath.ofPointer(pointer));
+            } else {
+                faults.add(
+                        "/pick",
+                        "not_a_pointer",
+                        "pick is \""
+                                + Nearest.shortened(pointer)
+                                + "\": it must be a JSON Pointer into the answer, like /computed_by/version");
+            }
+        }
+        return picks;
+    }
+
+    private static <E extends Enum<E>> Optional<E> word(Query query, String name, Class<E> type, Faults faults) {
+        List<String> given = values(query, name);
+        if (given.size() > 1) {
+            faults.add("/" + name, "repeated", name + " is given more than once");
+        }
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> words = new ArrayList<>();
+        for (E constant : type.getEnumConstants()) {
+            String word = Options.word(constant);
+            if (word.equals(given.get(0))) {
+                return Optional.of(constant);
+            }
+            words.add(word);
+        }
+        unknown(name, given.get(0), "one of " + String.join(", ", words), faults);
+        return Optional.empty();
+    }
+
+    private static void unknown(String name, String given, String wanted, Faults faults) {
+        faults.add(
+                "/" + name, "unknown_value", name + " is \"" + Nearest.shortened(given) + "\": it must be " + wanted);
+    }
+
+    private static List<String> values(Query query, String name) {
+        return query.options().stream()
+                .filter(option -> option.name().equals(name))
+                .map(Query.Parameter::value)
+                .toList();
+    }
+}

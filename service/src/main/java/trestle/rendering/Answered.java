@@ -1,0 +1,72 @@
+package trestle.rendering;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import trestle.batch.Row;
+import trestle.binding.Json;
+import trestle.endpoint.Calculation;
+import trestle.endpoint.Done;
+
+/**
+ * A request that was read and worked once; each representation is drawn from that.
+ *
+ * @param calculation what was computed
+ * @param done the request with its work
+ * @param options what the caller asked for
+ * @param <Q> generated request model
+ * @param <R> what is read of a request
+ * @param <W> what is worked out of it
+ * @param <A> generated answer model
+ */
+public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Done<Q, R, W> done, Options options)
+        implements Row {
+
+    /**
+     * Reads and works a request.
+     *
+     * @param calculation what is computed
+     * @param request the generated request
+     * @param options what the caller asked for
+     * @param <Q> generated request model
+     * @param <R> what is read of a request
+     * @param <W> what is worked out of it
+     * @param <A> generated answer model
+     * @return the request with its work
+     */
+    public static <Q, R, W, A> Answered<Q, R, W, A> of(
+            Calculation<Q, R, W, A> calculation, Q request, Options options) {
+        return new Answered<>(calculation, calculation.done(request), options);
+    }
+
+    /** The answer, with its workings where they are asked for. */
+    @Override
+    public Object whole() {
+        return options.workings() ? tree() : calculation.answer(done);
+    }
+
+    /** The answer as the contract has it, with its numbers rounded. */
+    @Override
+    public JsonNode tree() {
+        ObjectNode tree = Json.MAPPER.valueToTree(calculation.answer(done));
+        if (options.workings()) {
+            tree.set("workings", Json.MAPPER.valueToTree(calculation.workings(done)));
+        }
+        return tree;
+    }
+
+    /** The answer as a picture. */
+    String figure() {
+        return calculation.figure(done, options.theme());
+    }
+
+    /** A part of the answer as a picture; empty where this answer lacks the part. */
+    Optional<String> figure(String pointer) {
+        return calculation.figure(done, pointer, options.theme());
+    }
+
+    /** The answer as a sheet to print, of a calculation that has one. */
+    String sheet() {
+        return calculation.sheet().orElseThrow().apply(done);
+    }
+}

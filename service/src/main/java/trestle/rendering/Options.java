@@ -1,0 +1,46 @@
+package trestle.rendering;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import trestle.binding.FieldPath;
+import trestle.figure.Theme;
+
+/**
+ * What a caller asks of the HTTP layer, beside the fields of the calculation.
+ *
+ * @param as the representation, for callers that cannot set a header
+ * @param picks the values wanted instead of the whole answer
+ * @param theme how drawings are coloured
+ * @param workings whether the answer should say how it was reached
+ */
+public record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean workings) {
+    /** The representations that the contract knows; a calculation need not offer all of them. */
+    public enum Form {
+        /** The whole, as the contract models it. */
+        JSON,
+        /** A table. */
+        CSV,
+        /** Lines of name and value, or one bare value. */
+        TEXT,
+        /** A picture. */
+        SVG,
+        /** A sheet to print. */
+        HTML
+    }
+
+    /** Copies the list. */
+    public Options {
+        picks = List.copyOf(picks);
+    }
+
+    /**
+     * An option's value as a query has it.
+     *
+     * @param constant the value
+     * @return its word
+     */
+    public static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}
