@@ -3,10 +3,10 @@ package trestle.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import trestle.launch.LaunchFlight;
-import trestle.launch.LaunchOutcome;
 import trestle.launch.LaunchAndClimbResult;
 import trestle.launch.LaunchAndClimbTask;
+import trestle.launch.LaunchFlight;
+import trestle.launch.LaunchOutcome;
 
 /** Height and airspeed of a launch over time, against the stall and the climb speed. */
 public final class LaunchFigure {
@@ -35,7 +35,8 @@ public final class LaunchFigure {
      * @param theme colours
      * @return an SVG document
      */
-    public static String of(LaunchAndClimbTask task, LaunchAndClimbResult result, List<LaunchMoment> path, Theme theme) {
+    public static String of(
+            LaunchAndClimbTask task, LaunchAndClimbResult result, List<LaunchMoment> path, Theme theme) {
         return new LaunchFigure(task, result, List.copyOf(path)).drawn(theme);
     }
 
@@ -138,11 +139,8 @@ public final class LaunchFigure {
                 + Numbers.whole(100 * Math.abs(launch.marginFraction()))
                 + (launch.marginFraction() < 0 ? " % under" : " % over")
                 + " the stall. ";
-        String speeds = " Stall "
-                + speed(result.stallSpeedMPerS())
-                + ", climb "
-                + speed(result.climbSpeedMPerS())
-                + " m/s.";
+        String speeds =
+                " Stall " + speed(result.stallSpeedMPerS()) + ", climb " + speed(result.climbSpeedMPerS()) + " m/s.";
         return outcome(launch, release, lost) + speeds;
     }
 

@@ -70,10 +70,12 @@ public final class AirframeChecks {
         double ratio = airframe.aspectRatio();
         double spanMm = Length.mmFromM(airframe.wingSpanM());
         double areaDm2 = Area.dm2FromM2(airframe.wingAreaM2());
-        String small = "A span of %.0f mm on %.1f dm² makes an aspect ratio of %.2g, below %.0f (common practice): give the"
-                + " span from tip to tip, not that of one half.";
-        String large = "A span of %.0f mm on %.1f dm² makes an aspect ratio of %.3g, above %.0f (common practice): give the"
-                + " area of both halves, in dm².";
+        String small =
+                "A span of %.0f mm on %.1f dm² makes an aspect ratio of %.2g, below %.0f (common practice): give the"
+                        + " span from tip to tip, not that of one half.";
+        String large =
+                "A span of %.0f mm on %.1f dm² makes an aspect ratio of %.3g, above %.0f (common practice): give the"
+                        + " area of both halves, in dm².";
         trial.of(ratio, "")
                 .atLeast(ASPECT_RATIO_MIN, Basis.COMMON_PRACTICE)
                 .stop("aspect-ratio-implausible", small, spanMm, areaDm2, ratio, ASPECT_RATIO_MIN)
@@ -89,10 +91,12 @@ public final class AirframeChecks {
         double massG = Mass.gFromKg(airframe.massKg());
         double areaDm2 = Area.dm2FromM2(airframe.wingAreaM2());
         double loading = massG / areaDm2;
-        String light = "%.0f g on %.1f dm² makes a wing loading of %.2g g/dm², below %.0f (common practice): give the mass"
-                + " in grams and the area in dm².";
-        String heavy = "%.0f g on %.1f dm² makes a wing loading of %.0f g/dm², above %.0f (common practice): give the mass"
-                + " in grams, and the area of both halves in dm².";
+        String light =
+                "%.0f g on %.1f dm² makes a wing loading of %.2g g/dm², below %.0f (common practice): give the mass"
+                        + " in grams and the area in dm².";
+        String heavy =
+                "%.0f g on %.1f dm² makes a wing loading of %.0f g/dm², above %.0f (common practice): give the mass"
+                        + " in grams, and the area of both halves in dm².";
         trial.of(loading, "g/dm²")
                 .atLeast(LOADING_MIN_G_PER_DM2, Basis.COMMON_PRACTICE)
                 .stop("wing-loading-implausible", light, massG, areaDm2, loading, LOADING_MIN_G_PER_DM2)

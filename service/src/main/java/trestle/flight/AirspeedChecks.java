@@ -39,8 +39,7 @@ final class AirspeedChecks {
         boolean again = !said.add(airspeed);
         judge.essential(
                 "stall-margin", "margin over the stall of " + what, subject, t -> stall(t, airspeed, what, again));
-        judge.check(
-                "power-data", "whether the power data reach " + what, subject, t -> data(t, airspeed, what, again));
+        judge.check("power-data", "whether the power data reach " + what, subject, t -> data(t, airspeed, what, again));
         judge.essential("thrust", "thrust at " + what, subject, t -> thrust(t, airspeed, what, again));
     }
 

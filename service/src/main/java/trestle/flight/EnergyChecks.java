@@ -92,16 +92,16 @@ final class EnergyChecks {
             trial.saidElsewhere(true, STOP);
             return;
         }
-        boolean ended = result.energy().shortfall().filter(s -> !s.intoReserveOnly()).isPresent();
+        boolean ended =
+                result.energy().shortfall().filter(s -> !s.intoReserveOnly()).isPresent();
         double cutoffV = cutoff.getAsDouble();
         double nearV = NEAR_CUTOFF_RATIO * cutoffV;
         double lowestV = lowest.getAsDouble();
         trial.of(lowestV, "V")
-                .atLeast(cutoffV, Basis.REQUEST)
+                .atLeast(cutoffV, Basis.COMPUTED)
                 .saidElsewhere(ended, STOP)
                 .atLeast(nearV, Basis.COMMON_PRACTICE)
-                .saidElsewhere(
-                        lowestV < nearV && result.energy().shortfall().isPresent(), ATTENTION)
+                .saidElsewhere(lowestV < nearV && result.energy().shortfall().isPresent(), ATTENTION)
                 .attention(
                         "leg-sags-to-cutoff",
                         "The pack sags to %.2f V in this flight, within 3 %% (common practice) of its cutoff at %.2f V: land"
@@ -111,12 +111,14 @@ final class EnergyChecks {
     }
 
     private void plausible(Trial trial, FixedEnergy fixed) {
-        double packKg = task.pack().map(CarriedPack::massKg).orElse(task.airframe().massKg());
+        double packKg =
+                task.pack().map(CarriedPack::massKg).orElse(task.airframe().massKg());
         String of = task.pack().isPresent() ? "pack" : "aircraft";
         double energyWh = Energy.whFromJ(fixed.usableEnergyJ());
         double specific = energyWh / packKg;
-        String sentence = "%.0f Wh is %.0f Wh a kg of %s, above the %.0f Wh/kg of cells (common practice): give watt-hours,"
-                + " not milliampere-hours, and the mass in grams.";
+        String sentence =
+                "%.0f Wh is %.0f Wh a kg of %s, above the %.0f Wh/kg of cells (common practice): give watt-hours,"
+                        + " not milliampere-hours, and the mass in grams.";
         trial.of(specific, "Wh/kg")
                 .atMost(IMPOSSIBLE_WH_PER_KG, Basis.COMMON_PRACTICE)
                 .stop("energy-implausible", sentence, energyWh, specific, of, IMPOSSIBLE_WH_PER_KG)

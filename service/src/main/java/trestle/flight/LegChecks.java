@@ -26,13 +26,15 @@ record LegChecks(EnduranceTask task, SteadyFlight flight, EnergyBudget energy, J
         for (int i = 0; i < task.legs().size(); i++) {
             leg(i, airspeeds);
         }
-        judge.check("energy-of-legs", "energy for all legs above the reserve", Subject.of(FlightPart.ENERGY), this::plan);
+        judge.check(
+                "energy-of-legs", "energy for all legs above the reserve", Subject.of(FlightPart.ENERGY), this::plan);
     }
 
     private void leg(int index, AirspeedChecks airspeeds) {
         Subject subject = Subject.of(FlightPart.LEG, index);
-        Optional<LegResult> flown =
-                energy.legs().isEmpty() ? Optional.empty() : Optional.of(energy.legs().get(index));
+        Optional<LegResult> flown = energy.legs().isEmpty()
+                ? Optional.empty()
+                : Optional.of(energy.legs().get(index));
         String leg = name(index);
         String what = "the airspeed of " + leg;
         flown.ifPresentOrElse(

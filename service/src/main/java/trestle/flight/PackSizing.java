@@ -49,8 +49,7 @@ final class PackSizing {
                 bestLog.getAsDouble() == highestLog));
     }
 
-    private static double enduranceS(
-            SteadyFlight flight, double restKg, double packKg, double specificEnergyJPerKg) {
+    private static double enduranceS(SteadyFlight flight, double restKg, double packKg, double specificEnergyJPerKg) {
         SteadyFlight then = withMassKg(flight, restKg + packKg);
         OptionalDouble airspeedMPerS = then.leastPowerAirspeedMPerS();
         return airspeedMPerS.isEmpty() ? 0 : specificEnergyJPerKg * packKg / then.powerW(airspeedMPerS.getAsDouble());

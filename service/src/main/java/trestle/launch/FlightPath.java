@@ -67,8 +67,7 @@ record FlightPath(LaunchAndClimbTask task, double climbSpeedMPerS) implements Or
             return new End(LaunchOutcome.GROUND, releaseM, OptionalDouble.empty(), path);
         }
         return arrival(state) >= -ARRIVED
-                ? new End(
-                        LaunchOutcome.CLIMB_SPEED_REACHED, heightLostM, OptionalDouble.of(end.getTime()), path)
+                ? new End(LaunchOutcome.CLIMB_SPEED_REACHED, heightLostM, OptionalDouble.of(end.getTime()), path)
                 : new End(LaunchOutcome.TOO_SLOW, heightLostM, OptionalDouble.empty(), path);
     }
 
@@ -80,9 +79,7 @@ record FlightPath(LaunchAndClimbTask task, double climbSpeedMPerS) implements Or
         double lift = USED_SHARE_OF_LIFT * task.airframe().maxLiftCoefficient();
         double coefficient = Math.max(lift, task.polar().dragCoefficient(lift));
         double fastest = Math.max(airspeedMPerS, climbSpeedMPerS);
-        return Motion.of(
-                LONGEST_S,
-                quickestPerS(task.airframe(), task.air().densityKgPerM3(), fastest, coefficient));
+        return Motion.of(LONGEST_S, quickestPerS(task.airframe(), task.air().densityKgPerM3(), fastest, coefficient));
     }
 
     /**

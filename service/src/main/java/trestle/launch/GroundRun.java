@@ -102,8 +102,7 @@ record GroundRun(LaunchAndClimbTask task, double headwindMPerS) {
                                 RAMP_LIFT_COEFFICIENT,
                                 bungee.slidingFriction());
         double movingKg = massKg + MOVING_SHARE_OF_CORD * bungee.cordMassKg();
-        double quarterS =
-                Math.PI / 2 * Math.sqrt(movingKg / (bungee.energyReturnFraction() * bungee.stiffnessNPerM()));
+        double quarterS = Math.PI / 2 * Math.sqrt(movingKg / (bungee.energyReturnFraction() * bungee.stiffnessNPerM()));
         // What has not arrived after a whole oscillation never does.
         Motion motion = new Motion(4 * quarterS, Math.min(Motion.LONGEST_STEP_S, quarterS / STEPS_A_QUARTER));
         ODEStateAndDerivative end = motion.run(

@@ -16,7 +16,8 @@ public final class LaunchWorkings {
     private static final String PATH =
             "classical Runge-Kutta, steps of 10 ms, on the equations of motion of a point mass; " + ANDERSON;
 
-    private static final String ROUGHNESS = "classes of A. G. Davenport and J. Wieringa, course notes after R. B. Stull";
+    private static final String ROUGHNESS =
+            "classes of A. G. Davenport and J. Wieringa, course notes after R. B. Stull";
     private static final String TURBULENCE =
             "the request, or 1/ln(h/z0): H. A. Panofsky, J. A. Dutton, Atmospheric Turbulence, 1984 (from memory)";
 
@@ -113,7 +114,12 @@ public final class LaunchWorkings {
         chain.found("H", "height lost", launch.heightLostM(), "m", sunk, PATH);
         launch.timeToClimbSpeedS()
                 .ifPresent(t -> chain.found(
-                        "t", "time to climb speed", t, "s", "when the integrated path has V_c and does not sink", PATH));
+                        "t",
+                        "time to climb speed",
+                        t,
+                        "s",
+                        "when the integrated path has V_c and does not sink",
+                        PATH));
     }
 
     private void climb() {

@@ -67,8 +67,7 @@ record LoadWorkings(LaunchAndClimbTask task, LaunchFlight launch, Chain chain) {
         String how = "least that has V_0 at 1.1 stall speeds, the rest as asked";
         String search = "bracketed root of the same run; the margin is common practice, no source";
         Needed needed = launch.needed();
-        needed.releaseSpeedMPerS()
-                .ifPresent(v -> chain.found("V_n", "speed needed at release", v, "m/s", how, search));
+        needed.releaseSpeedMPerS().ifPresent(v -> chain.found("V_n", "speed needed at release", v, "m/s", how, search));
         needed.stretchM().ifPresent(x -> chain.found("x_n", "stretch needed", x, "m", how, search));
         needed.windMPerS().ifPresent(u -> chain.found("u_n", "mean wind needed", u, "m/s", how, search));
     }

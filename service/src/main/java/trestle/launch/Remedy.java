@@ -41,7 +41,9 @@ final class Remedy {
             verb = "let it leave the dolly";
         }
         return needed.releaseSpeedMPerS().isPresent()
-                ? verb + Judge.text(" at %.1f m/s", up(needed.releaseSpeedMPerS().getAsDouble()))
+                ? verb
+                        + Judge.text(
+                                " at %.1f m/s", up(needed.releaseSpeedMPerS().getAsDouble()))
                 : "launch faster";
     }
 
@@ -81,7 +83,8 @@ final class Remedy {
                     up(v * v / (2 * evenMPerS2)), down(Math.sqrt(2 * evenMPerS2 * catapult.railLengthM())));
         }
         if (launch instanceof Launch.Hand) {
-            return Judge.text("throw at no more than %.1f m/s", down(Math.sqrt(2 * limitMPerS2 * LaunchLoads.STROKE_M)));
+            return Judge.text(
+                    "throw at no more than %.1f m/s", down(Math.sqrt(2 * limitMPerS2 * LaunchLoads.STROKE_M)));
         }
         return "begin the roll on less power";
     }

@@ -144,8 +144,9 @@ class EnduranceTest {
         Finding finding = finding(result, "stall-above-airspeed");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.message())
-                .isEqualTo("9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s: fly 12.6 m/s or more, 1.2"
-                        + " times the stall speed (common practice).");
+                .isEqualTo(
+                        "9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s: fly 12.6 m/s or more, 1.2"
+                                + " times the stall speed (common practice).");
     }
 
     @Test
@@ -309,7 +310,9 @@ class EnduranceTest {
         Finding finding = finding(result, "leg-runs-out");
         assertThat(finding.subject().part()).isEqualTo(FlightPart.LEG);
         assertThat(finding.subject().indices()).containsExactly(1);
-        assertThat(finding.message()).startsWith("In leg 2 (cruise), 2 h 41 min after take-off, the energy ends: the plan with its reserve takes");
+        assertThat(finding.message())
+                .startsWith(
+                        "In leg 2 (cruise), 2 h 41 min after take-off, the energy ends: the plan with its reserve takes");
     }
 
     @Test
@@ -332,7 +335,8 @@ class EnduranceTest {
         assertThat(result.bestEndurance().orElseThrow().enduranceS()).isPositive();
         Finding finding = finding(result, "pack-power-limit");
         assertThat(finding.subject().indices()).containsExactly(1);
-        assertThat(finding.message()).startsWith("In leg 2 (climb), 60 s after take-off, the pack can no longer give the");
+        assertThat(finding.message())
+                .startsWith("In leg 2 (climb), 60 s after take-off, the pack can no longer give the");
         assertThat(codes(result)).doesNotContain("leg-runs-out");
     }
 
@@ -347,8 +351,7 @@ class EnduranceTest {
                 .extracting(LegResult::status)
                 .containsExactly(LegStatus.FLOWN, LegStatus.NOT_FLYABLE, LegStatus.NOT_REACHED);
         assertThat(codes(result)).containsExactly("headwind-not-overcome");
-        EnduranceResult steep =
-                MAPPER.flying(new Leg.Climb(100, 20, ITS_OWN)).result();
+        EnduranceResult steep = MAPPER.flying(new Leg.Climb(100, 20, ITS_OWN)).result();
         assertThat(codes(steep)).containsExactly("leg-not-flyable");
     }
 
@@ -368,7 +371,8 @@ class EnduranceTest {
                 .result();
         Shortfall shortfall = result.energy().shortfall().orElseThrow();
         assertThat(shortfall.legIndex()).isEqualTo(1);
-        assertThat(shortfall.leftAtBestEnduranceJ()).isGreaterThan(0.03 * result.energy().availableJ());
+        assertThat(shortfall.leftAtBestEnduranceJ())
+                .isGreaterThan(0.03 * result.energy().availableJ());
         Finding finding = finding(result, "leg-sags-to-cutoff");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.subject().indices()).containsExactly(1);
@@ -412,7 +416,9 @@ class EnduranceTest {
                 .isEqualTo(checks(MAPPER.with(new SaggingStore(6)).flying(leg).result()));
         PolarPower plain = (PolarPower) MAPPER.power();
         PropulsiveEfficiency dead = (v, thrustN) -> 0;
-        assertThat(checks(MAPPER.with(new PolarPower(plain.polar(), dead, 12)).flying(leg).result()))
+        assertThat(checks(MAPPER.with(new PolarPower(plain.polar(), dead, 12))
+                        .flying(leg)
+                        .result()))
                 .isEqualTo(checks(MAPPER.flying(leg).result()));
     }
 
@@ -435,7 +441,9 @@ class EnduranceTest {
         assertThat(limited.atMassLimit()).isTrue();
         assertThat(limited.takeoffMassKg()).isCloseTo(10, within(1e-9));
         assertThat(limited.enduranceS()).isLessThan(free.enduranceS());
-        assertThat(MAPPER.with(new CarriedPack(2.5, OptionalDouble.of(5))).result().packOptimum())
+        assertThat(MAPPER.with(new CarriedPack(2.5, OptionalDouble.of(5)))
+                        .result()
+                        .packOptimum())
                 .isEmpty();
     }
 

@@ -48,13 +48,11 @@ record TestAircraft(
     }
 
     TestAircraft with(PowerSource other) {
-        return new TestAircraft(
-                airframe, other, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
+        return new TestAircraft(airframe, other, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft with(EnergyStore other) {
-        return new TestAircraft(
-                airframe, power, other, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
+        return new TestAircraft(airframe, power, other, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft in(AirState other) {
@@ -72,15 +70,7 @@ record TestAircraft(
 
     TestAircraft at(double airspeed) {
         return new TestAircraft(
-                airframe,
-                power,
-                store,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                OptionalDouble.of(airspeed),
-                legs,
-                pack);
+                airframe, power, store, air, headwindMPerS, reserveFraction, OptionalDouble.of(airspeed), legs, pack);
     }
 
     TestAircraft flying(Leg... others) {

@@ -67,7 +67,8 @@ class LaunchAndClimbPropertyTest {
         assertThat(launch.releaseAirspeedMPerS()).isFinite().isNotNegative();
         assertThat(launch.marginFraction()).isFinite();
         launch.timeToClimbSpeedS().ifPresent(s -> assertThat(s).isBetween(0.0, 10.0));
-        assertThat(launch.timeToClimbSpeedS().isPresent()).isEqualTo(launch.outcome() == LaunchOutcome.CLIMB_SPEED_REACHED);
+        assertThat(launch.timeToClimbSpeedS().isPresent())
+                .isEqualTo(launch.outcome() == LaunchOutcome.CLIMB_SPEED_REACHED);
         assertThat(result.climb().rateMPerS()).isFinite();
     }
 

@@ -48,7 +48,8 @@ class LaunchClosedFormTest {
     @CsvFileSource(resources = "/reference/launch-closed-forms/wind_over_height.csv", numLinesToSkip = 1)
     void windOverHeightByTheLogarithmicLaw(String terrain, double heightM, double referenceM, double share) {
         double roughnessM = Terrain.valueOf(terrain.toUpperCase(Locale.ROOT)).roughnessM();
-        assertThat(WindProfile.logarithmicShare(heightM, referenceM, roughnessM)).isCloseTo(share, within(0.00005));
+        assertThat(WindProfile.logarithmicShare(heightM, referenceM, roughnessM))
+                .isCloseTo(share, within(0.00005));
     }
 
     /** By hand: 1 / ln(1.8 / 0.03), 24 % over grass. */

@@ -32,8 +32,7 @@ class LaunchPathTest {
         LaunchAndClimbTask task = throwAt(10, 30);
         LaunchAndClimbResult result = LaunchAndClimb.of(task);
         List<Moment> path = result.launch().path();
-        double lowest =
-                path.stream().mapToDouble(Moment::heightM).min().orElseThrow();
+        double lowest = path.stream().mapToDouble(Moment::heightM).min().orElseThrow();
         assertThat(1.8 - lowest).isCloseTo(result.launch().heightLostM(), within(0.01));
     }
 

@@ -174,8 +174,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         double motorDelayS = launching.motorDelayS();
         Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
         Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
-        return read.flatMap(
-                it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
     }
 
     private Set<Fitting> notFitted() {

@@ -124,9 +124,8 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
         }
 
         private Optional<CarriedPack> carried(Optional<Pack> pack, Airframe airframe) {
-            Optional<Double> massKg = Optional.ofNullable(request.packMassG())
-                    .map(Mass::kgFromG)
-                    .or(() -> pack.map(Pack::massKg));
+            Optional<Double> massKg =
+                    Optional.ofNullable(request.packMassG()).map(Mass::kgFromG).or(() -> pack.map(Pack::massKg));
             if (massKg.isEmpty()) {
                 return Optional.empty();
             }

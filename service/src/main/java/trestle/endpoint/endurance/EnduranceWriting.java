@@ -41,9 +41,8 @@ public final class EnduranceWriting {
                 .packMassForLongestEnduranceG(result.packOptimum()
                         .map(optimum -> Mass.gFromKg(optimum.packMassKg()))
                         .orElse(null))
-                .stallSpeedWithThatPackMPerS(result.packOptimum()
-                        .map(PackOptimum::stallSpeedMPerS)
-                        .orElse(null))
+                .stallSpeedWithThatPackMPerS(
+                        result.packOptimum().map(PackOptimum::stallSpeedMPerS).orElse(null))
                 .longestEnduranceH(result.packOptimum()
                         .map(optimum -> Time.hFromS(optimum.enduranceS()))
                         .orElse(null))

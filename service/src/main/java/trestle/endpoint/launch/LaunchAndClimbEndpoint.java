@@ -10,9 +10,9 @@ import java.util.function.Function;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiLaunch;
-import trestle.api.model.ApiLaunchKind;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiLaunchAndClimbRequest;
+import trestle.api.model.ApiLaunchKind;
 import trestle.api.model.ApiThrustPoint;
 import trestle.api.model.ApiWorking;
 import trestle.atmosphere.StandardAtmosphere;
@@ -30,10 +30,10 @@ import trestle.finding.Subject;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
 import trestle.launch.Launch;
-import trestle.launch.LaunchPart;
 import trestle.launch.LaunchAndClimb;
 import trestle.launch.LaunchAndClimbResult;
 import trestle.launch.LaunchAndClimbTask;
+import trestle.launch.LaunchPart;
 import trestle.launch.LaunchWind;
 import trestle.launch.LaunchWorkings;
 import trestle.launch.LinearThrust;
@@ -46,7 +46,8 @@ import trestle.units.Mass;
 
 /** The door of {@code /v1/launch-and-climb}: reads the request once, writes the answer once. */
 public final class LaunchAndClimbEndpoint
-        implements Calculation<ApiLaunchAndClimbRequest, LaunchAndClimbTask, LaunchAndClimbResult, ApiLaunchAndClimbAnswer> {
+        implements Calculation<
+                ApiLaunchAndClimbRequest, LaunchAndClimbTask, LaunchAndClimbResult, ApiLaunchAndClimbAnswer> {
     private static final List<String> MODELS = List.of(
             "point mass in steady air, integrated in time from release to its climb speed or"
                     + " the ground (Anderson, Introduction to Flight, chapter 6; from memory)",
@@ -106,8 +107,10 @@ public final class LaunchAndClimbEndpoint
     }
 
     @Override
-    public ApiLaunchAndClimbAnswer answer(Done<ApiLaunchAndClimbRequest, LaunchAndClimbTask, LaunchAndClimbResult> done) {
-        return LaunchWriting.write(done.work(), judgement(done.read(), done.work(), pointers(done.request())::to, done.assumed()));
+    public ApiLaunchAndClimbAnswer answer(
+            Done<ApiLaunchAndClimbRequest, LaunchAndClimbTask, LaunchAndClimbResult> done) {
+        return LaunchWriting.write(
+                done.work(), judgement(done.read(), done.work(), pointers(done.request())::to, done.assumed()));
     }
 
     @Override
@@ -214,7 +217,9 @@ public final class LaunchAndClimbEndpoint
     }
 
     private static String thrustPlace(ApiLaunchAndClimbRequest request) {
-        return request.thrustCurve() == null ? ApiLaunchAndClimbRequest.STATIC_THRUST_N.at("") : ApiLaunchAndClimbRequest.THRUST_CURVE.at("");
+        return request.thrustCurve() == null
+                ? ApiLaunchAndClimbRequest.STATIC_THRUST_N.at("")
+                : ApiLaunchAndClimbRequest.THRUST_CURVE.at("");
     }
 
     /** What a builder changes to be released faster. */

@@ -117,8 +117,7 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
         return Optional.of(wind(wind, place, flight.get().headwindMPerS(), heightM, true));
     }
 
-    private LaunchWind wind(
-            ApiLaunchWind wind, String place, double speedMPerS, double heightM, boolean fromFlight) {
+    private LaunchWind wind(ApiLaunchWind wind, String place, double speedMPerS, double heightM, boolean fromFlight) {
         Terrain terrain = Terrain.valueOf(
                 reading.orDefault(wind.terrain(), ApiTerrain.OPEN, ApiLaunchWind.TERRAIN.at(place), NOT_GIVEN)
                         .name());

@@ -1,17 +1,17 @@
 package trestle.endpoint.launch;
 
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiLaunchOutcome;
 import trestle.api.model.ApiLaunchResult;
-import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiNeededLaunch;
 import trestle.api.model.ApiSteadyClimb;
 import trestle.api.model.ApiSteadyGlide;
 import trestle.endpoint.Writing;
 import trestle.launch.Climb;
 import trestle.launch.Glide;
-import trestle.launch.LaunchFlight;
 import trestle.launch.LaunchAndClimbResult;
+import trestle.launch.LaunchFlight;
 import trestle.launch.Needed;
 import trestle.units.Angle;
 import trestle.units.Share;
