@@ -10,6 +10,8 @@ import trestle.numeric.PolyLine;
  * One cell, new, as its user knows it.
  *
  * @param chemistry kind of cell
+ * @param dynamics chemistry whose resistance, lags and laws of temperature it has: a custom cell's own
+ *     choice, otherwise its chemistry
  * @param capacityC rated charge, C, above 0
  * @param resistance what is known of its resistance
  * @param massKg mass of the bare cell, kg; empty: worked out from the chemistry
@@ -19,6 +21,7 @@ import trestle.numeric.PolyLine;
  */
 public record Cell(
         Chemistry chemistry,
+        Chemistry dynamics,
         double capacityC,
         InternalResistance resistance,
         OptionalDouble massKg,
@@ -28,6 +31,10 @@ public record Cell(
     /** Checks the physics and copies the list. */
     public Cell {
         Guard.present("chemistry", chemistry);
+        Guard.present("dynamics", dynamics);
+        if (dynamics == Chemistry.CUSTOM || (chemistry != Chemistry.CUSTOM && dynamics != chemistry)) {
+            throw new ImpossibleValue("dynamics", "only a custom cell behaves like another chemistry");
+        }
         Guard.positive("capacityC", capacityC);
         massKg.ifPresent(it -> Guard.positive("massKg", it));
         openCircuitCurve = List.copyOf(openCircuitCurve);
@@ -38,9 +45,38 @@ public record Cell(
     }
 
     /**
+     * A cell that behaves like its chemistry; a custom one like {@link Chemistry#LI_ION}.
+     *
+     * @param chemistry kind of cell
+     * @param capacityC rated charge, C
+     * @param resistance what is known of its resistance
+     * @param massKg mass of the bare cell, kg
+     * @param limits limits on its data sheet
+     * @param openCircuitCurve measured open-circuit curve
+     */
+    public Cell(
+            Chemistry chemistry,
+            double capacityC,
+            InternalResistance resistance,
+            OptionalDouble massKg,
+            CellLimits limits,
+            List<OpenCircuitPoint> openCircuitCurve) {
+        this(
+                chemistry,
+                chemistry == Chemistry.CUSTOM ? Chemistry.LI_ION : chemistry,
+                capacityC,
+                resistance,
+                massKg,
+                limits,
+                openCircuitCurve);
+    }
+
+    /**
      * A cell of which only the chemistry and the capacity are known.
      *
      * @param chemistry kind of cell
+     * @param dynamics chemistry whose resistance, lags and laws of temperature it has: a custom cell's own
+     *     choice, otherwise its chemistry
      * @param capacityC rated charge, C
      * @return the cell
      */
@@ -106,7 +142,7 @@ public record Cell(
      * @return mass of the bare cell, kg
      */
     public double massOrTypicalKg() {
-        return massKg.orElseGet(() -> nominalEnergyJ() / chemistry.specificEnergyJPerKg());
+        return massKg.orElseGet(() -> nominalEnergyJ() / dynamics.specificEnergyJPerKg());
     }
 
     private boolean isCustom() {

@@ -14,6 +14,7 @@ import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
 import trestle.endpoint.reference.CellChemistriesTable;
 import trestle.endpoint.reference.ConnectorsTable;
+import trestle.endpoint.reference.ContactTemperaturesTable;
 import trestle.endpoint.reference.InsulationsTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
 import trestle.endpoint.reference.WireGaugesTable;
@@ -36,6 +37,7 @@ public final class Catalogue {
             new WireGaugesTable(),
             new InsulationsTable(),
             new ConnectorsTable(),
+            new ContactTemperaturesTable(),
             new CellChemistriesTable(),
             new StandardAtmosphereTable());
 

@@ -22,6 +22,7 @@ public final class Trial {
     private Outcome outcome;
     private OptionalDouble value = OptionalDouble.empty();
     private String unit = "";
+    private boolean placed;
     private Held held;
     private Held reported;
 
@@ -43,6 +44,19 @@ public final class Trial {
         value = OptionalDouble.of(judged);
         unit = in;
         return this;
+    }
+
+    /**
+     * The place that is judged, counted from an origin that is anyone's choice, so that a share of its limit would mean
+     * nothing: no margin is told.
+     *
+     * @param judged the place
+     * @param in its unit as printed
+     * @return this
+     */
+    public Trial place(double judged, String in) {
+        placed = true;
+        return of(judged, in);
     }
 
     /**
@@ -130,6 +144,22 @@ public final class Trial {
     }
 
     /**
+     * Stops without a sentence of its own: the check that found the cause has said it.
+     *
+     * @param broken whether
+     * @return this
+     */
+    public Trial stopAsSaid(boolean broken) {
+        if (broken && outcome == null) {
+            outcome = Outcome.STOP;
+            if (held != null) {
+                reported = held;
+            }
+        }
+        return this;
+    }
+
+    /**
      * Asks for attention.
      *
      * @param broken whether
@@ -156,19 +186,14 @@ public final class Trial {
     }
 
     /**
-     * Does not pass, without a sentence: another check's says it already, since one cause makes one finding.
+     * Takes a grade without a sentence, where the finding of another check already says it: one cause, one finding.
      *
      * @param broken whether
-     * @param severity how much it weighs
+     * @param severity the grade
      * @return this
      */
-    public Trial saidElsewhere(boolean broken, Severity severity) {
-        if (broken && outcome == null) {
-            outcome = outcome(severity);
-            if (held != null) {
-                reported = held;
-            }
-        }
+    public Trial asSaid(boolean broken, Severity severity) {
+        grade(broken, severity);
         return this;
     }
 
@@ -240,19 +265,25 @@ public final class Trial {
     }
 
     private Trial decide(boolean broken, Severity severity, String code, String sentence, Object... values) {
-        if (broken && outcome == null) {
-            saidElsewhere(true, severity);
+        if (grade(broken, severity)) {
             findings.add(finding(severity, code, sentence, values));
         }
         return this;
     }
 
-    private static Outcome outcome(Severity severity) {
-        return switch (severity) {
+    private boolean grade(boolean broken, Severity severity) {
+        if (!broken || outcome != null) {
+            return false;
+        }
+        outcome = switch (severity) {
             case STOP -> Outcome.STOP;
             case ATTENTION -> Outcome.ATTENTION;
             case NOTE -> Outcome.PASSED;
         };
+        if (held != null) {
+            reported = held;
+        }
+        return true;
     }
 
     private Finding finding(Severity severity, String code, String sentence, Object... values) {
@@ -261,7 +292,7 @@ public final class Trial {
     }
 
     private OptionalDouble margin() {
-        if (value.isEmpty() || reported == null || reported.limit() == 0) {
+        if (placed || value.isEmpty() || reported == null || reported.limit() == 0) {
             return OptionalDouble.empty();
         }
         double room = reported.side() == Side.AT_MOST

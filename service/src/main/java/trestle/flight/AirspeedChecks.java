@@ -57,7 +57,7 @@ final class AirspeedChecks {
         Digits thin = Digits.apart(airspeed, floor, 1);
         trial.of(airspeed, "m/s")
                 .atLeast(stall, Basis.COMPUTED)
-                .saidElsewhere(again && airspeed < stall, STOP)
+                .asSaid(again && airspeed < stall, STOP)
                 .stop(
                         "stall-above-airspeed",
                         "%s m/s, %s, is below the stall speed of %s m/s: fly %.1f m/s or more, 1.2 times the stall speed"
@@ -67,7 +67,7 @@ final class AirspeedChecks {
                         below.second(),
                         floor)
                 .atLeast(floor, Basis.COMMON_PRACTICE)
-                .saidElsewhere(again && airspeed < floor, ATTENTION)
+                .asSaid(again && airspeed < floor, ATTENTION)
                 .attention(
                         "stall-margin-thin",
                         "%s m/s, %s, is close to the stall: fly %s m/s or more, 1.2 times the stall speed (common"
@@ -86,7 +86,7 @@ final class AirspeedChecks {
                 + " may be too low; measure there.";
         trial.of(airspeed, "m/s")
                 .atLeast(valid.leastMPerS(), Basis.REQUEST)
-                .saidElsewhere(again && !valid.contains(airspeed), ATTENTION)
+                .asSaid(again && !valid.contains(airspeed), ATTENTION)
                 .attention("power-curve-extrapolated", sentence, airspeed, what, valid.leastMPerS())
                 .atMost(valid.greatestMPerS(), Basis.REQUEST)
                 .attention("power-curve-extrapolated", sentence, airspeed, what, valid.greatestMPerS());
@@ -94,7 +94,7 @@ final class AirspeedChecks {
 
     private void thrust(Trial trial, double airspeed, String what, boolean again) {
         boolean lacking = Double.isInfinite(flight.powerW(airspeed));
-        trial.saidElsewhere(again && lacking, STOP)
+        trial.asSaid(again && lacking, STOP)
                 .stopIf(
                         lacking,
                         "thrust-not-available",

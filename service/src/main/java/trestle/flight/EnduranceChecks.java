@@ -111,7 +111,7 @@ final class EnduranceChecks {
             return;
         }
         if (slowest.isEmpty()) {
-            trial.saidElsewhere(true, STOP);
+            trial.asSaid(true, STOP);
             return;
         }
         double airspeed = slowest.get().airspeedMPerS();

@@ -89,7 +89,7 @@ final class EnergyChecks {
         }
         OptionalDouble lowest = result.lowestVoltageV();
         if (lowest.isEmpty()) {
-            trial.saidElsewhere(true, STOP);
+            trial.asSaid(true, STOP);
             return;
         }
         boolean ended =
@@ -99,9 +99,9 @@ final class EnergyChecks {
         double lowestV = lowest.getAsDouble();
         trial.of(lowestV, "V")
                 .atLeast(cutoffV, Basis.COMPUTED)
-                .saidElsewhere(ended, STOP)
+                .asSaid(ended, STOP)
                 .atLeast(nearV, Basis.COMMON_PRACTICE)
-                .saidElsewhere(lowestV < nearV && result.energy().shortfall().isPresent(), ATTENTION)
+                .asSaid(lowestV < nearV && result.energy().shortfall().isPresent(), ATTENTION)
                 .attention(
                         "leg-sags-to-cutoff",
                         "The pack sags to %.2f V in this flight, within 3 %% (common practice) of its cutoff at %.2f V: land"

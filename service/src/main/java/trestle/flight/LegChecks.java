@@ -64,7 +64,7 @@ record LegChecks(EnduranceTask task, SteadyFlight flight, EnergyBudget energy, J
                 && task.airspeedMPerS().getAsDouble() == airspeed;
         trial.of(airspeed, "m/s")
                 .atLeast(headwind, Basis.REQUEST)
-                .saidElsewhere(asAsked && airspeed <= headwind, STOP)
+                .asSaid(asAsked && airspeed <= headwind, STOP)
                 .stopIf(
                         airspeed <= headwind,
                         "headwind-not-overcome",
@@ -81,7 +81,7 @@ record LegChecks(EnduranceTask task, SteadyFlight flight, EnergyBudget energy, J
         boolean slow = airspeed < flight.stallSpeedMPerS();
         boolean weak = Double.isInfinite(flight.powerW(airspeed));
         boolean windy = flown.leg() instanceof Leg.Cruise cruise && airspeed <= cruise.headwindMPerS();
-        trial.saidElsewhere(refused && (slow || weak || windy), STOP)
+        trial.asSaid(refused && (slow || weak || windy), STOP)
                 .stopIf(
                         refused,
                         "leg-not-flyable",

@@ -103,7 +103,7 @@ final class LaunchChecks {
         double climb = result.climbSpeedMPerS();
         trial.of(lostM, "m")
                 .atMost(heightM, Basis.REQUEST)
-                .saidElsewhere(!left || launch.isShort() && !launch.succeeds(), STOP)
+                .asSaid(!left || launch.isShort() && !launch.succeeds(), STOP)
                 .stopIf(
                         launch.outcome() == LaunchOutcome.GROUND,
                         "launch-into-ground",
@@ -121,7 +121,7 @@ final class LaunchChecks {
                         released,
                         climb)
                 .atMost(USUAL_SHARE_OF_HEIGHT * heightM, Basis.COMMON_PRACTICE)
-                .saidElsewhere(deep && launch.isShort(), ATTENTION)
+                .asSaid(deep && launch.isShort(), ATTENTION)
                 .attentionIf(
                         deep,
                         "launch-height-thin",

@@ -73,7 +73,7 @@ final class LaunchLimitChecks {
         trial.of(peak, "g")
                 .atMost(limit, basis)
                 .stopIf(peak > FAR_BEYOND * limit, "launch-acceleration-high", sentence, peak, limit, from, remedy)
-                .saidElsewhere(peak > limit && unthrown, Severity.ATTENTION)
+                .asSaid(peak > limit && unthrown, Severity.ATTENTION)
                 .attention("launch-acceleration-high", sentence, peak, limit, from, remedy);
     }
 

@@ -79,7 +79,7 @@ class WorkedTest {
                     pack-energy | m | /pack_mass_g
                     pack-energy | V_start | /voltage_at_start_v
                     pack-energy | E | /usable_energy_wh
-                    pack-energy | E_s | /stranded_energy_wh
+                    pack-energy | E_s | /energy_below_cutoff_wh
                     pack-energy | E_r | /reserve_energy_wh
                     pack-energy | t | /duration_s
                     pack-energy | e | /specific_energy_wh_per_kg
@@ -108,7 +108,7 @@ class WorkedTest {
                     propulsion-match | T_s | /static/thrust_n
                     propulsion-match | W_s | /static/electrical_power_w
                     propulsion-match | W_c | /cruise/electrical_power_w
-                    propulsion-match | et_c | /cruise/total_efficiency
+                    propulsion-match | et_c | /cruise/drive_efficiency
                     propulsion-match | V_p | /pitch_speed_m_per_s
                     rail-budget | I_1 | /rails/0/typical_a
                     rail-budget | K_1 | /rails/0/peak_a

@@ -67,7 +67,9 @@ import trestle.rails.RailBudget;
 import trestle.rails.RailTask;
 import trestle.rails.Rails;
 import trestle.rails.Regulator;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.CurrentPeak;
+import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
 import trestle.wiring.Gauge;
@@ -135,7 +137,7 @@ class FigurePropertyTest {
                 chance.chance()
                         ? new Cutoff.CellVoltage(chance.even(2.2, 4))
                         : new Cutoff.PackVoltage(chance.even(1, 4.3) * series),
-                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Insulation.BARE),
+                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Covering.BARE),
                 chance.even(0, 0.9));
         PackEnergy result = PackEnergy.of(task);
         sound(theme -> PackFigure.of(task, result, theme));
@@ -154,6 +156,7 @@ class FigurePropertyTest {
                         chance.maybe(() -> new CurrentPeak(2 * currentA, 10)),
                         1 + chance.upTo(3),
                         List.of(),
+                        true,
                         true),
                 Insulation.values()[chance.upTo(6)],
                 OptionalDouble.empty(),
@@ -164,7 +167,8 @@ class FigurePropertyTest {
                         chance.even(0, 5000),
                         1 + chance.upTo(4),
                         0.02),
-                chance.spread(0.001, 1),
+                DropLimits.of(OptionalDouble.of(chance.spread(0.001, 1)), OptionalDouble.empty()),
+                chance.maybe(() -> List.of(ContactMaterial.values()[chance.upTo(22)])),
                 GaugeSystem.values()[chance.upTo(1)],
                 chance.maybe(() -> Gauge.awg(chance.upTo(40))),
                 chance.maybe(() -> new Flight(chance.spread(10, 1e5), 25)));

@@ -160,7 +160,7 @@ class FigureTest {
         assertThat(drawing.elements("circle"))
                 .filteredOn(c -> c.getAttribute("class").equals(Style.MASS_EDGE.cssClass()))
                 .hasSize(300);
-        assertThat(drawing.words()).anyMatch(word -> word.startsWith("Not named for want of"));
+        assertThat(drawing.words()).anyMatch(word -> word.endsWith("labels omitted (no room)."));
     }
 
     @Test
@@ -199,7 +199,8 @@ class FigureTest {
                 usual.insulation(),
                 OptionalDouble.empty(),
                 usual.surroundings(),
-                0.02,
+                usual.drops(),
+                usual.touches(),
                 GaugeSystem.METRIC,
                 Optional.of(Gauge.parse(GaugeSystem.AWG, "13")),
                 Optional.empty());
@@ -207,8 +208,8 @@ class FigureTest {
         Drawing drawing = Drawing.read(WireFigure.of(task, sizing, Theme.LIGHT)).isSound();
         int gauges = sizing.candidates().size() + 1;
         assertThat(drawing.elements("polygon"))
-                .as("in both panels, and in the key")
-                .hasSize(2 * gauges + 1);
+                .as("in all three panels, and in the key")
+                .hasSize(3 * gauges + 1);
         assertThat(drawing.words()).contains("checked AWG 13");
     }
 

@@ -66,7 +66,9 @@ import trestle.units.Length;
 import trestle.units.Rotation;
 import trestle.units.Temperature;
 import trestle.wiring.Connector;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.CurrentPeak;
+import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
 import trestle.wiring.Gauge;
@@ -152,7 +154,7 @@ final class Samples {
                 packs(),
                 new trestle.battery.Load.Power(145),
                 new Cutoff.CellVoltage(3.1),
-                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
     }
 
@@ -164,8 +166,8 @@ final class Samples {
                         new PowerStep(150, 3000),
                         new PowerStep(0, 300),
                         new PowerStep(150, 3000))),
-                new Cutoff.CountedCells(3.3, 6),
-                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                new Cutoff.CountedCells(3.3, 6, true),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
     }
 
@@ -191,6 +193,7 @@ final class Samples {
                         Optional.of(new CurrentPeak(42, 45)),
                         1,
                         List.of(new Connector("pack plug", 0.3e-3, 60, 1)),
+                        true,
                         true),
                 Insulation.SILICONE_200,
                 OptionalDouble.empty(),
@@ -201,7 +204,8 @@ final class Samples {
                         120,
                         2,
                         trestle.wiring.Surroundings.USUAL_FOAM_WALL_M),
-                0.02,
+                DropLimits.of(OptionalDouble.of(0.02), OptionalDouble.empty()),
+                Optional.of(List.of(ContactMaterial.HEAT_SHRINK_POLYOLEFIN)),
                 GaugeSystem.AWG,
                 Optional.of(Gauge.parse(GaugeSystem.AWG, "14")),
                 Optional.of(new Flight(9000, 24)));

@@ -101,7 +101,7 @@ final class Parts {
                 "pack-energy",
                 "/pack_energy",
                 6,
-                () -> PackEnergyEndpoint.judgement(review.pack(), places::ofPack, List.of()),
+                () -> PackEnergyEndpoint.judgement(task, review.pack(), places::ofPack, List.of()),
                 theme -> PackFigure.of(task, review.pack(), theme),
                 () -> PackWorkings.of(task, review.pack()));
     }
@@ -111,7 +111,7 @@ final class Parts {
                 "wire-sizing, " + run.task().run().name(),
                 "/wire_sizing/" + index,
                 5,
-                () -> WireSizingEndpoint.judgement(run.sizing(), places.ofRun(index), List.of()),
+                () -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), List.of()),
                 theme -> WireFigure.of(run.task(), run.sizing(), theme),
                 () -> WireWorkings.of(run.task(), run.sizing()));
     }

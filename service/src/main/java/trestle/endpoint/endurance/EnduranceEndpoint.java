@@ -28,6 +28,7 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceWorkings;
 import trestle.flight.FlightPart;
 import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionPart;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 public final class EnduranceEndpoint
@@ -127,6 +128,11 @@ public final class EnduranceEndpoint
         String supply = described ? pack : ApiEnduranceRequest.SUPPLY_VOLTAGE_V.at("");
         Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers(propulsion, supply));
         places.putAll(PLACES);
+        places.put(PropulsionPart.CRUISE_THRUST, ApiEnduranceRequest.DRAG.at(""));
+        places.put(PropulsionPart.CRUISE_AIRSPEED, ApiEnduranceRequest.AIRSPEED_M_PER_S.at(""));
+        places.put(PropulsionPart.TAKEOFF_MASS, ApiEnduranceRequest.TAKEOFF_MASS_G.at(""));
+        places.put(PropulsionPart.WING_AREA, ApiEnduranceRequest.WING_AREA_DM2.at(""));
+        places.put(PropulsionPart.MAX_LIFT, ApiEnduranceRequest.MAX_LIFT_COEFFICIENT.at(""));
         places.put(FlightPart.ENERGY, described ? pack : ApiEnduranceRequest.USABLE_ENERGY_WH.at(""));
         places.put(
                 FlightPart.EFFICIENCY,
