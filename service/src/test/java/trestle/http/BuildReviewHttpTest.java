@@ -175,8 +175,8 @@ class BuildReviewHttpTest {
     }
 
     @Test
-    void aThrowTooSlowEndsInAFindingNotAFailure() {
-        ObjectNode request = LiveService.changed(NAME, "/flight/launch/release_speed_m_per_s", "2");
+    void aLaunchTooSlowEndsInAFindingNotAFailure() {
+        ObjectNode request = LiveService.changed(NAME, "/flight/launch/stretch_m", "4");
         LiveService.change(request, "/flight/launch/motor_delay_s", "3");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
