@@ -5,12 +5,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.battery.Pack;
 import trestle.battery.PackRatings;
+import trestle.battery.Segment;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Judgement;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
+import trestle.units.Mass;
+import trestle.units.Share;
 
 /** What only shows when the parts are seen together. */
 final class ReviewChecks {
@@ -48,7 +51,33 @@ final class ReviewChecks {
                         cruise.isEmpty(),
                         "no-cruise",
                         "No airspeed can be flown, so packs and wires are judged without a cruise current."));
-        judge.check("full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, this::held);
+        described(
+                Fitting.WIRING,
+                "wires-described",
+                "the wires",
+                ReviewPart.WIRING,
+                !aircraft.runs().isEmpty());
+        described(
+                Fitting.RAILS,
+                "rails-described",
+                "the regulated rails",
+                ReviewPart.RAILS,
+                !aircraft.rails().isEmpty());
+        described(
+                Fitting.COMPASS,
+                "compass-described",
+                "the compass",
+                ReviewPart.COMPASS,
+                aircraft.compass().isPresent());
+        described(
+                Fitting.LAUNCHER,
+                "launch-described",
+                "the launch",
+                ReviewPart.LAUNCH,
+                aircraft.flight().launch().isPresent());
+        weighed();
+        judge.check(
+                "full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, trial -> held(trial, pack));
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
         for (int i = 0; i < runs.size(); i++) {
             if (aircraft.runs().get(i).armM().isEmpty()) {
@@ -61,7 +90,32 @@ final class ReviewChecks {
         }
     }
 
-    private void held(Trial trial) {
+    /** What is neither described nor said to be absent has been forgotten, as far as a verdict goes. */
+    private void described(Fitting fitting, String code, String about, ReviewPart part, boolean given) {
+        Subject subject = Subject.of(part);
+        judge.essential(code, about, subject, trial -> {
+            if (!given && !aircraft.notFitted().contains(fitting)) {
+                trial.notJudged(subject);
+            }
+        });
+    }
+
+    /** A mass that is known and not in the balance makes everything after it too good. */
+    private void weighed() {
+        double unplacedKg = aircraft.propulsion() instanceof Propulsion.ByParts parts ? parts.unplacedMassKg() : 0;
+        judge.check(
+                "motors-weighed",
+                "motors in the balance",
+                Subject.of(ReviewPart.DRIVE_PLACES),
+                trial -> trial.attentionIf(
+                        unplacedKg > 0,
+                        "motors-not-weighed",
+                        "The motors weigh %.0f g together and have no place, so neither take-off mass nor CG has them: give"
+                                + " propulsion.places.motor.",
+                        Mass.gFromKg(unplacedKg)));
+    }
+
+    private void held(Trial trial, Pack pack) {
         if (fullThrottle.isEmpty()) {
             trial.notJudged(FULL_THROTTLE);
             return;
@@ -70,8 +124,18 @@ final class ReviewChecks {
         trial.stopIf(
                 !full.held(),
                 "full-throttle-not-held",
-                "The packs, full, do not hold %.0f W at full throttle for as long as asked.",
-                full.powerW());
+                "The packs, %s, do not hold %.0f W at full throttle for the %.0f s asked.",
+                charge(pack),
+                full.powerW(),
+                aircraft.propulsion().fullThrottleDurationS());
+    }
+
+    private static String charge(Pack pack) {
+        double least = pack.segments().stream()
+                .mapToDouble(Segment::stateOfChargeFraction)
+                .min()
+                .orElse(1);
+        return least < 1 ? Judge.text("at %.0f %% charge", Share.percentFromFraction(least)) : "full";
     }
 
     private void current(Trial trial, Pack pack) {
@@ -92,12 +156,12 @@ final class ReviewChecks {
     }
 
     private void assume() {
-        if (cruise.isPresent() && aircraft.mission().cruiseAirspeedMPerS().isEmpty()) {
+        if (cruise.isPresent() && aircraft.flight().cruiseAirspeedMPerS().isEmpty()) {
             judge.assume(
                     Subject.of(ReviewPart.CRUISE_AIRSPEED),
                     Judge.text(
                             "%.1f m/s, the airspeed of best range", cruise.get().airspeedMPerS()),
-                    "the mission gives no cruising airspeed");
+                    "the flight gives no cruising airspeed");
         }
         if (fullThrottle.isEmpty()) {
             judge.assume(FULL_THROTTLE, "no peak on packs and main wires", "the power at full throttle is not given");
@@ -109,11 +173,11 @@ final class ReviewChecks {
                             aircraft.propulsion().fullThrottleDurationS()),
                     "that is when it is used longest");
         }
-        if (aircraft.mission().packTemperatureK().isEmpty()) {
+        if (aircraft.flight().packTemperatureK().isEmpty()) {
             judge.assume(
                     Subject.of(ReviewPart.PACK_TEMPERATURE),
                     "cells at take-off as warm as the air",
-                    "the mission gives no temperature for them");
+                    "the flight gives no temperature for them");
         }
     }
 }

@@ -1,30 +1,35 @@
 package trestle.endpoint.buildreview;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import trestle.api.Field;
 import trestle.api.model.ApiAircraftCompass;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
-import trestle.api.model.ApiLaunchStallRequest;
-import trestle.api.model.ApiMission;
-import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiLaunchAndClimbRequest;
+import trestle.api.model.ApiPackCovering;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
+import trestle.api.model.ApiPlannedFlight;
 import trestle.api.model.ApiRunCurrent;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
+import trestle.endpoint.launch.FlightWind;
 import trestle.endpoint.launch.LaunchReading;
 import trestle.endpoint.massbalance.AirframeReading;
 import trestle.endpoint.massbalance.BalanceReading;
@@ -32,7 +37,9 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.flight.Leg;
 import trestle.launch.Launch;
+import trestle.launch.LaunchWind;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -41,10 +48,11 @@ import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
+import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
-import trestle.review.Mission;
+import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
 import trestle.units.Angle;
 import trestle.units.Length;
@@ -77,21 +85,23 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
         var items = parts.items(request.items(), "/items");
+        parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
         Aerodynamics aerodynamics = aerodynamics(airframe);
         Optional<Cutoff> cutoff = pack.map(this::cutoff);
         Optional<Propulsion> propulsion = propulsion();
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
-        Mission mission = mission();
+        PlannedFlight flight = flight();
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
-        Insulation insulation = insulation();
+        Covering covering = covering();
+        Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
                 packs(packItems, pack.orElseThrow()),
                 cutoff.orElseThrow(),
-                insulation,
+                covering,
                 AirframeReading.wing(airframe.wing()),
                 tail,
                 limits,
@@ -103,7 +113,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission);
+                flight,
+                notFitted);
     }
 
     private Aerodynamics aerodynamics(ApiAirframe airframe) {
@@ -134,7 +145,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return leads.map(all -> {
             CompassTask field = CompassReading.task(
                     List.of(), compass.earthField(), compass.allowedHeadingErrorDeg(), "/compass", reading);
-            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad(), field.allowedBasis());
         });
     }
 
@@ -154,16 +165,43 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 Length.mFromMm(run.distanceMm())));
     }
 
-    private Optional<LaunchPlan> launch() {
-        ApiLaunch launch = request.mission().launch();
+    private Optional<LaunchPlan> launch(FlightWind flight) {
+        ApiLaunch launch = request.flight().launch();
         if (launch == null) {
             return Optional.empty();
         }
-        LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
+        LaunchReading launching = new LaunchReading(launch, "/flight/launch", reading);
         Optional<Launch> read = launching.read();
         double motorDelayS = launching.motorDelayS();
-        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
-        return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
+        Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
+    }
+
+    private Set<Fitting> notFitted() {
+        Set<Fitting> absent = EnumSet.noneOf(Fitting.class);
+        for (ApiFitting fitting : Reading.listed(request.notFitted())) {
+            absent.add(Fitting.valueOf(fitting.name()));
+        }
+        contradicted(
+                absent,
+                Fitting.WIRING,
+                ApiBuildReviewRequest.WIRING,
+                !Reading.listed(request.wiring()).isEmpty());
+        contradicted(
+                absent,
+                Fitting.RAILS,
+                ApiBuildReviewRequest.RAILS,
+                !Reading.listed(request.rails()).isEmpty());
+        contradicted(absent, Fitting.COMPASS, ApiBuildReviewRequest.COMPASS, request.compass() != null);
+        return absent;
+    }
+
+    private void contradicted(Set<Fitting> absent, Fitting fitting, Field<?> field, boolean given) {
+        if (given && absent.contains(fitting)) {
+            reading.fault(
+                    field.at(""), "contradiction", field.name() + " is described, and not_fitted says there is none");
+        }
     }
 
     private double systemsPowerW() {
@@ -174,6 +212,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return request.packs().stream()
                 .map(pack -> ApiPackSegment.builder()
                         .name(pack.name())
+                        .massG(pack.massG())
                         .series(pack.series())
                         .parallel(pack.parallel())
                         .cell(pack.cell())
@@ -187,10 +226,9 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
     }
 
-    private Insulation insulation() {
-        return Insulation.valueOf(
-                reading.orDefault(request.insulation(), ApiPackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
-                        .name());
+    private Covering covering() {
+        return Covering.valueOf(reading.orDefault(request.covering(), ApiPackCovering.WRAPPED, "/covering", NOT_GIVEN)
+                .name());
     }
 
     private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {
@@ -252,6 +290,12 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
+        if (run.supplyVoltageV() == null) {
+            reading.assume(
+                    ApiInstalledRun.SUPPLY_VOLTAGE_V.at(at),
+                    "the nominal voltage of the pack",
+                    "the document gives none; the drop is held against it");
+        }
         return WireReading.laid(run, run.name(), !pack, at, reading)
                 .map(laid -> new InstalledRun(
                         laid.plan(),
@@ -275,7 +319,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private void packStands(double airK) {
         if (airK < Surroundings.COLDEST_K || airK > Surroundings.HOTTEST_K) {
             reading.fault(
-                    "/mission/conditions/temperature_c",
+                    "/flight/conditions/temperature_c",
                     "outside_model",
                     String.format(
                             Locale.ROOT,
@@ -286,19 +330,22 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         }
     }
 
-    private Mission mission() {
-        ApiMission mission = request.mission();
-        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.HEADWIND_M_PER_S);
-        Double packC = mission.packTemperatureC();
-        Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+    private PlannedFlight flight() {
+        ApiPlannedFlight flight = request.flight();
+        double headwindMPerS = Reading.or(flight.headwindMPerS(), ApiPlannedFlight.HEADWIND_M_PER_S);
+        Double packC = flight.packTemperatureC();
+        Conditions conditions = FlightReading.conditions(flight.conditions(), "/flight/conditions", reading);
         packStands(conditions.air().temperatureK());
-        return new Mission(
+        double reserve = FlightReading.reserveFraction(flight.reservePercent(), "/flight", reading);
+        List<Leg> legs =
+                FlightReading.legs(flight.legs(), flight.airspeedMPerS(), headwindMPerS, "/flight/legs", reading);
+        return new PlannedFlight(
                 conditions,
                 packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                 headwindMPerS,
-                FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
-                Reading.optional(mission.airspeedMPerS()),
-                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
-                launch());
+                reserve,
+                Reading.optional(flight.airspeedMPerS()),
+                legs,
+                launch(FlightWind.of(headwindMPerS, legs)));
     }
 }
