@@ -33,10 +33,12 @@ final class LaunchCautions {
                             + " is not stopped by hand.");
         }
         if (launch instanceof Launch.Bungee) {
-            return List.of("A stretched cord maims when cord, hook or anchor lets go: check them before each launch, prove"
-                    + " the anchor above the peak force, tether the hook, and keep everyone out of line.");
+            return List.of(
+                    "A stretched cord maims when cord, hook or anchor lets go: check them before each launch, prove"
+                            + " the anchor above the peak force, tether the hook, and keep everyone out of line.");
         }
-        return List.of("A loaded catapult is a weapon: lock it until everyone is clear of rail and line of flight, and check"
-                + " hook, carriage and release before each launch.");
+        return List.of(
+                "A loaded catapult is a weapon: lock it until everyone is clear of rail and line of flight, and check"
+                        + " hook, carriage and release before each launch.");
     }
 }
