@@ -2,6 +2,7 @@ package trestle.binding;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Optional;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /** Says what a name that is not known was probably meant to be. */
@@ -24,6 +25,10 @@ public final class Nearest {
      * @return the clause
      */
     public static String to(String name, Collection<String> known, String what) {
+        Optional<String> renamed = Renamed.now(name, known);
+        if (renamed.isPresent()) {
+            return name + " is now " + renamed.get();
+        }
         JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
         String said = shortened(name) + " is not " + what;
         return known.stream()

@@ -41,9 +41,12 @@ public final class JudgementWriting {
         judgement
                 .assumptions()
                 .forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
+        List<ApiFinding> findings = new ArrayList<>();
+        judgement.findings().forEach(finding -> findings.add(write(finding, place)));
+        NotJudged.of(judgement.checks(), place).ifPresent(findings::add);
         return of(
                 judgement.checks().stream().map(c -> write(c, place)).toList(),
-                judgement.findings().stream().map(f -> write(f, place)).toList(),
+                findings,
                 assumptions,
                 cautions,
                 models);

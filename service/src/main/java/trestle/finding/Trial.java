@@ -22,6 +22,7 @@ public final class Trial {
     private Outcome outcome;
     private OptionalDouble value = OptionalDouble.empty();
     private String unit = "";
+    private boolean placed;
     private Held held;
     private Held reported;
 
@@ -43,6 +44,19 @@ public final class Trial {
         value = OptionalDouble.of(judged);
         unit = in;
         return this;
+    }
+
+    /**
+     * The place that is judged, counted from an origin that is anyone's choice, so that a share of its limit would mean
+     * nothing: no margin is told.
+     *
+     * @param judged the place
+     * @param in its unit as printed
+     * @return this
+     */
+    public Trial place(double judged, String in) {
+        placed = true;
+        return of(judged, in);
     }
 
     /**
@@ -130,6 +144,22 @@ public final class Trial {
     }
 
     /**
+     * Stops without a sentence of its own: the check that found the cause has said it.
+     *
+     * @param broken whether
+     * @return this
+     */
+    public Trial stopAsSaid(boolean broken) {
+        if (broken && outcome == null) {
+            outcome = Outcome.STOP;
+            if (held != null) {
+                reported = held;
+            }
+        }
+        return this;
+    }
+
+    /**
      * Asks for attention.
      *
      * @param broken whether
@@ -153,6 +183,18 @@ public final class Trial {
      */
     public Trial noteIf(boolean broken, String code, String sentence, Object... values) {
         return decide(broken, Severity.NOTE, code, sentence, values);
+    }
+
+    /**
+     * Takes a grade without a sentence, where the finding of another check already says it: one cause, one finding.
+     *
+     * @param broken whether
+     * @param severity the grade
+     * @return this
+     */
+    public Trial asSaid(boolean broken, Severity severity) {
+        grade(broken, severity);
+        return this;
     }
 
     /**
@@ -223,18 +265,25 @@ public final class Trial {
     }
 
     private Trial decide(boolean broken, Severity severity, String code, String sentence, Object... values) {
-        if (broken && outcome == null) {
-            outcome = switch (severity) {
-                case STOP -> Outcome.STOP;
-                case ATTENTION -> Outcome.ATTENTION;
-                case NOTE -> Outcome.PASSED;
-            };
-            if (held != null) {
-                reported = held;
-            }
+        if (grade(broken, severity)) {
             findings.add(finding(severity, code, sentence, values));
         }
         return this;
+    }
+
+    private boolean grade(boolean broken, Severity severity) {
+        if (!broken || outcome != null) {
+            return false;
+        }
+        outcome = switch (severity) {
+            case STOP -> Outcome.STOP;
+            case ATTENTION -> Outcome.ATTENTION;
+            case NOTE -> Outcome.PASSED;
+        };
+        if (held != null) {
+            reported = held;
+        }
+        return true;
     }
 
     private Finding finding(Severity severity, String code, String sentence, Object... values) {
@@ -243,7 +292,7 @@ public final class Trial {
     }
 
     private OptionalDouble margin() {
-        if (value.isEmpty() || reported == null || reported.limit() == 0) {
+        if (placed || value.isEmpty() || reported == null || reported.limit() == 0) {
             return OptionalDouble.empty();
         }
         double room = reported.side() == Side.AT_MOST

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param targetArmM the target, m aft of the datum
  * @param alone each movable item moved alone, in the order of the list
  * @param together all movable items moved; empty without one
- * @param ballast masses at the foremost and the aftmost item, where that can help
+ * @param ballast masses at the places that the aircraft has, the least first, where that can help
  */
 public record Aim(double targetArmM, List<Move> alone, Optional<JointMove> together, List<Ballast> ballast) {
     /** Copies the lists. */

@@ -20,15 +20,19 @@ public enum BalancePart {
     TAIL,
     /** Where the tail's quarter chord lies. */
     TAIL_ARM,
+    /** How high the tail stands. */
+    TAIL_HEIGHT,
+    /** The dihedral of a V-tail. */
+    TAIL_DIHEDRAL,
     /** The fuselage's share in the neutral point. */
     FUSELAGE_SHIFT,
-    /** Greatest mass. */
+    /** Maximum take-off mass. */
     MAXIMUM_TAKEOFF_MASS,
-    /** Foremost CG. */
+    /** Forward limit of the CG. */
     FORWARD_LIMIT,
-    /** Aftmost CG. */
+    /** Aft limit of the CG. */
     AFT_LIMIT,
-    /** Greatest lateral CG. */
+    /** Lateral limit of the CG. */
     LATERAL_LIMIT,
     /** Where the CG should be. */
     TARGET

@@ -1,6 +1,7 @@
 package trestle.massbalance;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Mass, CG, inertia and moments from a list of items. */
 public final class BuildUp {
@@ -70,24 +71,35 @@ public final class BuildUp {
     }
 
     /**
-     * Inertia of point items about the CG: {@code Ixx = Σ m (y² + z²)} and so on, distances from
-     * the CG.
+     * Inertia about the CG: {@code Ixx = Σ (own + m (y² + z²))} and so on, distances from the CG; what is not spread is a
+     * point.
      *
-     * @param items at least one
-     * @param centre their mass and CG
-     * @return moments of inertia
+     * @param task the aircraft
+     * @param centre mass and CG of its items
+     * @return moments of inertia; empty unless an item is spread over the wing, which has most of the roll inertia
      */
-    public static Inertia inertia(List<Item> items, Centre centre) {
-        double xx = 0;
-        double yy = 0;
-        double zz = 0;
-        for (Item item : items) {
-            PointMass point = item.pointMass();
-            xx += point.massKg() * square(point.armM() - centre.armM());
-            yy += point.massKg() * square(point.lateralM() - centre.lateralM());
-            zz += point.massKg() * square(point.verticalM() - centre.verticalM());
+    public static Optional<Inertia> inertia(BalanceTask task, Centre centre) {
+        if (task.items().stream().noneMatch(i -> i.spread().orElse(null) instanceof Spread.OverWing)) {
+            return Optional.empty();
         }
-        return new Inertia(yy + zz, xx + zz, xx + yy);
+        Wing wing = task.wing().orElse(null);
+        Tail tail = task.tail().orElse(null) instanceof Tail behind ? behind : null;
+        double roll = 0;
+        double pitch = 0;
+        double yaw = 0;
+        for (Item item : task.items()) {
+            PointMass point = item.pointMass();
+            double xx = point.massKg() * square(point.armM() - centre.armM());
+            double yy = point.massKg() * square(point.lateralM() - centre.lateralM());
+            double zz = point.massKg() * square(point.verticalM() - centre.verticalM());
+            Inertia own = item.spread()
+                    .map(spread -> SpreadInertia.of(spread, point.massKg(), wing, tail))
+                    .orElse(Inertia.NONE);
+            roll += own.rollKgM2() + yy + zz;
+            pitch += own.pitchKgM2() + xx + zz;
+            yaw += own.yawKgM2() + xx + yy;
+        }
+        return Optional.of(new Inertia(roll, pitch, yaw));
     }
 
     private static double square(double value) {

@@ -1,24 +1,31 @@
 package trestle.massbalance;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** What to move, or what to add, to bring the CG to a target. */
 final class Corrections {
+    /** More ballast than this makes another aircraft; common practice, no source. */
+    static final double MOST_BALLAST_FRACTION = 0.25;
+
+    /** Places nearer than this are one. */
+    private static final double ONE_PLACE_M = 0.001;
+
     private Corrections() {}
 
     /**
      * All ways to a target.
      *
      * @param items the aircraft
+     * @param tail its tail, where there is one
      * @param centre its mass and CG
      * @param targetArmM the target, m
      * @return the ways
      */
-    static Aim towards(List<Item> items, Centre centre, double targetArmM) {
+    static Aim towards(List<Item> items, Optional<Tail> tail, Centre centre, double targetArmM) {
         List<Integer> movable = IntStream.range(0, items.size())
                 .filter(index -> items.get(index).travel().isPresent())
                 .boxed()
@@ -30,7 +37,7 @@ final class Corrections {
                 targetArmM,
                 alone,
                 movable.isEmpty() ? Optional.empty() : Optional.of(together(items, movable, centre, targetArmM)),
-                ballast(items, centre, targetArmM));
+                ballast(items, tail, centre, targetArmM));
     }
 
     private static Move alone(Item item, int index, Centre centre, double targetArmM) {
@@ -90,24 +97,32 @@ final class Corrections {
     /** An item that stands outside its travel may stay there. */
     private static double withinTravel(Item item, double byM) {
         Travel travel = item.travel().orElseThrow();
-        double foremost = Math.min(0, travel.fromM() - item.armM());
-        double aftmost = Math.max(0, travel.toM() - item.armM());
-        return Math.max(foremost, Math.min(aftmost, byM));
+        double forward = Math.min(0, travel.fromM() - item.armM());
+        double aft = Math.max(0, travel.toM() - item.armM());
+        return Math.max(forward, Math.min(aft, byM));
     }
 
-    private static List<Ballast> ballast(List<Item> items, Centre centre, double targetArmM) {
-        double foremost = items.stream().mapToDouble(Item::armM).min().orElseThrow();
-        double aftmost = items.stream().mapToDouble(Item::armM).max().orElseThrow();
-        return Stream.of(foremost, aftmost)
-                .distinct()
-                .filter(armM -> Math.abs(armM - targetArmM) > MassBalance.ROUNDING_M)
-                .map(armM -> ballastAt(armM, centre, targetArmM))
-                .filter(ballast -> ballast.massKg() > MassBalance.ROUNDING_KG)
-                .toList();
+    /** The places that the aircraft has: its most forward and most aft item, and the tail. */
+    private static List<Ballast> ballast(List<Item> items, Optional<Tail> tail, Centre centre, double targetArmM) {
+        List<Place> places = new ArrayList<>();
+        Item forward =
+                items.stream().min(Comparator.comparingDouble(Item::armM)).orElseThrow();
+        Item aft = items.stream().max(Comparator.comparingDouble(Item::armM)).orElseThrow();
+        places.add(new Place(forward.name(), forward.armM()));
+        places.add(new Place(aft.name(), aft.armM()));
+        tail.ifPresent(t -> places.add(new Place("tail", t.quarterChordArmM())));
+        List<Ballast> ballast = new ArrayList<>();
+        for (Place place : places) {
+            boolean helps = Math.abs(place.armM() - targetArmM) > MassBalance.ROUNDING_M;
+            double massKg = helps ? CgShift.ballastKg(centre.massKg(), centre.armM(), targetArmM, place.armM()) : 0;
+            boolean told = ballast.stream().anyMatch(b -> Math.abs(b.armM() - place.armM()) < ONE_PLACE_M);
+            if (!told && massKg > MassBalance.ROUNDING_KG && massKg <= MOST_BALLAST_FRACTION * centre.massKg()) {
+                ballast.add(new Ballast(place.name(), place.armM(), massKg, centre.massKg() + massKg));
+            }
+        }
+        ballast.sort(Comparator.comparingDouble(Ballast::massKg));
+        return ballast;
     }
 
-    private static Ballast ballastAt(double armM, Centre centre, double targetArmM) {
-        double massKg = CgShift.ballastKg(centre.massKg(), centre.armM(), targetArmM, armM);
-        return new Ballast(armM, massKg, centre.massKg() + massKg);
-    }
+    private record Place(String name, double armM) {}
 }

@@ -17,6 +17,7 @@ import trestle.numeric.ImpossibleValue;
  * @param massToleranceKg bound on the error of one piece's mass, kg; 0 for exact
  * @param armToleranceM bound on the error of the arm, m; 0 for exact
  * @param travel where it can be moved to; empty for an item that stays
+ * @param spread how its mass is spread; empty for a point
  */
 public record Item(
         String name,
@@ -27,7 +28,8 @@ public record Item(
         OptionalDouble verticalM,
         double massToleranceKg,
         double armToleranceM,
-        Optional<Travel> travel) {
+        Optional<Travel> travel,
+        Optional<Spread> spread) {
     /** Checks the physics. */
     public Item {
         Guard.present("name", name);
@@ -41,6 +43,43 @@ public record Item(
         Guard.notNegative("massToleranceKg", massToleranceKg);
         Guard.notNegative("armToleranceM", armToleranceM);
         Guard.present("travel", travel);
+        Guard.present("spread", spread);
+    }
+
+    /**
+     * An item that is a point.
+     *
+     * @param name what it is called
+     * @param quantityCount pieces, 1 or more
+     * @param massKg mass of one piece, kg, above 0
+     * @param armM its own CG aft of the datum, m
+     * @param lateralM its own CG right of the plane of symmetry, m; empty where nobody measured it
+     * @param verticalM its own CG above the reference line, m; empty where nobody measured it
+     * @param massToleranceKg bound on the error of one piece's mass, kg; 0 for exact
+     * @param armToleranceM bound on the error of the arm, m; 0 for exact
+     * @param travel where it can be moved to; empty for an item that stays
+     */
+    public Item(
+            String name,
+            int quantityCount,
+            double massKg,
+            double armM,
+            OptionalDouble lateralM,
+            OptionalDouble verticalM,
+            double massToleranceKg,
+            double armToleranceM,
+            Optional<Travel> travel) {
+        this(
+                name,
+                quantityCount,
+                massKg,
+                armM,
+                lateralM,
+                verticalM,
+                massToleranceKg,
+                armToleranceM,
+                travel,
+                Optional.empty());
     }
 
     /**
@@ -71,7 +110,16 @@ public record Item(
      */
     public Item movedTo(double newArmM) {
         return new Item(
-                name, quantityCount, massKg, newArmM, lateralM, verticalM, massToleranceKg, armToleranceM, travel);
+                name,
+                quantityCount,
+                massKg,
+                newArmM,
+                lateralM,
+                verticalM,
+                massToleranceKg,
+                armToleranceM,
+                travel,
+                spread);
     }
 
     /**

@@ -1,9 +1,8 @@
 package trestle.massbalance;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Severity;
@@ -14,220 +13,222 @@ import trestle.units.Mass;
 
 /** The checks of mass and CG against their limits; inside by less than the tolerance is not yet inside. */
 final class LimitChecks {
+    private static final Subject MASS = Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS);
     private static final Subject FORWARD = Subject.of(BalancePart.FORWARD_LIMIT);
     private static final Subject AFT = Subject.of(BalancePart.AFT_LIMIT);
     private static final Subject LATERAL = Subject.of(BalancePart.LATERAL_LIMIT);
 
-    private final Optional<Limits> limits;
-    private final OptionalDouble forwardM;
-    private final OptionalDouble aftM;
+    private final Situation found;
+    private final String remedy;
 
-    private LimitChecks(Optional<Limits> limits, Optional<Planform> planform) {
-        this.limits = limits;
-        this.forwardM = place(limits.flatMap(Limits::forward), planform);
-        this.aftM = place(limits.flatMap(Limits::aft), planform);
+    private LimitChecks(Situation found, String remedy) {
+        this.found = found;
+        this.remedy = remedy;
     }
 
-    static void judge(
-            Optional<Limits> limits,
-            Optional<Planform> planform,
-            List<Standing> standings,
-            boolean marginKnown,
-            boolean lopsided,
-            Judge judge) {
-        LimitChecks checks = new LimitChecks(limits, planform);
+    /** The CG needs a range or a static margin, so its range is essential where no static margin is known. */
+    static void judge(Situation found, String remedy, Judge judge) {
+        LimitChecks checks = new LimitChecks(found, remedy);
+        judge.essential("takeoff-mass", "take-off mass against its limit", MASS, checks::mass);
         judge.check("cg-limits", "order of the CG's limits", FORWARD, checks::order);
-        boolean lateralKnown = standings.stream().anyMatch(s -> s.lateral().isPresent());
-        for (Standing standing : standings) {
-            String of = standing.source().isPresent() ? " of the weighed aircraft" : "";
-            Subject mass = standing.about(BalancePart.MAXIMUM_TAKEOFF_MASS);
-            judge.essential("takeoff-mass", "take-off mass" + of, mass, trial -> checks.mass(trial, standing));
-            edge(
-                    judge,
-                    !marginKnown,
-                    "cg-forward",
-                    "CG against the forward limit" + of,
-                    standing.about(BalancePart.FORWARD_LIMIT),
-                    trial -> checks.edge(trial, standing, Edge.FORWARD));
-            edge(
-                    judge,
-                    !marginKnown,
-                    "cg-aft",
-                    "CG against the aft limit" + of,
-                    standing.about(BalancePart.AFT_LIMIT),
-                    trial -> checks.edge(trial, standing, Edge.AFT));
-            edge(
-                    judge,
-                    lopsided,
-                    "cg-lateral",
-                    "lateral CG" + of,
-                    standing.about(BalancePart.LATERAL_LIMIT),
-                    trial -> checks.lateral(trial, standing, lateralKnown));
-        }
-    }
-
-    private static void edge(
-            Judge judge, boolean essential, String code, String about, Subject subject, Consumer<Trial> trial) {
-        if (essential) {
-            judge.essential(code, about, subject, trial);
+        String range = "CG against its range";
+        if (found.marginFraction().isPresent()) {
+            judge.check("cg-range", range, FORWARD, checks::range);
         } else {
-            judge.check(code, about, subject, trial);
+            judge.essential("cg-range", range, FORWARD, checks::range);
+        }
+        String lateral = "lateral CG against its limit";
+        if (found.lopsided() || found.lateralLimitM().isPresent()) {
+            judge.essential("cg-lateral", lateral, LATERAL, checks::lateral);
+        } else {
+            judge.check("cg-lateral", lateral, LATERAL, checks::lateral);
         }
     }
 
-    /**
-     * The arm of a limit.
-     *
-     * @param limit the limit
-     * @param planform the wing
-     * @return arm, m; empty where there is no limit or it needs a wing that is not there
-     */
-    static OptionalDouble place(Optional<Station> limit, Optional<Planform> planform) {
-        return limit.isPresent() ? limit.get().armM(planform, Optional.empty()) : OptionalDouble.empty();
-    }
-
-    private void order(Trial trial) {
-        if (forwardM.isEmpty() || aftM.isEmpty()) {
-            trial.notJudged(FORWARD, AFT);
-            return;
-        }
-        double forwardMm = Length.mmFromM(forwardM.getAsDouble());
-        double aftMm = Length.mmFromM(aftM.getAsDouble());
-        trial.of(forwardMm, "mm")
-                .atMost(aftMm, Basis.REQUEST)
-                .stopIf(
-                        forwardM.getAsDouble() > aftM.getAsDouble(),
-                        "limits-crossed",
-                        "The forward limit at %.1f mm lies behind the aft limit at %.1f mm, so no CG meets both.",
-                        forwardMm,
-                        aftMm);
-    }
-
-    private void mass(Trial trial, Standing standing) {
-        OptionalDouble most = limits.map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
+    private void mass(Trial trial) {
+        OptionalDouble most = found.maximumTakeoffMassKg();
         if (most.isEmpty()) {
-            trial.notJudged(Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS));
+            trial.notJudged(MASS);
             return;
         }
-        double massG = Mass.gFromKg(standing.massKg());
-        double limitG = Mass.gFromKg(most.getAsDouble());
-        double spareKg = most.getAsDouble() - standing.massKg();
-        trial.of(massG, "g")
-                .atMost(limitG, Basis.REQUEST)
+        Centre centre = found.centre();
+        double limitKg = most.getAsDouble();
+        double spareKg = limitKg - centre.massKg();
+        String mass = Said.g(centre.massKg(), limitKg);
+        String limit = Said.g(limitKg, centre.massKg());
+        trial.of(Mass.gFromKg(centre.massKg()), "g")
+                .atMost(Mass.gFromKg(limitKg), Basis.REQUEST)
                 .stopIf(
                         spareKg < -MassBalance.ROUNDING_KG,
                         "mass-over-limit",
-                        "%s mass of %.0f g is %.0f g over the greatest take-off mass of %.0f g.",
-                        standing.called(),
-                        massG,
-                        massG - limitG,
-                        limitG)
+                        "The %stake-off mass of %s g is %s above the limit of %s g: take out as much.",
+                        weighed(),
+                        mass,
+                        Said.mass(spareKg),
+                        limit)
                 .attentionIf(
-                        spareKg < standing.massToleranceKg() - MassBalance.ROUNDING_KG,
+                        spareKg < centre.massToleranceKg() - MassBalance.ROUNDING_KG,
                         "mass-near-limit",
-                        "%s mass of %.0f g keeps under the greatest take-off mass of %.0f g by less than its tolerance"
-                                + " of %.0f g.",
-                        standing.called(),
-                        massG,
-                        limitG,
-                        Mass.gFromKg(standing.massToleranceKg()));
+                        "The %stake-off mass of %s g is below the limit of %s g by less than its own tolerance of %s:"
+                                + " %s.",
+                        weighed(),
+                        mass,
+                        limit,
+                        Said.mass(centre.massToleranceKg()),
+                        found.weighed().isPresent() ? "take out as much" : "weigh the aircraft");
     }
 
-    private void edge(Trial trial, Standing standing, Edge edge) {
-        OptionalDouble limitM = edge == Edge.FORWARD ? forwardM : aftM;
-        if (limitM.isEmpty() || standing.arm().isEmpty()) {
-            trial.notJudged(Subject.of(edge.part));
+    private String weighed() {
+        return found.weighed().isPresent() ? "weighed " : "";
+    }
+
+    private void order(Trial trial) {
+        OptionalDouble forwardM = found.forwardM();
+        OptionalDouble aftM = found.aftM();
+        if (forwardM.isEmpty() || aftM.isEmpty()) {
+            trial.notJudged(missingEnds().toArray(Subject[]::new));
             return;
         }
-        double armM = standing.arm().get();
-        double limit = limitM.getAsDouble();
-        double insideM = edge == Edge.FORWARD ? armM - limit : limit - armM;
-        Trial held = trial.of(Length.mmFromM(armM), "mm");
-        if (edge == Edge.FORWARD) {
-            held.atLeast(Length.mmFromM(limit), Basis.REQUEST);
-        } else {
-            held.atMost(Length.mmFromM(limit), Basis.REQUEST);
-        }
-        say(trial, standing, edge, insideM, standing.armToleranceM(), armM, limit);
+        trial.place(Length.mmFromM(forwardM.getAsDouble()), "mm")
+                .atMost(Length.mmFromM(aftM.getAsDouble()), Basis.REQUEST)
+                .stopIf(
+                        forwardM.getAsDouble() > aftM.getAsDouble(),
+                        "limits-crossed",
+                        "The forward limit at %s mm lies aft of the aft limit at %s mm, so no CG meets both: correct one"
+                                + " of them.",
+                        Said.mm(forwardM.getAsDouble(), aftM.getAsDouble()),
+                        Said.mm(aftM.getAsDouble(), forwardM.getAsDouble()));
     }
 
-    private void lateral(Trial trial, Standing standing, boolean known) {
-        OptionalDouble most = limits.map(Limits::lateralM).orElse(OptionalDouble.empty());
-        if (most.isEmpty()) {
-            trial.notJudged(LATERAL);
-        } else if (!known && standing.source().isEmpty()) {
-            trial.notJudged(
-                    List.of(Subject.of(BalancePart.ITEMS)),
-                    Severity.ATTENTION,
-                    "lateral-limit-unchecked",
-                    "The lateral limit was not checked, as no item has a lateral place and no weighing"
-                            + " on three supports tells one.");
-        } else if (standing.lateral().isEmpty()) {
-            trial.notJudged(Subject.of(BalancePart.ITEMS));
-        } else {
-            double atM = standing.lateral().get();
-            double limitM = most.getAsDouble();
-            trial.of(Length.mmFromM(atM), "mm").atMost(Length.mmFromM(limitM), Basis.REQUEST);
-            say(trial, standing, Edge.LATERAL, limitM - Math.abs(atM), standing.lateralToleranceM(), atM, limitM);
+    private List<Subject> missingEnds() {
+        List<Subject> missing = new ArrayList<>();
+        if (found.forwardM().isEmpty()) {
+            missing.add(FORWARD);
         }
+        if (found.aftM().isEmpty()) {
+            missing.add(AFT);
+        }
+        return missing;
     }
 
-    private static void say(
-            Trial trial, Standing standing, Edge edge, double insideM, double toleranceM, double atM, double limitM) {
-        double atMm = Length.mmFromM(atM);
-        double limitMm = Length.mmFromM(limitM);
-        trial.stopIf(
-                        insideM < -MassBalance.ROUNDING_M,
-                        edge.overCode,
-                        edge.over,
-                        standing.called(),
-                        atMm,
-                        Length.mmFromM(-insideM),
-                        limitMm)
+    /** The nearer end decides; an end that is not given leaves the CG unjudged unless the other is passed. */
+    private void range(Trial trial) {
+        OptionalDouble forwardM = found.forwardM();
+        OptionalDouble aftM = found.aftM();
+        boolean crossed = forwardM.isPresent() && aftM.isPresent() && !found.hasRange();
+        if (found.insideRangeM().isPresent() && !crossed) {
+            double armM = found.centre().armM();
+            boolean forward = forwardM.isPresent()
+                    && (aftM.isEmpty() || armM - forwardM.getAsDouble() <= aftM.getAsDouble() - armM);
+            if (forward) {
+                forward(trial, armM, forwardM.getAsDouble());
+            } else {
+                aft(trial, armM, aftM.getAsDouble());
+            }
+        }
+        if (crossed
+                || missingEnds().isEmpty()
+                || found.marginFraction().isPresent() && missingEnds().size() == 1) {
+            trial.asSaid(crossed, Severity.STOP);
+            return;
+        }
+        List<Subject> give = missingEnds();
+        if (found.marginFraction().isEmpty()) {
+            give.addAll(StabilityChecks.missing(found));
+        }
+        trial.notJudged(give.toArray(Subject[]::new));
+    }
+
+    private void forward(Trial trial, double armM, double limitM) {
+        trial.at(FORWARD)
+                .place(Length.mmFromM(armM), "mm")
+                .atLeast(Length.mmFromM(limitM), Basis.REQUEST)
+                .stopIf(
+                        armM - limitM < -MassBalance.ROUNDING_M,
+                        "cg-forward-of-limit",
+                        "The %sCG at %s mm is %s forward of the forward limit at %s mm%s.",
+                        weighed(),
+                        Said.mm(armM, limitM),
+                        Said.distance(limitM - armM),
+                        Said.mm(limitM, armM),
+                        remedy)
                 .attentionIf(
-                        insideM < toleranceM - MassBalance.ROUNDING_M,
-                        edge.nearCode,
-                        edge.near,
-                        standing.called(),
-                        atMm,
-                        limitMm,
-                        Length.mmFromM(toleranceM));
+                        found.nearOrOutsideRange(),
+                        "cg-near-forward-limit",
+                        "The %sCG at %s mm is aft of the forward limit at %s mm by less than its tolerance of %s%s.",
+                        weighed(),
+                        Said.mm(armM, limitM),
+                        Said.mm(limitM, armM),
+                        Said.distance(found.centre().armToleranceM()),
+                        remedy);
     }
 
-    /** The sides a CG can leave its range by, and how to say so. */
-    private enum Edge {
-        FORWARD(
-                BalancePart.FORWARD_LIMIT,
-                "cg-ahead-of-limit",
-                "%s CG at %.1f mm is %.1f mm ahead of the forward limit at %.1f mm.",
-                "cg-near-forward-limit",
-                "%s CG at %.1f mm is behind the forward limit at %.1f mm by less than its tolerance of %.1f mm."),
-        AFT(
-                BalancePart.AFT_LIMIT,
-                "cg-behind-limit",
-                "%s CG at %.1f mm is %.1f mm behind the aft limit at %.1f mm.",
-                "cg-near-aft-limit",
-                "%s CG at %.1f mm is ahead of the aft limit at %.1f mm by less than its tolerance of %.1f mm."),
-        LATERAL(
-                BalancePart.LATERAL_LIMIT,
-                "cg-lateral-over-limit",
-                "%s CG at %.1f mm from the centre plane is %.1f mm outside the lateral limit of %.1f mm.",
-                "cg-near-lateral-limit",
-                "%s CG at %.1f mm from the centre plane is inside the lateral limit of %.1f mm by"
-                        + " less than its tolerance of %.1f mm.");
+    private void aft(Trial trial, double armM, double limitM) {
+        trial.at(AFT)
+                .place(Length.mmFromM(armM), "mm")
+                .atMost(Length.mmFromM(limitM), Basis.REQUEST)
+                .stopIf(
+                        limitM - armM < -MassBalance.ROUNDING_M,
+                        "cg-aft-of-limit",
+                        "The %sCG at %s mm is %s aft of the aft limit at %s mm%s.",
+                        weighed(),
+                        Said.mm(armM, limitM),
+                        Said.distance(armM - limitM),
+                        Said.mm(limitM, armM),
+                        remedy)
+                .attentionIf(
+                        found.nearOrOutsideRange(),
+                        "cg-near-aft-limit",
+                        "The %sCG at %s mm is forward of the aft limit at %s mm by less than its tolerance of %s%s.",
+                        weighed(),
+                        Said.mm(armM, limitM),
+                        Said.mm(limitM, armM),
+                        Said.distance(found.centre().armToleranceM()),
+                        remedy);
+    }
 
-        private final BalancePart part;
-        private final String overCode;
-        private final String over;
-        private final String nearCode;
-        private final String near;
-
-        Edge(BalancePart part, String overCode, String over, String nearCode, String near) {
-            this.part = part;
-            this.overCode = overCode;
-            this.over = over;
-            this.nearCode = nearCode;
-            this.near = near;
+    private void lateral(Trial trial) {
+        OptionalDouble most = found.lateralLimitM();
+        if (most.isEmpty() || !found.tellsLateral()) {
+            trial.notJudged(most.isEmpty() ? LATERAL : Subject.of(BalancePart.ITEMS));
+            return;
         }
+        double atM = found.centre().lateralM();
+        double limitM = most.getAsDouble();
+        double insideM = limitM - Math.abs(atM);
+        String side = atM < 0 ? "left" : "right";
+        trial.of(Length.mmFromM(Math.abs(atM)), "mm")
+                .atMost(Length.mmFromM(limitM), Basis.REQUEST)
+                .stopIf(
+                        insideM < -MassBalance.ROUNDING_M,
+                        "cg-lateral-over-limit",
+                        "The %sCG lies %s mm to the %s of the plane of symmetry, %s beyond the limit of %s mm%s.",
+                        weighed(),
+                        Said.mm(Math.abs(atM), limitM),
+                        side,
+                        Said.distance(insideM),
+                        Said.mm(limitM, Math.abs(atM)),
+                        tipBallast(atM))
+                .attentionIf(
+                        insideM < found.centre().lateralToleranceM() - MassBalance.ROUNDING_M,
+                        "cg-near-lateral-limit",
+                        "The %sCG lies %s mm to the %s of the plane of symmetry, inside the limit of %s mm by less than its"
+                                + " tolerance of %s%s.",
+                        weighed(),
+                        Said.mm(Math.abs(atM), limitM),
+                        side,
+                        Said.mm(limitM, Math.abs(atM)),
+                        Said.distance(found.centre().lateralToleranceM()),
+                        tipBallast(atM));
+    }
+
+    /** What would bring the lateral CG to the plane of symmetry, at the tip of the other wing. */
+    private String tipBallast(double atM) {
+        return found.planform()
+                .map(wing -> Judge.text(
+                        "; %s at the %s wing tip would balance it",
+                        Said.mass(found.centre().massKg() * Math.abs(atM) / (wing.spanM() / 2)),
+                        atM < 0 ? "right" : "left"))
+                .orElse("");
     }
 }

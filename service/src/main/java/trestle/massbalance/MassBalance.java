@@ -1,11 +1,8 @@
 package trestle.massbalance;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.finding.Judge;
-import trestle.finding.Subject;
 
 /** Mass and balance of an aircraft, from its list of items and what else is known of it. */
 public final class MassBalance {
@@ -24,78 +21,37 @@ public final class MassBalance {
      * @return its balance
      */
     public static Balance of(BalanceTask task) {
-        Centre centre = BuildUp.centre(task.items());
-        Optional<Planform> planform = task.wing().map(Planform::of);
-        Optional<NeutralPoint> neutralPoint =
-                planform.flatMap(wing -> task.tail().flatMap(t -> NeutralPoint.of(wing, t)));
-        Optional<Weighed> weighed = task.weighing().flatMap(w -> Scales.read(w, centre));
-        List<Standing> standings = standings(task.items(), centre, weighed);
+        Situation found = Situation.of(task);
         Judge judge = new Judge();
-        BalanceAssumptions.of(task, neutralPoint, judge);
-        WeighingChecks.judge(task.weighing(), weighed, centre, judge);
-        boolean lopsided =
-                task.items().stream().anyMatch(item -> item.lateralM().orElse(0) != 0);
-        LimitChecks.judge(task.limits(), planform, standings, neutralPoint.isPresent(), lopsided, judge);
-        StabilityChecks.judge(planform, task.tail(), neutralPoint, standings, judge);
-        OptionalDouble targetM = targetM(task, planform, neutralPoint, centre, judge);
+        BalanceAssumptions.of(found, judge);
+        OptionalDouble targetM = Aiming.targetM(found, judge);
+        Optional<Tail> tail = task.tail().filter(Tail.class::isInstance).map(Tail.class::cast);
         Optional<Aim> aim = targetM.isPresent()
-                ? Optional.of(Corrections.towards(task.items(), centre, targetM.getAsDouble()))
+                ? Optional.of(Corrections.towards(task.items(), tail, found.centre(), targetM.getAsDouble()))
                 : Optional.empty();
-        TargetChecks.judge(task, aim, centre, judge);
+        String remedy = Remedy.of(aim, found.maximumTakeoffMassKg());
+        PlausibilityChecks.judge(found, judge);
+        WeighingChecks.judge(found, judge);
+        LimitChecks.judge(found, remedy, judge);
+        // One cause, one finding: what a CG outside its range asks for is said there.
+        StabilityChecks.judge(found, found.nearOrOutsideRange() ? "" : remedy, judge);
+        TargetChecks.judge(found, aim, remedy, judge);
+        Optional<Inertia> inertia = BuildUp.inertia(task, found.list());
+        PlausibilityChecks.rollInertia(inertia, found, judge);
         return new Balance(
-                centre,
-                BuildUp.moments(task.items(), centre.massKg()),
-                BuildUp.inertia(task.items(), centre),
-                planform,
-                on(planform.map(wing -> wing.macFraction(centre.armM()))),
-                on(planform.map(wing -> centre.massKg() / wing.areaM2())),
-                neutralPoint,
-                on(neutralPoint.map(point ->
-                        (point.armM() - centre.armM()) / planform.orElseThrow().meanAerodynamicChordM())),
-                weighed,
+                found.centre(),
+                found.list(),
+                BuildUp.moments(task.items(), found.list().massKg()),
+                inertia,
+                found.planform(),
+                found.cgMacFraction(),
+                on(found.planform().map(wing -> found.centre().massKg() / wing.areaM2())),
+                found.neutralPoint(),
+                found.marginFraction(),
+                found.marginToleranceFraction(),
+                found.weighed(),
                 aim,
                 judge.judgement());
-    }
-
-    private static List<Standing> standings(List<Item> items, Centre centre, Optional<Weighed> weighed) {
-        List<Standing> standings = new ArrayList<>();
-        standings.add(
-                Standing.of(centre, items.stream().anyMatch(i -> i.lateralM().isPresent())));
-        weighed.ifPresent(scales -> standings.add(Standing.of(scales)));
-        return standings;
-    }
-
-    /**
-     * The target's arm. Where none is asked for and the CG is not well inside its limits, the
-     * middle between them.
-     */
-    private static OptionalDouble targetM(
-            BalanceTask task,
-            Optional<Planform> planform,
-            Optional<NeutralPoint> neutralPoint,
-            Centre centre,
-            Judge judge) {
-        if (task.target().isPresent()) {
-            return task.target().get().armM(planform, neutralPoint);
-        }
-        OptionalDouble forwardM = LimitChecks.place(task.limits().flatMap(Limits::forward), planform);
-        OptionalDouble aftM = LimitChecks.place(task.limits().flatMap(Limits::aft), planform);
-        if (forwardM.isEmpty()
-                || aftM.isEmpty()
-                || forwardM.getAsDouble() > aftM.getAsDouble()
-                || wellInside(centre, forwardM.getAsDouble(), aftM.getAsDouble())) {
-            return OptionalDouble.empty();
-        }
-        judge.assume(
-                Subject.of(BalancePart.TARGET),
-                "the target is midway between the forward and the aft limit",
-                "the CG is not safely inside its limits and no target is given");
-        return OptionalDouble.of((forwardM.getAsDouble() + aftM.getAsDouble()) / 2);
-    }
-
-    private static boolean wellInside(Centre centre, double forwardM, double aftM) {
-        return centre.armM() - forwardM >= centre.armToleranceM() - ROUNDING_M
-                && aftM - centre.armM() >= centre.armToleranceM() - ROUNDING_M;
     }
 
     private static OptionalDouble on(Optional<Double> value) {

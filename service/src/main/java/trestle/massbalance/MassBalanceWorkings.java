@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import trestle.finding.Chain;
 import trestle.finding.Chain.Term;
 import trestle.finding.Working;
@@ -35,26 +34,26 @@ public final class MassBalanceWorkings {
      */
     public static List<Working> of(BalanceTask task, Balance balance) {
         MassBalanceWorkings workings = new MassBalanceWorkings(task, balance);
-        workings.centre();
+        workings.list();
         workings.tolerances();
+        balance.weighed().ifPresent(w -> new WeighingWorkings(workings.chain, task, balance, w).write());
         balance.planform().ifPresent(wing -> new WingWorkings(workings.chain, task, balance, wing).write());
-        workings.weighed();
+        balance.inertia().ifPresent(workings::inertia);
         workings.corrections();
         return workings.chain.lines();
     }
 
-    private void centre() {
-        chain.sum("m", "mass of all items", "g", terms(this::mass, Item::totalMassKg), BALANCE);
-        along("x", "M_x", "x_cg", "arm", Item::armM, balance.centre().armM());
+    /** Symbols of the list end in {@code _i} where the scales tell what flies. */
+    private String ofList(String symbol) {
+        return balance.weighed().isEmpty() ? symbol : symbol + "_i";
+    }
+
+    private void list() {
+        chain.sum(ofList("m"), "mass of all items", "g", terms(this::mass, Item::totalMassKg), BALANCE);
+        along("x", "M_x", "x_cg", "arm", Item::armM, balance.list().armM());
         if (task.items().stream().anyMatch(item -> item.lateralM().isPresent())) {
             ToDoubleFunction<Item> lateralM = item -> item.pointMass().lateralM();
-            along(
-                    "y",
-                    "M_y",
-                    "y_cg",
-                    "lateral place",
-                    lateralM,
-                    balance.centre().lateralM());
+            along("y", "M_y", "y_cg", "lateral place", lateralM, balance.list().lateralM());
         }
         if (task.items().stream().anyMatch(item -> item.verticalM().isPresent())) {
             ToDoubleFunction<Item> verticalM = item -> item.pointMass().verticalM();
@@ -64,7 +63,7 @@ public final class MassBalanceWorkings {
                     "z_cg",
                     "vertical place",
                     verticalM,
-                    balance.centre().verticalM());
+                    balance.list().verticalM());
         }
     }
 
@@ -76,72 +75,49 @@ public final class MassBalanceWorkings {
                         gFromKg(item) * Length.mmFromM(placeM.applyAsDouble(item))))
                 .toList();
         chain.sum(moment, "moment of all items along " + axis, "g mm", terms, BALANCE);
-        chain.step(symbol, place + " of the CG", Length.mmFromM(cgM), "mm", moment + "/m", BALANCE);
+        String meaning = place + " of the CG" + (balance.weighed().isEmpty() ? "" : " by the list");
+        chain.step(ofList(symbol), meaning, Length.mmFromM(cgM), "mm", moment + "/" + ofList("m"), BALANCE);
     }
 
     private void tolerances() {
         List<Term> ofMass = new ArrayList<>();
         List<Term> ofArm = new ArrayList<>();
-        double massG = Mass.gFromKg(balance.centre().massKg());
-        double cgMm = Length.mmFromM(balance.centre().armM());
+        double massG = Mass.gFromKg(balance.list().massKg());
+        double cgMm = Length.mmFromM(balance.list().armM());
         for (Item item : task.items()) {
             double offG = item.quantityCount() * Mass.gFromKg(item.massToleranceKg());
             double offMm = Length.mmFromM(item.armToleranceM());
             if (offG > 0) {
                 ofMass.add(new Term(Chain.number(offG) + "^2", offG * offG));
-                String lever = "((" + mm(item.armM()) + "-x_cg)*" + Chain.number(offG) + "/m)^2";
+                String lever = "((" + mm(item.armM()) + "-" + ofList("x_cg") + ")*" + Chain.number(offG) + "/"
+                        + ofList("m") + ")^2";
                 ofArm.add(new Term(lever, square((Length.mmFromM(item.armM()) - cgMm) * offG / massG)));
             }
             if (offMm > 0) {
-                String term = "(" + mass(item) + "*" + Chain.number(offMm) + "/m)^2";
+                String term = "(" + mass(item) + "*" + Chain.number(offMm) + "/" + ofList("m") + ")^2";
                 ofArm.add(new Term(term, square(gFromKg(item) * offMm / massG)));
             }
         }
         if (!ofMass.isEmpty()) {
-            double valueG = Mass.gFromKg(balance.centre().massToleranceKg());
+            double valueG = Mass.gFromKg(balance.list().massToleranceKg());
             chain.sum("V_m", "variance of the mass", "g²", ofMass, TOLERANCE);
-            chain.step("dm", "tolerance of the mass", valueG, "g", "sqrt(V_m)", TOLERANCE);
+            chain.step(ofList("dm"), "tolerance of the mass", valueG, "g", "sqrt(V_m)", TOLERANCE);
         }
         if (!ofArm.isEmpty()) {
-            double valueMm = Length.mmFromM(balance.centre().armToleranceM());
+            double valueMm = Length.mmFromM(balance.list().armToleranceM());
             chain.sum("V_x", "variance of the arm of the CG", "mm²", ofArm, TOLERANCE);
-            chain.step("dx", "tolerance of the arm", valueMm, "mm", "sqrt(V_x)", TOLERANCE);
+            chain.step(ofList("dx"), "tolerance of the arm", valueMm, "mm", "sqrt(V_x)", TOLERANCE);
         }
     }
 
-    private void weighed() {
-        if (balance.weighed().isEmpty()) {
-            return;
-        }
-        Weighed weighed = balance.weighed().get();
-        List<Support> supports = task.weighing().orElseThrow().supports();
-        String chapter = "FAA-H-8083-1B, Aircraft Weight and Balance Handbook, chapter 3";
-        String sum = supports.stream()
-                .map(s -> Chain.number(Mass.gFromKg(s.netKg())))
-                .collect(Collectors.joining("+"));
-        double massG = Mass.gFromKg(weighed.massKg());
-        chain.step("m_w", "mass on the scales, tare off", massG, "g", sum, chapter);
-        chain.step(
-                "dm_w",
-                "scales less list",
-                Mass.gFromKg(weighed.differenceFromItemsKg()),
-                "g",
-                "m_w-m",
-                Chain.ARITHMETIC);
-        if (weighed.armM().isPresent()) {
-            String moments = supports.stream()
-                    .map(s -> Chain.number(Mass.gFromKg(s.netKg())) + "*" + mm(s.armM()))
-                    .collect(Collectors.joining("+"));
-            double armMm = Length.mmFromM(weighed.armM().getAsDouble());
-            chain.step("x_w", "arm on the scales", armMm, "mm", "(" + moments + ")/m_w", chapter);
-            chain.step(
-                    "dx_w",
-                    "CG of the scales less that of the list",
-                    Length.mmFromM(weighed.differenceFromItemsM().orElseThrow()),
-                    "mm",
-                    "x_w-x_cg",
-                    Chain.ARITHMETIC);
-        }
+    private void inertia(Inertia inertia) {
+        String how =
+                "own inertia, in strips or by its closed form, and mass times squared distance from the list's CG, over all"
+                        + " items";
+        String source = "parallel axes; mass of a strip by its chord, common practice";
+        chain.found("I_xx", "moment of inertia in roll", inertia.rollKgM2(), "kg m²", how, source);
+        chain.found("I_yy", "moment of inertia in pitch", inertia.pitchKgM2(), "kg m²", how, source);
+        chain.found("I_zz", "moment of inertia in yaw", inertia.yawKgM2(), "kg m²", how, source);
     }
 
     private void corrections() {

@@ -1,100 +1,151 @@
 package trestle.massbalance;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
+import trestle.units.Length;
 import trestle.units.Share;
 
-/** The checks of the static margin against what flies well. */
+/** The checks of the CG against the wing, and of the static margin against what flies well. */
 final class StabilityChecks {
-    /** Below this a survey aircraft needs a pilot's hands; common practice, no source. */
+    /** Below this an aircraft needs a pilot's hands; common practice, no source. */
     static final double LEAST_MARGIN_FRACTION = 0.05;
 
     /** Above this elevator and trim drag run out; common practice, no source. */
     static final double GREATEST_MARGIN_FRACTION = 0.25;
 
-    private static final Subject WING = Subject.of(BalancePart.WING);
-    private static final Subject TAIL = Subject.of(BalancePart.TAIL);
+    /** Where a CG is brought that has no other target; common practice, no source. */
+    static final double USUAL_MARGIN_FRACTION = 0.1;
 
-    private final Optional<Planform> planform;
-    private final Optional<TailArrangement> tail;
-    private final Optional<NeutralPoint> neutralPoint;
+    /** No aircraft balances this many mean chords before or behind its wing; common practice, no source. */
+    static final double FAR_FROM_CHORD = 0.5;
 
-    private StabilityChecks(
-            Optional<Planform> planform, Optional<TailArrangement> tail, Optional<NeutralPoint> neutralPoint) {
-        this.planform = planform;
-        this.tail = tail;
-        this.neutralPoint = neutralPoint;
+    private static final Subject ITEMS = Subject.of(BalancePart.ITEMS);
+
+    private final Situation found;
+    private final String remedy;
+
+    private StabilityChecks(Situation found, String remedy) {
+        this.found = found;
+        this.remedy = remedy;
     }
 
-    static void judge(
-            Optional<Planform> planform,
-            Optional<TailArrangement> tail,
-            Optional<NeutralPoint> neutralPoint,
-            List<Standing> standings,
-            Judge judge) {
-        StabilityChecks checks = new StabilityChecks(planform, tail, neutralPoint);
-        if (tail.isPresent() && planform.isEmpty()) {
-            judge.note(
-                    "tail-needs-wing",
-                    TAIL,
-                    "The tail tells nothing without the wing: give the wing to get the neutral point.");
-        }
-        judge.check(
-                "tail-behind-wing", "tail behind the wing", Subject.of(BalancePart.TAIL_ARM), checks::tailBehindWing);
-        for (Standing standing : standings) {
-            String of = standing.source().isPresent() ? " of the weighed aircraft" : "";
-            Subject subject = standing.about(BalancePart.ITEMS);
-            judge.check("static-margin", "static margin" + of, subject, trial -> checks.margin(trial, standing));
-        }
+    static void judge(Situation found, String remedy, Judge judge) {
+        StabilityChecks checks = new StabilityChecks(found, remedy);
+        judge.check("cg-at-wing", "CG near the wing", ITEMS, checks::nearWing);
+        judge.check("static-margin", "static margin", ITEMS, checks::margin);
     }
 
-    private void tailBehindWing(Trial trial) {
-        if (planform.isEmpty() || tail.isEmpty()) {
-            trial.notJudged(planform.isEmpty() ? WING : TAIL);
-        } else {
-            trial.attentionIf(
-                    neutralPoint.isEmpty(),
-                    "canard-not-covered",
-                    "The tail's quarter chord lies ahead of the wing's: the neutral point of a canard is not covered,"
-                            + " so stability was not checked.");
+    /** What lacks for a static margin; nothing where the tail lies where no field helps. */
+    static List<Subject> missing(Situation found) {
+        List<Subject> missing = new ArrayList<>();
+        if (found.planform().isEmpty()) {
+            missing.add(Subject.of(BalancePart.WING));
         }
+        if (found.task().tail().isEmpty()) {
+            missing.add(Subject.of(BalancePart.TAIL));
+        }
+        return missing;
     }
 
-    private void margin(Trial trial, Standing standing) {
-        if (neutralPoint.isEmpty() || standing.arm().isEmpty()) {
-            trial.notJudged(WING, TAIL);
+    private void nearWing(Trial trial) {
+        if (found.planform().isEmpty()) {
+            trial.notJudged(Subject.of(BalancePart.WING));
             return;
         }
-        double margin = (neutralPoint.get().armM() - standing.arm().get())
-                / planform.orElseThrow().meanAerodynamicChordM();
+        double percent = Share.percentFromFraction(found.cgMacFraction().getAsDouble());
+        double far = Share.percentFromFraction(FAR_FROM_CHORD);
+        String sentence = "The CG at %.1f mm lies at %.0f %% of the mean aerodynamic chord, where no aircraft balances"
+                + " (common practice: %.0f to %.0f %%): is an arm counted from another datum, or in cm?";
+        Trial held = trial.of(percent, "%");
+        if (percent < 0) {
+            held.atLeast(-far, Basis.COMMON_PRACTICE);
+        } else {
+            held.atMost(100 + far, Basis.COMMON_PRACTICE);
+        }
+        held.stopIf(
+                found.offTheWing(),
+                "cg-off-the-wing",
+                sentence,
+                Length.mmFromM(found.centre().armM()),
+                percent,
+                -far,
+                100 + far);
+    }
+
+    private void margin(Trial trial) {
+        if (found.neutralPoint().isEmpty()) {
+            noMargin(trial);
+            return;
+        }
+        double margin = found.marginFraction().getAsDouble();
         double percent = Share.percentFromFraction(margin);
+        double tolerance =
+                Share.percentFromFraction(found.marginToleranceFraction().getAsDouble());
+        double least = Share.percentFromFraction(LEAST_MARGIN_FRACTION);
+        double most = Share.percentFromFraction(GREATEST_MARGIN_FRACTION);
+        // What is said of arms, and of a CG forward of its range, is said there.
         trial.of(percent, "%")
+                .atLeast(least, Basis.COMMON_PRACTICE)
+                .asSaid(found.offTheWing(), Severity.STOP)
                 .atLeast(0, Basis.COMPUTED)
                 .stopIf(
                         margin < 0,
                         "statically-unstable",
-                        "%s CG leaves a static margin of %.1f %% of the mean chord, below 0 %%: the"
-                                + " aircraft is unstable; move mass forward.",
-                        standing.called(),
-                        percent)
-                .atLeast(Share.percentFromFraction(LEAST_MARGIN_FRACTION), Basis.COMMON_PRACTICE)
+                        "The static margin is %s ± %.1f %% of the mean aerodynamic chord, below 0: the aircraft is"
+                                + " unstable in pitch%s.",
+                        Said.apart(percent, 0, 1),
+                        tolerance,
+                        remedy)
+                .atLeast(least, Basis.COMMON_PRACTICE)
                 .attentionIf(
                         margin < LEAST_MARGIN_FRACTION,
                         "static-margin-low",
-                        "%s CG leaves a static margin of %.1f %% of the mean chord, below 5 %%: expect a twitchy aircraft.",
-                        standing.called(),
-                        percent)
-                .atMost(Share.percentFromFraction(GREATEST_MARGIN_FRACTION), Basis.COMMON_PRACTICE)
+                        "The static margin is %s ± %.1f %% of the mean aerodynamic chord, below %.0f %% (common practice):"
+                                + " pitch will be sensitive%s.",
+                        Said.apart(percent, least, 1),
+                        tolerance,
+                        least,
+                        remedy)
+                .attentionIf(
+                        percent - tolerance < least,
+                        "static-margin-uncertain",
+                        "The static margin is %.1f ± %.1f %% of the mean aerodynamic chord, so it may be below %.0f %%"
+                                + " (common practice): begin flying with the CG %s further forward and move it aft in"
+                                + " steps.",
+                        percent,
+                        tolerance,
+                        least,
+                        Said.distance(Share.fractionFromPercent(least + tolerance - percent)
+                                * found.planform().orElseThrow().meanAerodynamicChordM()))
+                .atMost(most, Basis.COMMON_PRACTICE)
                 .attentionIf(
                         margin > GREATEST_MARGIN_FRACTION,
                         "static-margin-high",
-                        "%s CG leaves a static margin of %.1f %% of the mean chord, above 25 %%: expect"
-                                + " trim drag and little elevator left to flare.",
-                        standing.called(),
-                        percent);
+                        "The static margin is %s ± %.1f %% of the mean aerodynamic chord, above %.0f %% (common practice):"
+                                + " expect trim drag and little elevator left to flare%s.",
+                        Said.apart(percent, most, 1),
+                        tolerance,
+                        most,
+                        remedy);
+    }
+
+    private void noMargin(Trial trial) {
+        List<Subject> missing = missing(found);
+        if (missing.isEmpty()) {
+            trial.at(Subject.of(BalancePart.TAIL_ARM))
+                    .notJudged(
+                            List.of(),
+                            Severity.ATTENTION,
+                            "canard-not-covered",
+                            "The tail's quarter chord lies forward of the wing's: the neutral point of a canard is not"
+                                    + " covered here, so judge its CG by limits from its maker or from a glide test.");
+        } else {
+            trial.notJudged(missing.toArray(Subject[]::new));
+        }
     }
 }

@@ -2,114 +2,95 @@ package trestle.massbalance;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.units.Length;
-import trestle.units.Mass;
 
-/** The checks of the CG against its target, and whether what can be moved gets it there. */
+/** The checks of the CG against its target, and of what can be moved against where it stands. */
 final class TargetChecks {
     private static final Subject TARGET = Subject.of(BalancePart.TARGET);
+    private static final int MOST_NAMED = 3;
 
-    private final Optional<Target> target;
+    private final Situation found;
     private final Optional<Aim> aim;
-    private final List<Item> items;
-    private final Centre centre;
+    private final String remedy;
 
-    private TargetChecks(Optional<Target> target, Optional<Aim> aim, List<Item> items, Centre centre) {
-        this.target = target;
+    private TargetChecks(Situation found, Optional<Aim> aim, String remedy) {
+        this.found = found;
         this.aim = aim;
-        this.items = items;
-        this.centre = centre;
+        this.remedy = remedy;
     }
 
-    static void judge(BalanceTask task, Optional<Aim> aim, Centre centre, Judge judge) {
-        TargetChecks checks = new TargetChecks(task.target(), aim, task.items(), centre);
+    static void judge(Situation found, Optional<Aim> aim, String remedy, Judge judge) {
+        TargetChecks checks = new TargetChecks(found, aim, remedy);
         judge.check("cg-target", "CG against its target", TARGET, checks::target);
-        for (int i = 0; i < task.items().size(); i++) {
-            int index = i;
-            if (aim.isPresent() && task.items().get(i).travel().isPresent()) {
-                judge.check(
-                        "item-in-travel",
-                        "place of " + task.items().get(i).name() + " in its travel",
-                        Subject.of(BalancePart.ITEM_TRAVEL, i),
-                        trial -> checks.travel(trial, index));
-            }
-        }
-        OptionalDouble most = task.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
-        judge.check(
-                "mass-with-ballast",
-                "take-off mass with the least ballast",
-                Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS),
-                trial -> checks.ballast(trial, most));
+        List<Integer> outside = outside(found.task().items());
+        Subject place =
+                Subject.of(BalancePart.ITEM_TRAVEL, outside.stream().findFirst().orElse(0));
+        judge.check("item-travel", "movable items inside their travel", place, trial -> checks.travel(trial, outside));
     }
 
     private void target(Trial trial) {
-        if (aim.isEmpty()) {
-            trial.attentionIf(
-                            target.isPresent(),
-                            "target-needs-neutral-point",
-                            "A target in static margin needs a neutral point: give the wing and a tail behind it.")
-                    .notJudged(TARGET);
+        if (aim.isEmpty() || found.task().target().isEmpty()) {
+            trial.notJudged(TARGET);
             return;
         }
-        double offM = centre.armM() - aim.get().targetArmM();
-        double cgMm = Length.mmFromM(centre.armM());
-        double targetMm = Length.mmFromM(aim.get().targetArmM());
-        Optional<JointMove> together = aim.get().together();
-        String where = Judge.text(
-                "The CG at %.1f mm is %.1f mm %s the target at %.1f mm",
-                cgMm, Math.abs(Length.mmFromM(offM)), offM > 0 ? "behind" : "ahead of", targetMm);
+        Centre centre = found.centre();
+        double targetM = aim.get().targetArmM();
+        double offM = centre.armM() - targetM;
         boolean off = Math.abs(offM) > centre.armToleranceM() + MassBalance.ROUNDING_M;
-        trial.of(cgMm, "mm")
-                .atMost(targetMm, target.isPresent() ? Basis.REQUEST : Basis.COMPUTED)
+        String where = Judge.text(
+                "The CG at %s mm is %s %s of the target at %s mm",
+                Said.mm(centre.armM(), targetM), Said.distance(offM), Said.way(offM), Said.mm(targetM, centre.armM()));
+        trial.place(Length.mmFromM(centre.armM()), "mm")
+                .atMost(Length.mmFromM(targetM), Basis.REQUEST)
+                .asSaid(off && (found.nearOrOutsideRange() || found.marginOff()), Severity.ATTENTION)
                 .attentionIf(
-                        off && together.isPresent() && !aim.get().reachable(),
+                        off && aim.get().together().isPresent() && !aim.get().reachable(),
                         "target-out-of-reach",
-                        "%s, and moving all that is movable brings it only to %.1f mm.",
+                        "%s%s.",
                         where,
-                        together.map(JointMove::cgArmM).map(Length::mmFromM).orElse(cgMm))
-                .noteIf(
-                        off,
-                        "cg-off-target",
-                        "%s%s",
-                        where,
-                        together.isEmpty() ? " and no item is movable." : "; what is movable can bring it there.");
+                        remedy)
+                .noteIf(off, "cg-off-target", "%s%s.", where, remedy);
     }
 
-    private void travel(Trial trial, int index) {
-        Item item = items.get(index);
-        Travel travel = item.travel().orElseThrow();
-        trial.attentionIf(
-                !travel.reaches(item.armM()),
-                "item-outside-its-travel",
-                "The item %s stands at %.0f mm, outside the %.0f to %.0f mm that it can be moved in.",
-                item.name(),
-                Length.mmFromM(item.armM()),
-                Length.mmFromM(travel.fromM()),
-                Length.mmFromM(travel.toM()));
+    private static List<Integer> outside(List<Item> items) {
+        return IntStream.range(0, items.size())
+                .filter(i -> items.get(i)
+                        .travel()
+                        .filter(t -> !t.reaches(items.get(i).armM()))
+                        .isPresent())
+                .boxed()
+                .toList();
     }
 
-    private void ballast(Trial trial, OptionalDouble most) {
-        if (aim.isEmpty() || aim.get().ballast().isEmpty() || most.isEmpty()) {
-            trial.notJudged(most.isEmpty() ? Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS) : TARGET);
+    private void travel(Trial trial, List<Integer> outside) {
+        List<Item> items = found.task().items();
+        if (items.stream().noneMatch(item -> item.travel().isPresent())) {
+            trial.notJudged(Subject.of(BalancePart.ITEMS));
             return;
         }
-        double leastKg = aim.get().ballast().stream()
-                .mapToDouble(Ballast::totalMassKg)
-                .min()
-                .orElseThrow();
-        double limitG = Mass.gFromKg(most.getAsDouble());
-        trial.of(Mass.gFromKg(leastKg), "g")
-                .atMost(limitG, Basis.REQUEST)
-                .noteIf(
-                        leastKg > most.getAsDouble(),
-                        "ballast-over-mass-limit",
-                        "With the least ballast the aircraft has %.0f g, over the greatest take-off mass of %.0f g.",
-                        Mass.gFromKg(leastKg),
-                        limitG);
+        String named = outside.stream()
+                .limit(MOST_NAMED)
+                .map(items::get)
+                .map(item -> Judge.text(
+                        "%s at %.0f mm (%.0f to %.0f mm)",
+                        item.name(),
+                        Length.mmFromM(item.armM()),
+                        Length.mmFromM(item.travel().orElseThrow().fromM()),
+                        Length.mmFromM(item.travel().orElseThrow().toM())))
+                .collect(Collectors.joining(", "));
+        int more = outside.size() - MOST_NAMED;
+        trial.attentionIf(
+                !outside.isEmpty(),
+                "item-outside-its-travel",
+                "Outside the travel that it can be moved in: %s%s; correct its arm or its travel.",
+                named,
+                more > 0 ? Judge.text(" and %d more", more) : "");
     }
 }

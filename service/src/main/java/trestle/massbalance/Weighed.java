@@ -27,4 +27,24 @@ public record Weighed(
         double lateralToleranceM,
         double differenceFromItemsKg,
         OptionalDouble differenceFromItemsM,
-        Optional<MissingItem> missing) {}
+        Optional<MissingItem> missing) {
+
+    /**
+     * Mass and CG of what flies: what was weighed is what flies, and the list tells what the scales do not.
+     *
+     * @param list mass and CG of the list
+     * @return mass and CG with their tolerances
+     */
+    Centre over(Centre list) {
+        boolean arm = armM.isPresent();
+        boolean lateral = lateralM.isPresent();
+        return new Centre(
+                massKg,
+                armM.orElse(list.armM()),
+                lateralM.orElse(list.lateralM()),
+                list.verticalM(),
+                massToleranceKg,
+                arm ? armToleranceM : list.armToleranceM(),
+                lateral ? lateralToleranceM : list.lateralToleranceM());
+    }
+}

@@ -1,7 +1,7 @@
 package trestle.massbalance;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Subject;
@@ -13,151 +13,125 @@ import trestle.units.Mass;
 final class WeighingChecks {
     private static final Subject WEIGHING = Subject.of(BalancePart.WEIGHING);
 
-    private final Weighing weighing;
-    private final Optional<Weighed> weighed;
-    private final Centre list;
+    private final Situation found;
 
-    private WeighingChecks(Weighing weighing, Optional<Weighed> weighed, Centre list) {
-        this.weighing = weighing;
-        this.weighed = weighed;
-        this.list = list;
+    private WeighingChecks(Situation found) {
+        this.found = found;
     }
 
-    static void judge(Optional<Weighing> weighing, Optional<Weighed> weighed, Centre list, Judge judge) {
-        Optional<WeighingChecks> checks = weighing.map(w -> new WeighingChecks(w, weighed, list));
-        int supports = weighing.map(w -> w.supports().size()).orElse(0);
-        for (int i = 0; i < supports; i++) {
-            int index = i;
-            judge.check(
-                    "support-load",
-                    "load on support " + weighing.get().supports().get(i).name(),
-                    Subject.of(BalancePart.SUPPORT, i),
-                    trial -> checks.get().load(trial, index));
+    static void judge(Situation found, Judge judge) {
+        WeighingChecks checks = new WeighingChecks(found);
+        boolean weighing = found.task().weighing().isPresent();
+        judge.check("scales", "what the scales can tell", WEIGHING, trial -> {
+            if (weighing) {
+                checks.scales(trial, found.task().weighing().get());
+            } else {
+                trial.notJudged(WEIGHING);
+            }
+        });
+        judge.check("weighed-mass", "mass of the list against the scales", WEIGHING, checks::mass);
+        judge.check("weighed-arm", "CG of the list against the scales", WEIGHING, checks::arm);
+    }
+
+    private void scales(Trial trial, Weighing weighing) {
+        List<Support> supports = weighing.supports();
+        String unloaded = supports.stream()
+                .filter(support -> support.netKg() <= 0)
+                .map(support -> Judge.text("%s %.0f g", support.name(), Mass.gFromKg(support.netKg())))
+                .collect(Collectors.joining(", "));
+        for (int i = supports.size() - 1; i >= 0; i--) {
+            if (supports.get(i).netKg() <= 0) {
+                trial.at(Subject.of(BalancePart.SUPPORT, i));
+            }
         }
-        judge.check(
-                "supports-along",
-                "supports apart along the fuselage",
-                WEIGHING,
-                trial -> checks.ifPresentOrElse(c -> c.along(trial), () -> trial.notJudged(WEIGHING)));
-        judge.check(
-                "supports-across",
-                "supports apart across the fuselage",
-                WEIGHING,
-                trial -> checks.ifPresentOrElse(c -> c.across(trial), () -> trial.notJudged(WEIGHING)));
-        judge.check(
-                "weighed-mass",
-                "mass on the scales against the list",
-                WEIGHING,
-                trial -> checks.ifPresentOrElse(c -> c.mass(trial), () -> trial.notJudged(WEIGHING)));
-        judge.check(
-                "weighed-arm",
-                "CG on the scales against the list",
-                WEIGHING,
-                trial -> checks.ifPresentOrElse(c -> c.arm(trial), () -> trial.notJudged(WEIGHING)));
-    }
-
-    private void load(Trial trial, int index) {
-        Support support = weighing.supports().get(index);
-        double netG = Mass.gFromKg(support.netKg());
-        trial.of(netG, "g")
-                .atLeast(0, Basis.COMPUTED)
-                .attentionIf(
-                        support.netKg() <= 0,
+        trial.attentionIf(
+                        !unloaded.isEmpty(),
                         "support-not-loaded",
-                        "The support %s carries %.0f g after its tare and must carry more than 0 g;"
-                                + " the weighing is not used.",
-                        support.name(),
-                        netG);
-    }
-
-    private void along(Trial trial) {
-        trial.attentionIf(
-                !Scales.tellsArm(weighing),
-                "supports-at-one-arm",
-                "All supports stand at one arm, so the weighing tells the mass and not the arm of the CG: put them"
-                        + " further apart along the fuselage.");
-    }
-
-    private void across(Trial trial) {
-        trial.attentionIf(
-                Scales.hasThreePlaces(weighing) && !Scales.tellsLateral(weighing),
-                "supports-in-line",
-                "The three supports stand in one line, so the weighing does not tell the lateral place of the CG.");
-        int unplaced = firstUnplaced();
-        boolean some = weighing.supports().stream().anyMatch(s -> s.lateralM().isPresent());
-        if (weighing.supports().size() == 3 && some && unplaced >= 0) {
-            Subject place = Subject.of(BalancePart.SUPPORT_LATERAL, unplaced);
-            trial.at(place)
+                        "Less its tare a support carries nothing (%s), so the aircraft was held by something else: the"
+                                + " weighing is not used.",
+                        unloaded)
+                .attentionIf(
+                        !Scales.tellsArm(weighing),
+                        "supports-at-one-arm",
+                        "All supports stand at one arm, so the weighing tells the mass and not the CG: put them further"
+                                + " apart along the fuselage.")
+                .attentionIf(
+                        Scales.hasThreePlaces(weighing) && !Scales.tellsLateral(weighing),
+                        "supports-in-line",
+                        "The three supports stand in one line, so the weighing does not tell the lateral CG: put one of"
+                                + " them off the line.");
+        boolean some = supports.stream().anyMatch(s -> s.lateralM().isPresent());
+        if (supports.size() == 3 && some && !Scales.hasThreePlaces(weighing)) {
+            trial.at(Subject.of(BalancePart.SUPPORT_LATERAL, firstUnplaced(supports)))
                     .noteIf(
                             true,
                             "support-without-lateral-place",
-                            "The weighing tells no lateral CG until the lateral place of every support is given.");
+                            "The weighing tells no lateral CG until lateral_mm of every support is given.");
         }
     }
 
-    private int firstUnplaced() {
-        List<Support> supports = weighing.supports();
-        for (int i = 0; i < supports.size(); i++) {
-            if (supports.get(i).lateralM().isEmpty()) {
-                return i;
-            }
+    private static int firstUnplaced(List<Support> supports) {
+        int index = 0;
+        while (supports.get(index).lateralM().isPresent()) {
+            index++;
         }
-        return -1;
+        return index;
     }
 
     private void mass(Trial trial) {
-        if (weighed.isEmpty()) {
+        if (found.weighed().isEmpty()) {
             trial.notJudged(WEIGHING);
             return;
         }
-        Weighed scales = weighed.get();
-        double apartG = Mass.gFromKg(scales.differenceFromItemsKg());
-        double allowedG = Mass.gFromKg(allowedKg(scales));
-        trial.of(apartG, "g")
-                .atMost(allowedG, Basis.COMPUTED)
+        Weighed scales = found.weighed().get();
+        double allowedKg = allowedKg(scales);
+        trial.of(Math.abs(Mass.gFromKg(scales.differenceFromItemsKg())), "g")
+                .atMost(Mass.gFromKg(allowedKg), Basis.COMPUTED)
                 .attentionIf(
                         apart(scales),
                         "weighing-differs-in-mass",
-                        "The scales show %.0f g and the list adds up to %.0f g, with %.0f g allowed by the tolerances%s.",
-                        Mass.gFromKg(scales.massKg()),
-                        Mass.gFromKg(list.massKg()),
-                        allowedG,
+                        "The scales show %s g and the list adds up to %s g, with %s allowed by the tolerances: the scales'"
+                                + " figures are used%s.",
+                        Said.g(scales.massKg(), found.list().massKg()),
+                        Said.g(found.list().massKg(), scales.massKg()),
+                        Said.mass(allowedKg),
                         scales.missing().map(WeighingChecks::explained).orElse(""));
     }
 
     private static String explained(MissingItem item) {
         return Judge.text(
-                "; %s of %.0f g at %.0f mm would explain it",
-                item.massKg() > 0 ? "a missing item" : "an item too many",
-                Math.abs(Mass.gFromKg(item.massKg())),
+                item.massKg() > 0
+                        ? "; an item of %s at %.0f mm that the list lacks would explain it"
+                        : "; an item of %s at %.0f mm too many in the list would explain it",
+                Said.mass(item.massKg()),
                 Length.mmFromM(item.armM()));
     }
 
     /** An arm says nothing of a list that lacks an item. */
     private void arm(Trial trial) {
-        if (weighed.isEmpty()
-                || apart(weighed.get())
-                || weighed.get().differenceFromItemsM().isEmpty()) {
+        if (found.weighed().isEmpty()
+                || apart(found.weighed().get())
+                || found.weighed().get().differenceFromItemsM().isEmpty()) {
             trial.notJudged(WEIGHING);
             return;
         }
-        Weighed scales = weighed.get();
+        Weighed scales = found.weighed().get();
         double apartM = scales.differenceFromItemsM().getAsDouble();
-        double allowedM = Math.hypot(scales.armToleranceM(), list.armToleranceM());
-        trial.of(Length.mmFromM(apartM), "mm")
+        double allowedM = Math.hypot(scales.armToleranceM(), found.list().armToleranceM());
+        trial.of(Length.mmFromM(Math.abs(apartM)), "mm")
                 .atMost(Length.mmFromM(allowedM), Basis.COMPUTED)
                 .attentionIf(
                         Math.abs(apartM) > allowedM + MassBalance.ROUNDING_M,
                         "weighing-differs-in-arm",
-                        "Scales and list agree in mass, but the weighed CG is %.1f mm %s that of the list, with"
-                                + " %.1f mm allowed by the tolerances: an arm is wrong.",
-                        Math.abs(Length.mmFromM(apartM)),
-                        apartM > 0 ? "behind" : "ahead of",
-                        Length.mmFromM(allowedM));
+                        "Scales and list agree in mass, but the weighed CG is %s %s of that of the list, with %s allowed"
+                                + " by the tolerances: the scales' CG is used, and an arm of the list is wrong.",
+                        Said.distance(apartM),
+                        Said.way(apartM),
+                        Said.distance(allowedM));
     }
 
     private double allowedKg(Weighed scales) {
-        return Math.hypot(scales.massToleranceKg(), list.massToleranceKg());
+        return Math.hypot(scales.massToleranceKg(), found.list().massToleranceKg());
     }
 
     private boolean apart(Weighed scales) {

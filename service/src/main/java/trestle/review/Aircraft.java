@@ -2,6 +2,7 @@ package trestle.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
 import trestle.battery.Segment;
@@ -33,6 +34,7 @@ import trestle.rails.Rail;
  * @param rails regulated rails; empty for none
  * @param compass the compass and what passes it
  * @param mission the day and the flight
+ * @param notFitted what it does without
  */
 public record Aircraft(
         List<Item> items,
@@ -50,13 +52,15 @@ public record Aircraft(
         List<InstalledRun> runs,
         List<Rail> rails,
         Optional<CompassPlan> compass,
-        Mission mission) {
+        Mission mission,
+        Set<Fitting> notFitted) {
     /** Checks the physics and copies the lists. */
     public Aircraft {
         items = List.copyOf(items);
         packs = List.copyOf(packs);
         runs = List.copyOf(runs);
         rails = List.copyOf(rails);
+        notFitted = Set.copyOf(notFitted);
         Guard.notNegative("systemsPowerW", systemsPowerW);
     }
 

@@ -11,7 +11,7 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.Surroundings;
 import trestle.flight.Airframe;
-import trestle.flight.Battery;
+import trestle.flight.CarriedPack;
 import trestle.flight.DragPolar;
 import trestle.flight.Endurance;
 import trestle.flight.EnduranceResult;
@@ -19,8 +19,8 @@ import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
 import trestle.joint.PackStore;
-import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimb;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalanceTask;
 import trestle.massbalance.Item;
@@ -151,7 +151,7 @@ public final class BuildReview {
         Review review(List<RunReview> runs) {
             PackTask packTask = packTask();
             PackEnergy pack = PackEnergy.of(packTask);
-            Optional<LaunchStallTask> launchTask = launchTask();
+            Optional<LaunchAndClimbTask> launchTask = launchTask();
             return new Review(
                     balance,
                     endurance,
@@ -159,27 +159,28 @@ public final class BuildReview {
                     pack,
                     fullThrottle,
                     runs,
-                    thrust.match(airframe, polar, air, cruise),
+                    thrust.match(airframe, polar, cruise),
                     rails,
-                    launchTask.map(LaunchStall::of),
+                    launchTask.map(LaunchAndClimb::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),
                     new ReviewTasks(balanceTask, enduranceTask, packTask, railTask, launchTask),
                     ReviewChecks.of(aircraft, cruise, fullThrottle, store.pack(), runs));
         }
 
-        private Optional<LaunchStallTask> launchTask() {
+        private Optional<LaunchAndClimbTask> launchTask() {
             Mission mission = aircraft.mission();
             if (mission.launch().isEmpty() || thrust.thrust().isEmpty()) {
                 return Optional.empty();
             }
             LaunchPlan plan = mission.launch().get();
-            return Optional.of(new LaunchStallTask(
+            return Optional.of(new LaunchAndClimbTask(
                     airframe,
                     polar,
                     thrust.thrust().get(),
                     air,
-                    mission.headwindMPerS(),
+                    plan.wind(),
                     plan.launch(),
+                    plan.limits(),
                     plan.motorDelayS(),
                     plan.turn(),
                     OptionalDouble.empty()));
@@ -211,16 +212,16 @@ public final class BuildReview {
                     aircraft.mission().reserveFraction(),
                     aircraft.mission().cruiseAirspeedMPerS(),
                     aircraft.mission().legs(),
-                    battery());
+                    carriedPack());
         }
 
-        private Optional<Battery> battery() {
+        private Optional<CarriedPack> carriedPack() {
             double packsKg = aircraft.packs().stream()
                     .mapToDouble(p -> p.item().totalMassKg())
                     .sum();
             OptionalDouble limit =
                     aircraft.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
-            return Optional.of(new Battery(packsKg, limit));
+            return Optional.of(new CarriedPack(packsKg, limit));
         }
 
         private PackTask packTask() {

@@ -50,6 +50,7 @@ public sealed interface Propulsion {
      * @param controller its controller
      * @param propeller its propeller
      * @param items those parts that have a mass and a place, for the balance
+     * @param unplacedMassKg mass of the motors, all together, where they have no place, kg; 0 where they do
      * @param fullThrottleDurationS how long full throttle is held in one go, s, above 0
      */
     record ByParts(
@@ -58,10 +59,12 @@ public sealed interface Propulsion {
             Controller controller,
             Propeller propeller,
             List<Item> items,
+            double unplacedMassKg,
             double fullThrottleDurationS)
             implements Propulsion {
         /** Checks the physics and copies the list. */
         public ByParts {
+            Guard.notNegative("unplacedMassKg", unplacedMassKg);
             items = List.copyOf(items);
             Guard.positive("fullThrottleDurationS", fullThrottleDurationS);
         }

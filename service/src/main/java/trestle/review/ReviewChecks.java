@@ -11,6 +11,7 @@ import trestle.finding.Judgement;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
+import trestle.units.Mass;
 
 /** What only shows when the parts are seen together. */
 final class ReviewChecks {
@@ -48,6 +49,31 @@ final class ReviewChecks {
                         cruise.isEmpty(),
                         "no-cruise",
                         "No airspeed can be flown, so packs and wires are judged without a cruise current."));
+        described(
+                Fitting.WIRING,
+                "wires-described",
+                "the wires",
+                ReviewPart.WIRING,
+                !aircraft.runs().isEmpty());
+        described(
+                Fitting.RAILS,
+                "rails-described",
+                "the regulated rails",
+                ReviewPart.RAILS,
+                !aircraft.rails().isEmpty());
+        described(
+                Fitting.COMPASS,
+                "compass-described",
+                "the compass",
+                ReviewPart.COMPASS,
+                aircraft.compass().isPresent());
+        described(
+                Fitting.LAUNCHER,
+                "launch-described",
+                "the launch",
+                ReviewPart.LAUNCH,
+                aircraft.mission().launch().isPresent());
+        weighed();
         judge.check("full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, this::held);
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
         for (int i = 0; i < runs.size(); i++) {
@@ -59,6 +85,31 @@ final class ReviewChecks {
                         runs.get(i).task().run().name());
             }
         }
+    }
+
+    /** What is neither described nor said to be absent has been forgotten, as far as a verdict goes. */
+    private void described(Fitting fitting, String code, String about, ReviewPart part, boolean given) {
+        Subject subject = Subject.of(part);
+        judge.essential(code, about, subject, trial -> {
+            if (!given && !aircraft.notFitted().contains(fitting)) {
+                trial.notJudged(subject);
+            }
+        });
+    }
+
+    /** A mass that is known and not in the balance makes everything after it too good. */
+    private void weighed() {
+        double unplacedKg = aircraft.propulsion() instanceof Propulsion.ByParts parts ? parts.unplacedMassKg() : 0;
+        judge.check(
+                "motors-weighed",
+                "motors in the balance",
+                Subject.of(ReviewPart.DRIVE_PLACES),
+                trial -> trial.attentionIf(
+                        unplacedKg > 0,
+                        "motors-not-weighed",
+                        "The motors weigh %.0f g together and have no place, so neither take-off mass nor CG has them: give"
+                                + " propulsion.places.motor.",
+                        Mass.gFromKg(unplacedKg)));
     }
 
     private void held(Trial trial) {

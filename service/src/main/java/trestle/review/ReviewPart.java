@@ -12,6 +12,16 @@ public enum ReviewPart {
     RUN_ARM,
     /** Temperature of the packs at take-off. */
     PACK_TEMPERATURE,
+    /** The runs of wire. */
+    WIRING,
+    /** The regulated rails. */
+    RAILS,
+    /** The compass. */
+    COMPASS,
+    /** How it is launched. */
+    LAUNCH,
+    /** Where the parts of the drive sit. */
+    DRIVE_PLACES,
     /** The greatest continuous current of the cells. */
     CELL_RATING
 }

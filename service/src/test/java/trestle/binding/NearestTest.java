@@ -23,6 +23,16 @@ class NearestTest {
     }
 
     @Test
+    void aNameThatWasGivenABetterOneIsToldIt() {
+        List<String> now = List.of("parallel_wires", "covering", "length_mm");
+        assertThat(Nearest.to("strands_in_parallel", now, "a field here"))
+                .isEqualTo("strands_in_parallel is now parallel_wires");
+        assertThat(Nearest.to("insulation", now, "a field here")).isEqualTo("insulation is now covering");
+        assertThat(Nearest.to("insulation", List.of("length_mm"), "a field here"))
+                .isEqualTo("insulation is not a field here; known are length_mm");
+    }
+
+    @Test
     void whereNothingIsKnownThatIsSaid() {
         assertThat(Nearest.to("x", List.of(), "a field here")).isEqualTo("x is not a field here; known are none");
     }

@@ -19,8 +19,8 @@ import trestle.flight.Endurance;
 import trestle.flight.EnduranceTask;
 import trestle.flight.FixedEnergy;
 import trestle.launch.Launch;
-import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimb;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.launch.LiftOff;
 import trestle.magnetics.CompassClearance;
 import trestle.magnetics.CompassTask;
@@ -199,7 +199,8 @@ class FigureTest {
                 usual.insulation(),
                 OptionalDouble.empty(),
                 usual.surroundings(),
-                0.02,
+                usual.drops(),
+                usual.touches(),
                 GaugeSystem.METRIC,
                 Optional.of(Gauge.parse(GaugeSystem.AWG, "13")),
                 Optional.empty());
@@ -207,8 +208,8 @@ class FigureTest {
         Drawing drawing = Drawing.read(WireFigure.of(task, sizing, Theme.LIGHT)).isSound();
         int gauges = sizing.candidates().size() + 1;
         assertThat(drawing.elements("polygon"))
-                .as("in both panels, and in the key")
-                .hasSize(2 * gauges + 1);
+                .as("in all three panels, and in the key")
+                .hasSize(3 * gauges + 1);
         assertThat(drawing.words()).contains("checked AWG 13");
     }
 
@@ -242,8 +243,8 @@ class FigureTest {
                 new Launch.Dolly(new LiftOff.Airspeed(40), 0.05, 0.3, 1, 0.3),
                 new Launch.Hand(3, 0, 1.2),
                 new Launch.Bungee(60, 8, 0.5, 0.8, 0.1, 0.2, 1))) {
-            LaunchStallTask task = Samples.launch(launch);
-            Drawing drawing = Drawing.read(LaunchFigure.of(task, LaunchStall.of(task), List.of(), Theme.LIGHT))
+            LaunchAndClimbTask task = Samples.launch(launch);
+            Drawing drawing = Drawing.read(LaunchFigure.of(task, LaunchAndClimb.of(task), List.of(), Theme.LIGHT))
                     .isSound();
             assertThat(drawing.words()).contains("stall 10.1", "safe climb 13.2");
         }

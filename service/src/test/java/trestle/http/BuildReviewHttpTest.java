@@ -99,7 +99,7 @@ class BuildReviewHttpTest {
     void efficienciesStandInForTheParts() {
         LiveService.answer(NAME, byEfficiency(",\"static_thrust_n\":30,\"pitch_speed_m_per_s\":25"))
                 .body("propulsion_match", nullValue())
-                .body("launch_stall.launch.outcome", notNullValue())
+                .body("launch_and_climb.launch.outcome", notNullValue())
                 .body("key_figures.cruise_throttle_percent", nullValue());
     }
 
@@ -128,8 +128,8 @@ class BuildReviewHttpTest {
                 .isLessThan(fitted.getDouble("key_figures.static_thrust_n"));
         assertThat(steep.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"))
                 .isNotEqualTo(fitted.getDouble("wire_sizing[0].answer.recommended.peak_temperature_c"));
-        assertThat(steep.getDouble("launch_stall.climb.rate_m_per_s"))
-                .isLessThan(fitted.getDouble("launch_stall.climb.rate_m_per_s"));
+        assertThat(steep.getDouble("launch_and_climb.climb.rate_m_per_s"))
+                .isLessThan(fitted.getDouble("launch_and_climb.climb.rate_m_per_s"));
     }
 
     @Test
@@ -180,7 +180,7 @@ class BuildReviewHttpTest {
         LiveService.change(request, "/mission/launch/motor_delay_s", "3");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
-                .body("launch_stall.verdict", equalTo("stop"))
+                .body("launch_and_climb.verdict", equalTo("stop"))
                 .body("mass_balance.verdict", notNullValue());
     }
 

@@ -86,7 +86,9 @@ class EnduranceHttpTest {
         ObjectNode request = LiveService.changed(NAME, "/drag", null);
         LiveService.change(request, "/systems_power_w", null);
         LiveService.change(
-                request, "/calibration", "{\"systems_power_w\":14,\"k3\":0.0218,\"k1\":16.5,\"mass_g\":5950}");
+                request,
+                "/calibration",
+                "{\"systems_power_w\":14,\"parasite_power_coefficient\":0.0218,\"induced_power_coefficient\":16.5,\"mass_g\":5950}");
         LiveService.answer(NAME, request);
     }
 

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** {@code launch-stall} over HTTP. */
+/** {@code launch-and-climb} over HTTP. */
 class LaunchHttpTest {
-    private static final Variant EXAMPLE = Variant.of("launch-stall");
+    private static final Variant EXAMPLE = Variant.of("launch-and-climb");
     private static final Variant DOLLY = EXAMPLE.withJson("/launch", "{\"kind\":\"dolly\"}");
     private static final Variant BUNGEE = EXAMPLE.withJson(
             "/launch",
@@ -38,12 +38,12 @@ class LaunchHttpTest {
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
         assertThat(answer.path("stall_speed_m_per_s").asDouble()).isCloseTo(stall, within(1e-6));
         assertThat(answer.path("stall_speed_banked_m_per_s").asDouble()).isCloseTo(turn / 1.3, within(1e-6));
-        assertThat(answer.path("safe_climb_speed_m_per_s").asDouble()).isCloseTo(1.3 * stall, within(1e-6));
+        assertThat(answer.path("climb_speed_m_per_s").asDouble()).isCloseTo(1.3 * stall, within(1e-6));
         assertThat(answer.path("turn_radius_m").asDouble())
                 .isCloseTo(turn * turn / (9.80665 * Math.tan(Math.toRadians(30))), within(1e-5));
         assertThat(answer.path("kinetic_energy_j").asDouble())
                 .isCloseTo(0.5 * 5.9 * 1.69 * stall * stall, within(1e-4));
-        assertThat(answer.at("/launch/outcome").asText()).isEqualTo("safe_speed");
+        assertThat(answer.at("/launch/outcome").asText()).isEqualTo("climb_speed_reached");
         double safe = 1.3 * stall;
         double dragN = dragN(density, safe);
         assertThat(answer.at("/climb/rate_m_per_s").asDouble())
@@ -71,7 +71,7 @@ class LaunchHttpTest {
                 .body("findings[1].at", equalTo("/launch/release_speed_m_per_s"))
                 .body("launch.outcome", equalTo("ground"))
                 .body("launch.height_lost_m", equalTo(1.9f))
-                .body("launch.time_to_safe_speed_s", nullValue())
+                .body("launch.time_to_climb_speed_s", nullValue())
                 .body("climb.rate_m_per_s", notNullValue())
                 .body("glide.best_ratio", notNullValue())
                 .body("turn_radius_m", notNullValue());
@@ -82,7 +82,7 @@ class LaunchHttpTest {
         JsonNode answer = EXAMPLE.with("/static_thrust_n", 6).answer();
         JsonNode thrust = Variant.finding(answer, "thrust-never-reaches-drag", "/static_thrust_n");
         assertThat(answer.path("verdict").asText()).isEqualTo("stop");
-        double safe = answer.path("safe_climb_speed_m_per_s").asDouble();
+        double safe = answer.path("climb_speed_m_per_s").asDouble();
         assertThat(thrust.path("value").asDouble()).isCloseTo(6 * (1 - safe / 26), within(1e-6));
         assertThat(thrust.path("limit").asDouble())
                 .isCloseTo(dragN(answer.path("air_density_kg_per_m3").asDouble(), safe), within(1e-5));

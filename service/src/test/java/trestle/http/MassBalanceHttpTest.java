@@ -6,7 +6,9 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import org.junit.jupiter.api.Test;
 
 /** Mass and balance over HTTP. */
@@ -90,5 +92,21 @@ class MassBalanceHttpTest {
     void supportsAtOneArmAreAFindingNotAFailure() {
         ObjectNode request = LiveService.changed(NAME, "/weighing/supports/1/arm_mm", "330");
         LiveService.answer(NAME, request).body("findings.at", hasItem("/weighing"));
+    }
+
+    /** By our own working of the formula; a vortex lattice puts it between 0.6 and 2.3 %. */
+    @Test
+    void theTailsLiftStandsInTheNeutralPoint() throws IOException {
+        String request = """
+                {"items": [{"name": "all", "mass_g": 5000, "arm_mm": 647}],
+                 "wing": {"root_leading_edge_arm_mm": 500,
+                          "panels": [{"root_chord_mm": 260, "tip_chord_mm": 200, "span_mm": 1200, "sweep_mm": 40}]},
+                 "tail": {"area_dm2": 11, "span_mm": 800, "quarter_chord_arm_mm": 1350},
+                 "fuselage_shift_percent_mac": 0}""";
+        var answer = LiveService.answer(NAME, (ObjectNode) new ObjectMapper().readTree(request))
+                .extract()
+                .jsonPath();
+        assertThat(answer.getDouble("static_margin_percent")).isCloseTo(2.4, within(0.05));
+        assertThat(answer.getDouble("static_margin_tolerance_percent")).isBetween(2.0, 5.0);
     }
 }

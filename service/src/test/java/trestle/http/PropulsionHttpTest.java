@@ -63,13 +63,13 @@ class PropulsionHttpTest {
         assertThat(drive.getString("verdict")).isIn("fit", "attention");
         assertThat(drive.getDouble("cruise.throttle_percent")).isBetween(40.0, 70.0);
         assertThat(drive.getDouble("top_speed_m_per_s")).isBetween(20.0, drive.getDouble("zero_thrust_speed_m_per_s"));
-        assertThat(drive.getDouble("cruise.total_efficiency"))
+        assertThat(drive.getDouble("cruise.drive_efficiency"))
                 .isCloseTo(
                         drive.getDouble("cruise.propeller_efficiency")
                                 * drive.getDouble("cruise.motor_efficiency")
                                 * drive.getDouble("cruise.controller_efficiency"),
                         within(1e-6));
-        assertThat(drive.getDouble("cruise.total_efficiency"))
+        assertThat(drive.getDouble("cruise.drive_efficiency"))
                 .isCloseTo(
                         drive.getDouble("cruise.thrust_n") * 15 / drive.getDouble("cruise.electrical_power_w"),
                         within(1e-6));
@@ -125,7 +125,7 @@ class PropulsionHttpTest {
                 .isLessThan(drive.getDouble(finding("thrust-never-reaches-drag") + "limit"));
         answer.body("verdict", equalTo("stop"))
                 .body(finding("thrust-never-reaches-drag") + "at", equalTo("/drag"))
-                .body(finding("cruise-thrust-short") + "message", containsString(" N"))
+                .body(finding("thrust-never-reaches-drag") + "message", containsString(" N"))
                 .body("cruise", nullValue())
                 .body("top_speed_m_per_s", nullValue())
                 .body("static", notNullValue())
@@ -203,6 +203,55 @@ class PropulsionHttpTest {
     }
 
     @Test
+    void aRatingThatFullThrottlePassesLimitsTheThrottle() {
+        ObjectNode request = example();
+        part(request, "motor").put("max_current_a", 25);
+        JsonPath drive = answered(request)
+                .body("verdict", equalTo("stop"))
+                .body("throttle_limit.binding", equalTo("motor_current"))
+                .body(finding("throttle-limit") + "message", containsString("Limit throttle to "))
+                .extract()
+                .jsonPath();
+        double percent = drive.getDouble("throttle_limit.throttle_percent");
+        assertThat(percent).isBetween(70.0, 95.0);
+        assertThat(drive.getDouble("throttle_limit.thrust_n")).isLessThan(drive.getDouble("static.thrust_n"));
+        assertThat(drive.getDouble("throttle_limit.top_speed_m_per_s"))
+                .isLessThan(drive.getDouble("top_speed_m_per_s"));
+        assertThat(drive.getDouble("throttle_limit.climb_rate_m_per_s")).isPositive();
+        assertThat(drive.getList("limits.binding"))
+                .containsExactly(
+                        "motor_current", "motor_power", "controller_current", "pack_current", "propeller_rotation");
+        request.putArray("keep").add("pack_current");
+        answered(request)
+                .body("throttle_limit.throttle_percent", equalTo(100.0f))
+                .body("throttle_limit.binding", nullValue())
+                .body("limits.binding", equalTo(List.of("pack_current")));
+    }
+
+    /** A lift coefficient of 4.8 was no finding. */
+    @Test
+    void anAirspeedBelowTheStallIsAStop() {
+        answered(example().put("airspeed_m_per_s", 5))
+                .body("verdict", equalTo("stop"))
+                .body(finding("lift-coefficient-exceeded") + "at", equalTo("/airspeed_m_per_s"))
+                .body(finding("lift-coefficient-exceeded") + "limit", equalTo(1.2f));
+    }
+
+    @Test
+    void thrustRequiredWithMassAndWingHasItsLiftJudged() {
+        ObjectNode request = example();
+        request.remove(List.of("wing_span_mm", "drag"));
+        request.put("thrust_required_n", 5);
+        answered(request).body("checks.find { it.code == 'lift-coefficient' }.outcome", equalTo("passed"));
+        request.remove("wing_area_dm2");
+        answered(request)
+                .body("checks.find { it.code == 'lift-coefficient' }.outcome", equalTo("not_judged"))
+                .body(
+                        "checks.find { it.code == 'lift-coefficient' }.give",
+                        equalTo(List.of("/takeoff_mass_g", "/wing_area_dm2")));
+    }
+
+    @Test
     void theSupplyIsGivenOnce() {
         refused(example().put("supply_voltage_v", 22.2))
                 .statusCode(422)
@@ -232,7 +281,10 @@ class PropulsionHttpTest {
     @Test
     void everyContradictionOfADriveIsNamedAtOnce() {
         ObjectNode request = example();
-        part(request, "motor").put("no_load_current_a", 500).put("no_load_voltage_v", 12);
+        part(request, "motor")
+                .put("no_load_current_a", 40)
+                .put("resistance_milliohm", 400)
+                .put("no_load_voltage_v", 12);
         ObjectNode propeller = part(request, "propeller");
         propeller.putObject("static_test").put("rpm", 7000).put("thrust_n", 25).put("shaft_power_w", 380);
         propeller.set(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,14 +36,14 @@ class StabilityClosedFormTest {
     void downwashMeetsLiftingLineTheory() {
         double aspectRatio = 8;
         double slope = 2 * Math.PI / (1 + 2 / aspectRatio);
-        assertThat(LiftSlope.downwashGradient(slope, aspectRatio)).isCloseTo(4 / (aspectRatio + 2), within(1e-12));
+        assertThat(LiftSlope.downwashGradient(slope, aspectRatio, 0)).isCloseTo(4 / (aspectRatio + 2), within(1e-12));
     }
 
     /**
      * "Basic Aircraft Design Rules", MIT Unified Engineering notes (from memory): xn/c = 1/4 + (1 +
-     * 2/A)/(1 + 2/Ah) (1 − 4/(A + 2)) Vh, with lifting-line slopes, ideal sections and a tail in
-     * the free stream. Helmbold's slopes and a section slope of 95 % move it by at most 0.74 % of
-     * the chord, at A = 6.
+     * 2/A)/(1 + 2/Ah) (1 − 4/(A + 2)) Vh, with lifting-line slopes, ideal sections, a tail in the free
+     * stream and its lever counted from the CG, here from the neutral point itself. Helmbold's slopes and a section slope
+     * of 95 % move it by at most 0.6 % of the chord, at A = 6.
      */
     @ParameterizedTest
     @CsvSource({"6, 4, 0.4", "8, 4, 0.5", "10, 5, 0.5", "12, 5, 0.6", "16, 6, 0.5"})
@@ -52,18 +53,14 @@ class StabilityClosedFormTest {
         double areaM2 = chordM * spanM;
         double leverM = 3 * chordM;
         double tailAreaM2 = tailVolume * areaM2 * chordM / leverM;
-        Planform wing = Planform.of(new Wing(List.of(new Panel(chordM, chordM, spanM / 2, 0, 0)), 0));
-        NeutralPoint point = NeutralPoint.of(
-                        wing,
-                        new Tail(
-                                tailAreaM2,
-                                Math.sqrt(tailAspectRatio * tailAreaM2),
-                                wing.quarterMacArmM() + leverM,
-                                1,
-                                0))
-                .orElseThrow();
-        double rule =
-                0.25 + (1 + 2 / aspectRatio) / (1 + 2 / tailAspectRatio) * (1 - 4 / (aspectRatio + 2)) * tailVolume;
+        Wing shape = new Wing(List.of(new Panel(chordM, chordM, spanM / 2, 0, 0)), 0);
+        Planform wing = Planform.of(shape);
+        double tailSpanM = Math.sqrt(tailAspectRatio * tailAreaM2);
+        Tail tail = new Tail(tailAreaM2, tailSpanM, wing.quarterMacArmM() + leverM, 1, 0);
+        NeutralPoint point = NeutralPoint.of(shape, tail, Optional.empty()).orElseThrow();
+        double volumeFromPoint = tailVolume * (tail.quarterChordArmM() - point.armM()) / leverM;
+        double rule = 0.25
+                + (1 + 2 / aspectRatio) / (1 + 2 / tailAspectRatio) * (1 - 4 / (aspectRatio + 2)) * volumeFromPoint;
         assertThat(point.tailVolumeRatio()).isCloseTo(tailVolume, within(1e-12));
         assertThat(wing.macFraction(point.armM())).isCloseTo(rule, within(0.008));
     }

@@ -70,6 +70,7 @@ public record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String
                 system.controller(),
                 system.propeller(),
                 items(system.motorCount()),
+                unplacedMassKg(system.motorCount()),
                 durationS);
     }
 
@@ -86,6 +87,13 @@ public record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String
             place("propeller", places.propeller(), null, count, items);
         }
         return items;
+    }
+
+    /** What is known of the motors' mass and cannot go into the balance. */
+    private double unplacedMassKg(int count) {
+        ApiDrivePlaces places = propulsion.places();
+        boolean placed = places != null && places.motor() != null;
+        return placed ? 0 : count * Mass.kgFromG(Reading.or(propulsion.motor().massG(), 0.0));
     }
 
     private void place(String name, ApiPartPlace place, Double ownMassG, int count, List<Item> items) {

@@ -41,7 +41,11 @@ public final class ReviewPlaces {
             entry(FlightPart.RESERVE, "/mission/reserve_percent"),
             entry(FlightPart.AIRSPEED, "/mission/airspeed_m_per_s"),
             entry(FlightPart.LEG, "/mission/legs/{}"),
-            entry(FlightPart.BATTERY, "/packs")));
+            entry(FlightPart.WING_AREA, "/airframe/wing"),
+            entry(FlightPart.WING_SPAN, "/airframe/wing"),
+            entry(FlightPart.PACK, "/packs"),
+            entry(FlightPart.MAX_TAKEOFF_MASS, "/airframe/limits/max_takeoff_mass_g"),
+            entry(FlightPart.PACK_MASS, "/packs")));
 
     private static final Pointers REVIEW = new Pointers(Map.ofEntries(
             entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
@@ -49,7 +53,12 @@ public final class ReviewPlaces {
             entry(ReviewPart.RUN, "/wiring/{}"),
             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
             entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c"),
-            entry(ReviewPart.CELL_RATING, "/packs")));
+            entry(ReviewPart.CELL_RATING, "/packs"),
+            entry(ReviewPart.WIRING, "/wiring"),
+            entry(ReviewPart.RAILS, "/rails"),
+            entry(ReviewPart.COMPASS, "/compass"),
+            entry(ReviewPart.LAUNCH, "/mission/launch"),
+            entry(ReviewPart.DRIVE_PLACES, "/propulsion/places")));
 
     private static final Pointers DRIVE = new Pointers(drive());
 
@@ -63,7 +72,12 @@ public final class ReviewPlaces {
             entry(LaunchPart.DRAG, "/airframe/drag"),
             entry(LaunchPart.THRUST, "/propulsion"),
             entry(LaunchPart.CONDITIONS, "/mission/conditions"),
-            entry(LaunchPart.HEADWIND, "/mission/headwind_m_per_s"),
+            entry(LaunchPart.WING_AREA, "/airframe/wing"),
+            entry(LaunchPart.WING_SPAN, "/airframe/wing"),
+            entry(LaunchPart.WIND, "/mission/launch/wind"),
+            entry(LaunchPart.MAX_LOAD_FACTOR, "/mission/launch/max_load_factor"),
+            entry(LaunchPart.MAX_HOOK_FORCE, "/mission/launch/max_hook_force_n"),
+            entry(LaunchPart.NEVER_EXCEED, "/airframe"),
             entry(LaunchPart.LAUNCH, "/mission/launch"),
             entry(LaunchPart.RELEASE_SPEED, "/mission/launch"),
             entry(LaunchPart.TURN, "/mission/launch")));
@@ -124,6 +138,10 @@ public final class ReviewPlaces {
         places.put(PropulsionPart.CRUISE_THRUST, "/airframe/drag");
         places.put(PropulsionPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s");
         places.put(PropulsionPart.AIRSPEED, "/mission/airspeed_m_per_s");
+        places.put(PropulsionPart.TAKEOFF_MASS, "/items");
+        places.put(PropulsionPart.WING_AREA, "/airframe");
+        places.put(PropulsionPart.MAX_LIFT, "/airframe/max_lift_coefficient");
+        places.put(PropulsionPart.FULL_THROTTLE_DURATION, "/propulsion/full_throttle_duration_s");
         return places;
     }
 

@@ -1,17 +1,21 @@
 package trestle.endpoint.buildreview;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
+import trestle.api.Field;
 import trestle.api.model.ApiAircraftCompass;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
-import trestle.api.model.ApiLaunchStallRequest;
+import trestle.api.model.ApiLaunchAndClimbRequest;
 import trestle.api.model.ApiMission;
 import trestle.api.model.ApiPackInsulation;
 import trestle.api.model.ApiPackSegment;
@@ -25,6 +29,7 @@ import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
+import trestle.endpoint.launch.FlightWind;
 import trestle.endpoint.launch.LaunchReading;
 import trestle.endpoint.massbalance.AirframeReading;
 import trestle.endpoint.massbalance.BalanceReading;
@@ -32,7 +37,9 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.flight.Leg;
 import trestle.launch.Launch;
+import trestle.launch.LaunchWind;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -41,6 +48,7 @@ import trestle.review.Aerodynamics;
 import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
+import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
@@ -77,6 +85,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
         var items = parts.items(request.items(), "/items");
+        parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
         Aerodynamics aerodynamics = aerodynamics(airframe);
         Optional<Cutoff> cutoff = pack.map(this::cutoff);
         Optional<Propulsion> propulsion = propulsion();
@@ -86,6 +95,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
         Insulation insulation = insulation();
+        Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
@@ -103,7 +113,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission);
+                mission,
+                notFitted);
     }
 
     private Aerodynamics aerodynamics(ApiAirframe airframe) {
@@ -154,7 +165,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 Length.mFromMm(run.distanceMm())));
     }
 
-    private Optional<LaunchPlan> launch() {
+    private Optional<LaunchPlan> launch(FlightWind flight) {
         ApiLaunch launch = request.mission().launch();
         if (launch == null) {
             return Optional.empty();
@@ -162,8 +173,35 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
         Optional<Launch> read = launching.read();
         double motorDelayS = launching.motorDelayS();
-        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
-        return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
+        Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
+    }
+
+    private Set<Fitting> notFitted() {
+        Set<Fitting> absent = EnumSet.noneOf(Fitting.class);
+        for (ApiFitting fitting : Reading.listed(request.notFitted())) {
+            absent.add(Fitting.valueOf(fitting.name()));
+        }
+        contradicted(
+                absent,
+                Fitting.WIRING,
+                ApiBuildReviewRequest.WIRING,
+                !Reading.listed(request.wiring()).isEmpty());
+        contradicted(
+                absent,
+                Fitting.RAILS,
+                ApiBuildReviewRequest.RAILS,
+                !Reading.listed(request.rails()).isEmpty());
+        contradicted(absent, Fitting.COMPASS, ApiBuildReviewRequest.COMPASS, request.compass() != null);
+        return absent;
+    }
+
+    private void contradicted(Set<Fitting> absent, Fitting fitting, Field<?> field, boolean given) {
+        if (given && absent.contains(fitting)) {
+            reading.fault(
+                    field.at(""), "contradiction", field.name() + " is described, and not_fitted says there is none");
+        }
     }
 
     private double systemsPowerW() {
@@ -252,6 +290,12 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
+        if (run.supplyVoltageV() == null) {
+            reading.assume(
+                    ApiInstalledRun.SUPPLY_VOLTAGE_V.at(at),
+                    "the nominal voltage of the pack",
+                    "the document gives none; the drop is held against it");
+        }
         return WireReading.laid(run, run.name(), !pack, at, reading)
                 .map(laid -> new InstalledRun(
                         laid.plan(),
@@ -292,13 +336,16 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Double packC = mission.packTemperatureC();
         Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
         packStands(conditions.air().temperatureK());
+        double reserve = FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading);
+        List<Leg> legs =
+                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading);
         return new Mission(
                 conditions,
                 packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                 headwindMPerS,
-                FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
+                reserve,
                 Reading.optional(mission.airspeedMPerS()),
-                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
-                launch());
+                legs,
+                launch(FlightWind.of(headwindMPerS, legs)));
     }
 }

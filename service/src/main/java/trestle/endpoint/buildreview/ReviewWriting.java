@@ -74,8 +74,8 @@ public final class ReviewWriting {
                 .railBudget(review.rails()
                         .map(rails -> RailWriting.write(rails, judgements.get("/rail_budget")))
                         .orElse(null))
-                .launchStall(review.launch()
-                        .map(launch -> LaunchWriting.write(launch, judgements.get("/launch_stall")))
+                .launchAndClimb(review.launch()
+                        .map(launch -> LaunchWriting.write(launch, judgements.get("/launch_and_climb")))
                         .orElse(null))
                 .compassClearance(review.compass()
                         .map(compass -> CompassWriting.write(

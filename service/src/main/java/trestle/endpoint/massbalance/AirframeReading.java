@@ -1,11 +1,13 @@
 package trestle.endpoint.massbalance;
 
 import java.util.Optional;
+import trestle.api.model.ApiFuselage;
 import trestle.api.model.ApiMassBalanceRequest;
 import trestle.api.model.ApiTail;
 import trestle.api.model.ApiWing;
 import trestle.api.model.ApiWingPanel;
 import trestle.endpoint.Reading;
+import trestle.massbalance.Fuselage;
 import trestle.massbalance.Panel;
 import trestle.massbalance.Tail;
 import trestle.massbalance.TailArrangement;
@@ -25,7 +27,8 @@ public final class AirframeReading {
     public static Wing wing(ApiWing wing) {
         return new Wing(
                 wing.panels().stream().map(AirframeReading::panel).toList(),
-                Length.mFromMm(wing.rootLeadingEdgeArmMm()));
+                Length.mFromMm(wing.rootLeadingEdgeArmMm()),
+                Reading.optional(wing.rootVerticalMm(), Length::mFromMm));
     }
 
     private static Panel panel(ApiWingPanel panel) {
@@ -35,6 +38,14 @@ public final class AirframeReading {
                 Length.mFromMm(panel.spanMm()),
                 Length.mFromMm(Reading.or(panel.sweepMm(), ApiWingPanel.SWEEP_MM)),
                 Angle.radFromDeg(Reading.or(panel.dihedralDeg(), ApiWingPanel.DIHEDRAL_DEG)));
+    }
+
+    /** The shape of a fuselage. */
+    public static Fuselage fuselage(ApiFuselage fuselage) {
+        return new Fuselage(
+                Length.mFromMm(fuselage.lengthMm()),
+                Length.mFromMm(fuselage.widthMm()),
+                Length.mFromMm(fuselage.noseArmMm()));
     }
 
     /**
@@ -63,6 +74,8 @@ public final class AirframeReading {
                 Area.m2FromDm2(tail.areaDm2()),
                 Length.mFromMm(tail.spanMm()),
                 Length.mFromMm(tail.quarterChordArmMm()),
+                Reading.optional(tail.verticalMm(), Length::mFromMm),
+                Reading.optional(tail.dihedralDeg(), Angle::radFromDeg),
                 efficiency,
                 shift));
     }

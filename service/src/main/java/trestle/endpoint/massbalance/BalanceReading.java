@@ -8,12 +8,16 @@ import trestle.api.Field;
 import trestle.api.model.ApiBalanceItem;
 import trestle.api.model.ApiBalanceLimits;
 import trestle.api.model.ApiMassBalanceRequest;
+import trestle.api.model.ApiSpread;
+import trestle.api.model.ApiSpreadBuild;
+import trestle.api.model.ApiSpreadKind;
 import trestle.api.model.ApiSupport;
 import trestle.api.model.ApiWeighing;
 import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
+import trestle.massbalance.Spread;
 import trestle.massbalance.Station;
 import trestle.massbalance.Support;
 import trestle.massbalance.Target;
@@ -47,7 +51,62 @@ public record BalanceReading(Reading reading) {
                 metres(item.verticalMm()),
                 Mass.kgFromG(Reading.or(item.massToleranceG(), ApiBalanceItem.MASS_TOLERANCE_G)),
                 Length.mFromMm(Reading.or(item.armToleranceMm(), ApiBalanceItem.ARM_TOLERANCE_MM)),
-                travel(item.movableFromMm(), item.movableToMm(), at));
+                travel(item.movableFromMm(), item.movableToMm(), at),
+                Optional.ofNullable(item.spread()).flatMap(s -> spread(s, ApiBalanceItem.SPREAD.at(at))));
+    }
+
+    private Optional<Spread> spread(ApiSpread spread, String at) {
+        return switch (spread.kind()) {
+            case WING -> Optional.of(new Spread.OverWing(build(spread)));
+            case TAIL -> Optional.of(new Spread.OverTail(build(spread)));
+            case ROD ->
+                length("a rod", spread, at)
+                        .map(m -> new Spread.Rod(
+                                axis(spread), m, Length.mFromMm(Reading.or(spread.widthMm(), ApiSpread.WIDTH_MM))));
+            case BLOCK ->
+                length("a block", spread, at)
+                        .map(m -> new Spread.Block(
+                                m,
+                                Length.mFromMm(Reading.or(spread.widthMm(), ApiSpread.WIDTH_MM)),
+                                Length.mFromMm(Reading.or(spread.heightMm(), ApiSpread.HEIGHT_MM))));
+        };
+    }
+
+    private Optional<Double> length(String what, ApiSpread spread, String at) {
+        return reading.needs(what, at, ApiSpread.LENGTH_MM.name(), spread.lengthMm())
+                ? Optional.of(Length.mFromMm(spread.lengthMm()))
+                : Optional.empty();
+    }
+
+    private static Spread.Build build(ApiSpread spread) {
+        return Reading.or(spread.build(), ApiSpread.BUILD) == ApiSpreadBuild.SKIN
+                ? Spread.Build.SKIN
+                : Spread.Build.SOLID;
+    }
+
+    private static Spread.Axis axis(ApiSpread spread) {
+        return Spread.Axis.valueOf(Reading.or(spread.axis(), ApiSpread.AXIS).name());
+    }
+
+    /**
+     * Demands the wing and the tail that items are spread over.
+     *
+     * @param items of the request
+     * @param wing whether there is a wing
+     * @param tail whether there is a tail
+     * @param at JSON Pointer of the list
+     */
+    public void spreadNeeds(List<ApiBalanceItem> items, boolean wing, boolean tail, String at) {
+        for (int i = 0; i < items.size(); i++) {
+            ApiSpread spread = items.get(i).spread();
+            String kind = ApiBalanceItem.SPREAD.at(at + "/" + i);
+            if (spread != null && spread.kind() == ApiSpreadKind.WING && !wing) {
+                reading.fault(ApiSpread.KIND.at(kind), "missing", "an item spread over the wing needs the wing");
+            }
+            if (spread != null && spread.kind() == ApiSpreadKind.TAIL && !tail) {
+                reading.fault(ApiSpread.KIND.at(kind), "missing", "an item spread over the tail needs the tail");
+            }
+        }
     }
 
     /** How far something can be moved; empty where the request does not say. */
@@ -64,7 +123,7 @@ public record BalanceReading(Reading reading) {
             reading.fault(
                     ApiBalanceItem.MOVABLE_TO_MM.at(at),
                     "contradiction",
-                    "movable_to_mm lies ahead of movable_from_mm");
+                    "movable_to_mm lies forward of movable_from_mm");
             return Optional.empty();
         }
         return Optional.of(new Travel(Length.mFromMm(fromMm), Length.mFromMm(toMm)));
@@ -130,7 +189,7 @@ public record BalanceReading(Reading reading) {
                     "contradiction",
                     "the aft limit "
                             + FieldUnit.withUnit(aft, at)
-                            + " lies ahead of the forward limit "
+                            + " lies forward of the forward limit "
                             + FieldUnit.withUnit(forward, at));
         }
     }

@@ -6,6 +6,7 @@ import trestle.api.model.ApiCorrection;
 import trestle.api.model.ApiInertia;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiMassOrigin;
 import trestle.api.model.ApiMoment;
 import trestle.api.model.ApiWeighed;
 import trestle.endpoint.Writing;
@@ -37,11 +38,15 @@ public final class BalanceWriting {
                 .neutralPointArmMm(balance.neutralPoint()
                         .map(np -> Length.mmFromM(np.armM()))
                         .orElse(null))
+                .neutralPointToleranceMm(balance.neutralPoint()
+                        .map(np -> Length.mmFromM(np.toleranceM()))
+                        .orElse(null))
                 .staticMarginPercent(Writing.in(balance.staticMarginFraction(), Share::percentFromFraction))
-                .inertiaKgM2(new ApiInertia(
-                        balance.inertia().rollKgM2(),
-                        balance.inertia().pitchKgM2(),
-                        balance.inertia().yawKgM2()))
+                .staticMarginTolerancePercent(
+                        Writing.in(balance.staticMarginToleranceFraction(), Share::percentFromFraction))
+                .inertiaKgM2(balance.inertia()
+                        .map(i -> new ApiInertia(i.rollKgM2(), i.pitchKgM2(), i.yawKgM2()))
+                        .orElse(null))
                 .moments(balance.moments().stream().map(BalanceWriting::moment).toList())
                 .corrections(balance.aim().map(Aim::alone).orElse(List.of()).stream()
                         .map(BalanceWriting::correction)
@@ -51,8 +56,9 @@ public final class BalanceWriting {
                         .map(BalanceWriting::together)
                         .orElse(null))
                 .ballast(balance.aim().map(Aim::ballast).orElse(List.of()).stream()
-                        .map(b -> new ApiBallast(Length.mmFromM(b.armM()), Mass.gFromKg(b.massKg())))
+                        .map(b -> new ApiBallast(b.place(), Length.mmFromM(b.armM()), Mass.gFromKg(b.massKg())))
                         .toList())
+                .massFrom(balance.weighed().isPresent() ? ApiMassOrigin.WEIGHING : ApiMassOrigin.ITEMS)
                 .weighed(balance.weighed().map(BalanceWriting::weighed).orElse(null))
                 .build();
     }

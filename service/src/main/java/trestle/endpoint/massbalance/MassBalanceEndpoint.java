@@ -29,8 +29,12 @@ import trestle.finding.Subject;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalancePart;
 import trestle.massbalance.BalanceTask;
+import trestle.massbalance.Item;
+import trestle.massbalance.Limits;
 import trestle.massbalance.MassBalance;
 import trestle.massbalance.MassBalanceWorkings;
+import trestle.massbalance.TailArrangement;
+import trestle.massbalance.Target;
 
 /** The door of {@code /v1/mass-balance}: reads the request once, writes the answer once. */
 public final class MassBalanceEndpoint
@@ -38,13 +42,19 @@ public final class MassBalanceEndpoint
     static final List<String> MODELS = List.of(
             "point-mass build-up and weighing (FAA-H-8083-1B)",
             "mean aerodynamic chord of trapezoidal panels (Raymer, Aircraft Design; from memory)",
-            "neutral point from tail volume with downwash (Etkin and Reid; lift slopes of"
-                    + " the USAF DATCOM; both from memory)");
+            "neutral point from tail volume, downwash and the whole aircraft's lift (Etkin and Reid; lift slopes of the USAF"
+                    + " DATCOM; both from memory; fall of the downwash with height by our own vortex lattice)");
 
-    static final List<String> CAUTIONS = List.of(
-            "Weigh and balance the finished aircraft before its first flight: a build-up is only as good as its list.",
-            "The neutral point is an estimate; begin with the centre of gravity well"
-                    + " forward of it and follow the maker's range where there is one.");
+    private static final String WEIGH =
+            "Weigh and balance the finished aircraft before its first flight: a list is only as good as its entries.";
+    private static final String WEIGH_AGAIN =
+            "Weigh again after any change of packs, payload or repair: the scales tell only what stood on them.";
+    private static final String STEPS =
+            "The neutral point is an estimate: begin with the CG at the forward end of its range, follow the maker's range where"
+                    + " there is one, and move it aft in small steps.";
+    private static final String MASS =
+            "Local rules go by mass classes, and wing joiner, mounts and landing gear must carry the take-off mass: check both at"
+                    + " this mass.";
 
     private static final Pointers POINTERS = pointers("");
 
@@ -63,17 +73,24 @@ public final class MassBalanceEndpoint
         BalanceReading parts = new BalanceReading(reading);
         boolean tailless = Boolean.TRUE.equals(request.tailless());
         consistent(request, tailless, reading);
-        BalanceTask task = new BalanceTask(
-                parts.items(request.items(), ApiMassBalanceRequest.ITEMS.at("")),
+        String itemsAt = ApiMassBalanceRequest.ITEMS.at("");
+        List<Item> items = parts.items(request.items(), itemsAt);
+        parts.spreadNeeds(request.items(), request.wing() != null, request.tail() != null, itemsAt);
+        Optional<TailArrangement> tail =
+                AirframeReading.tail(request.tail(), tailless, shiftPercentMac(request, reading), "", reading);
+        Optional<Limits> limits = Optional.ofNullable(request.limits())
+                .map(l -> parts.limits(l, request.wing() != null, ApiMassBalanceRequest.LIMITS.at("")));
+        Optional<Target> target = parts.target(
+                request.targetArmMm(), request.targetPercentMac(), request.targetStaticMarginPercent(), "");
+        reading.refuseContradictions();
+        return new BalanceTask(
+                items,
                 Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
                 Optional.ofNullable(request.wing()).map(AirframeReading::wing),
-                AirframeReading.tail(request.tail(), tailless, request.fuselageShiftPercentMac(), "", reading),
-                Optional.ofNullable(request.limits())
-                        .map(l -> parts.limits(l, request.wing() != null, ApiMassBalanceRequest.LIMITS.at(""))),
-                parts.target(
-                        request.targetArmMm(), request.targetPercentMac(), request.targetStaticMarginPercent(), ""));
-        reading.refuseContradictions();
-        return task;
+                tail,
+                Optional.ofNullable(request.fuselage()).map(AirframeReading::fuselage),
+                limits,
+                target);
     }
 
     @Override
@@ -99,7 +116,12 @@ public final class MassBalanceEndpoint
     /** The judgement on a balance, with its parts where a request has them. */
     public static ApiJudgement judgement(
             Balance balance, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(balance.judgement(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(balance.judgement(), place, assumed, cautions(balance), MODELS);
+    }
+
+    private static List<String> cautions(Balance balance) {
+        String weigh = balance.weighed().isPresent() ? WEIGH_AGAIN : WEIGH;
+        return balance.neutralPoint().isPresent() ? List.of(weigh, STEPS, MASS) : List.of(weigh, MASS);
     }
 
     /** Where the parts of a balance stand, given the place of the airframe. */
@@ -120,12 +142,27 @@ public final class MassBalanceEndpoint
                 entry(BalancePart.PANELS, ApiWing.PANELS.at(wing)),
                 entry(BalancePart.TAIL, tail),
                 entry(BalancePart.TAIL_ARM, ApiTail.QUARTER_CHORD_ARM_MM.at(tail)),
+                entry(BalancePart.TAIL_HEIGHT, ApiTail.VERTICAL_MM.at(tail)),
+                entry(BalancePart.TAIL_DIHEDRAL, ApiTail.DIHEDRAL_DEG.at(tail)),
                 entry(BalancePart.FUSELAGE_SHIFT, ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC.at(airframe)),
                 entry(BalancePart.MAXIMUM_TAKEOFF_MASS, ApiBalanceLimits.MAX_TAKEOFF_MASS_G.at(limits)),
                 entry(BalancePart.FORWARD_LIMIT, limits),
                 entry(BalancePart.AFT_LIMIT, limits),
                 entry(BalancePart.LATERAL_LIMIT, ApiBalanceLimits.LATERAL_MM.at(limits)),
                 entry(BalancePart.TARGET, airframe)));
+    }
+
+    /** A fuselage of known shape has its own share, so what is added is the propeller's alone. */
+    private static Double shiftPercentMac(ApiMassBalanceRequest request, Reading reading) {
+        boolean judged = request.tail() != null || Boolean.TRUE.equals(request.tailless());
+        if (request.fuselage() == null || request.fuselageShiftPercentMac() != null || !judged) {
+            return request.fuselageShiftPercentMac();
+        }
+        reading.assume(
+                ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC.at(""),
+                "0 %",
+                "the fuselage's share follows from its shape, and the propeller's is not counted");
+        return 0.0;
     }
 
     private static void consistent(ApiMassBalanceRequest request, boolean tailless, Reading reading) {
