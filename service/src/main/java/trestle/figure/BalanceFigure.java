@@ -30,18 +30,21 @@ public final class BalanceFigure {
 
     private static String summary(Balance balance) {
         StringBuilder summary = new StringBuilder();
-        summary.append(mass(balance.centre().massKg()))
+        summary.append(balance.weighed().isPresent() ? "Weighed " : "")
+                .append(mass(balance.centre().massKg()))
                 .append(", CG ")
                 .append(mm(balance.centre().armM()))
                 .append(" mm aft of the datum");
         if (balance.cgMacFraction().isPresent()) {
             summary.append(", ")
                     .append(percent(balance.cgMacFraction().getAsDouble()))
-                    .append(" % of the mean chord");
+                    .append(" % of the mean aerodynamic chord");
         }
         if (balance.staticMarginFraction().isPresent()) {
             summary.append(", static margin ")
                     .append(percent(balance.staticMarginFraction().getAsDouble()))
+                    .append(" ± ")
+                    .append(percent(balance.staticMarginToleranceFraction().getAsDouble()))
                     .append(" %");
         }
         return summary.append('.').toString();

@@ -2,15 +2,16 @@ package trestle.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import trestle.massbalance.Balance;
+import trestle.massbalance.Centre;
 import trestle.massbalance.Planform;
-import trestle.massbalance.Weighed;
 import trestle.units.Length;
 import trestle.units.Share;
 
-/** The mean chord enlarged: the CG with its tolerance among limits, target and neutral point. */
+/** The mean aerodynamic chord enlarged: the CG with its tolerance among limits, target and neutral point. */
 final class CloseUp {
     private static final double SHORTEST_M = 0.03;
     private static final double ROOM = 0.06;
@@ -32,16 +33,20 @@ final class CloseUp {
         double toleranceM = balance.centre().armToleranceM();
         along.to(armM - toleranceM).to(armM + toleranceM);
         along.to(landmarks.forward()).to(landmarks.aft()).to(landmarks.target());
-        along.to(landmarks.neutralPoint());
-        balance.weighed()
-                .filter(weighed -> weighed.armM().isPresent())
-                .ifPresent(weighed -> along.to(weighed.armM().getAsDouble() - weighed.armToleranceM())
-                        .to(weighed.armM().getAsDouble() + weighed.armToleranceM()));
+        balance.neutralPoint()
+                .ifPresent(np -> along.to(np.armM() - np.toleranceM()).to(np.armM() + np.toleranceM()));
+        listed().ifPresent(list -> along.to(list.armM() - list.armToleranceM()).to(list.armM() + list.armToleranceM()));
         landmarks
                 .planform()
                 .filter(this::near)
                 .ifPresent(w -> along.to(w.armM(0)).to(w.armM(1)));
         along.atLeast(SHORTEST_M, ROOM);
+    }
+
+    /** The CG of the list beside that of the scales. */
+    private Optional<Centre> listed() {
+        boolean weighed = balance.weighed().filter(w -> w.armM().isPresent()).isPresent();
+        return weighed ? Optional.of(balance.list()) : Optional.empty();
     }
 
     private boolean near(Planform wing) {
@@ -62,7 +67,7 @@ final class CloseUp {
             keys.add(KeyEntry.band(Style.LIMIT_BAND, "outside"));
         }
         if (landmarks.planform().isPresent()) {
-            keys.add(KeyEntry.band(Style.PALE, "mean chord"));
+            keys.add(KeyEntry.band(Style.PALE, "MAC"));
         }
         return keys;
     }
@@ -78,12 +83,18 @@ final class CloseUp {
         flags.add(new Flag(
                 Length.mmFromM(armM),
                 Style.INK,
-                "CG " + BalanceFigure.mm(armM) + (toleranceM > 0 ? " ± " + BalanceFigure.mm(toleranceM) : "")));
+                (listed().isPresent() ? "weighed CG " : "CG ")
+                        + BalanceFigure.mm(armM)
+                        + (toleranceM > 0 ? " ± " + BalanceFigure.mm(toleranceM) : "")));
         add(flags, landmarks.target(), Style.SECOND_FILL, "target");
-        add(flags, landmarks.neutralPoint(), Style.THIRD_FILL, "neutral point");
-        add(flags, landmarks.forward(), Style.LIMIT_TEXT, "foremost");
-        add(flags, landmarks.aft(), Style.LIMIT_TEXT, "aftmost");
-        balance.weighed().ifPresent(weighed -> add(flags, weighed.armM(), Style.FIRST_FILL, "weighed"));
+        balance.neutralPoint()
+                .ifPresent(np -> flags.add(new Flag(
+                        Length.mmFromM(np.armM()),
+                        Style.THIRD_FILL,
+                        "neutral point " + BalanceFigure.mm(np.armM()) + " ± " + BalanceFigure.mm(np.toleranceM()))));
+        add(flags, landmarks.forward(), Style.LIMIT_TEXT, "forward limit");
+        add(flags, landmarks.aft(), Style.LIMIT_TEXT, "aft limit");
+        listed().ifPresent(list -> add(flags, OptionalDouble.of(list.armM()), Style.FIRST_FILL, "by the list"));
         return flags;
     }
 
@@ -95,9 +106,15 @@ final class CloseUp {
         shade(plot);
         landmarks.planform().ifPresent(wing -> chord(plot, wing));
         double toleranceM = balance.centre().armToleranceM();
-        landmarks.neutralPoint().ifPresent(at -> plot.dot(Style.THIRD_FILL, Length.mmFromM(at), 0.5));
+        balance.neutralPoint().ifPresent(np -> {
+            span(plot, Style.THIRD_LINE, np.armM(), np.toleranceM(), 0.5);
+            plot.dot(Style.THIRD_FILL, Length.mmFromM(np.armM()), 0.5);
+        });
         landmarks.target().ifPresent(at -> plot.ring(Style.SECOND_FILL, Length.mmFromM(at), 0.5));
-        balance.weighed().ifPresent(weighed -> weighed(plot, weighed));
+        listed().ifPresent(list -> {
+            span(plot, Style.FIRST_LINE, list.armM(), list.armToleranceM(), 0.36);
+            plot.dot(Style.FIRST_FILL, Length.mmFromM(list.armM()), 0.36);
+        });
         span(plot, Style.INK_LINE, balance.centre().armM(), toleranceM, 0.72);
         CgSymbol.draw(plot.svg(), plot.x(Length.mmFromM(balance.centre().armM())), plot.y(0.72), 7);
     }
@@ -119,14 +136,6 @@ final class CloseUp {
         }
     }
 
-    private static void weighed(Plot plot, Weighed weighed) {
-        if (weighed.armM().isPresent()) {
-            double armM = weighed.armM().getAsDouble();
-            span(plot, Style.FIRST_LINE, armM, weighed.armToleranceM(), 0.36);
-            plot.dot(Style.FIRST_FILL, Length.mmFromM(armM), 0.36);
-        }
-    }
-
     /** A value's tolerance to both sides. */
     private static void span(Plot plot, Style style, double armM, double toleranceM, double at) {
         if (toleranceM > 0) {
@@ -139,7 +148,7 @@ final class CloseUp {
         }
     }
 
-    /** The same axis in shares of the mean chord. */
+    /** The same axis in shares of the mean aerodynamic chord. */
     private void percents(Page page, Planform wing) {
         Axis percent = Axis.between(
                 Share.percentFromFraction(wing.macFraction(along.least())),
@@ -153,6 +162,6 @@ final class CloseUp {
             page.svg().line(Style.AXIS, x, y, x, y + TICK);
         }
         Panels.level(page, percent.ticks(), place, Style.MUTED);
-        Panels.title(page, "Of the mean chord, %");
+        Panels.title(page, "Of the mean aerodynamic chord, %");
     }
 }

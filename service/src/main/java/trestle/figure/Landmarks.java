@@ -14,8 +14,8 @@ import trestle.massbalance.Tail;
 /**
  * Places along the fuselage beside the items and the CG, m aft of the datum.
  *
- * @param forward foremost CG allowed
- * @param aft aftmost CG allowed
+ * @param forward forward limit of the CG
+ * @param aft aft limit of the CG
  * @param target where the CG should be
  * @param neutralPoint the neutral point
  * @param planform the wing

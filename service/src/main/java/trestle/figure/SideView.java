@@ -89,12 +89,15 @@ final class SideView {
         Panels.level(page, x.ticks(), this::x, Style.MUTED);
         Panels.title(page, "Aft of the datum, mm; heights to the same scale");
         if (names.leftOut() > 0) {
-            page.note(Style.MUTED, "Not named for want of room: " + names.leftOut() + ".");
+            page.note(
+                    Style.MUTED,
+                    names.leftOut()
+                            + (names.leftOut() == 1 ? " label omitted (no room)." : " labels omitted (no room)."));
         }
         page.advance(6);
     }
 
-    /** The mean chord, the tail's and the lever between them, on a strip of their own. */
+    /** The mean aerodynamic chord (MAC), the tail's and the lever between them, on a strip of their own. */
     private void chords(Page page) {
         if (landmarks.planform().isEmpty()) {
             return;
@@ -208,8 +211,8 @@ final class SideView {
         List<Label> labels = new ArrayList<>();
         landmarks
                 .planform()
-                .ifPresent(wing -> labels.add(label(
-                        wing.armM(0.5), "mean chord " + BalanceFigure.wholeMm(wing.meanAerodynamicChordM()) + " mm")));
+                .ifPresent(wing -> labels.add(
+                        label(wing.armM(0.5), "MAC " + BalanceFigure.wholeMm(wing.meanAerodynamicChordM()) + " mm")));
         if (landmarks.planform().isPresent() && landmarks.tail().isPresent()) {
             Planform wing = landmarks.planform().get();
             double tailM = landmarks.tail().get().quarterChordArmM();

@@ -101,11 +101,13 @@ final class PlausibilityChecks {
         Item heaviest = found.task().items().stream()
                 .max(Comparator.comparingDouble(Item::totalMassKg))
                 .orElseThrow();
-        String low = "All on board weighs %s, below the %.0f g of the lightest aircraft of this kind (common practice):"
-                + " were masses typed in kg? mass_g and reading_g count in g.";
-        String high = "All on board weighs %.0f g, above the %.0f g of the heaviest aircraft of this kind (common"
-                + " practice), most of it the %s: is its mass_g that of the whole batch rather than of one piece, or in"
-                + " another unit?";
+        String low =
+                "All on board weighs %s, below the %.0f g of the lightest aircraft of this kind (common practice): look"
+                        + " for masses typed in kg, as mass_g and reading_g count in g.";
+        String high =
+                "All on board weighs %.0f g, above the %.0f g of the heaviest aircraft of this kind (common practice),"
+                        + " most of it the %s: look for a mass of a whole batch in mass_g, which is that of one piece, or in another"
+                        + " unit.";
         Trial held = trial.of(Mass.gFromKg(massKg), "g");
         if (light()) {
             held.atLeast(Mass.gFromKg(LIGHTEST_KG), Basis.COMMON_PRACTICE)
@@ -139,8 +141,7 @@ final class PlausibilityChecks {
     }
 
     private boolean doubled(Planform wing) {
-        return wing.aspectRatio() > GREATEST_ASPECT_RATIO
-                || wing.aspectRatio() > DOUBLED_ASPECT_RATIO && cubicLoading(wing) < DOUBLED_CUBIC_LOADING && !light();
+        return wing.aspectRatio() > DOUBLED_ASPECT_RATIO && cubicLoading(wing) < DOUBLED_CUBIC_LOADING && !light();
     }
 
     private void span(Trial trial) {
@@ -151,10 +152,13 @@ final class PlausibilityChecks {
         Planform wing = found.planform().get();
         double aspect = wing.aspectRatio();
         String slender = "A span of %.0f mm on a mean aerodynamic chord of %.0f mm is an aspect ratio of %.1f (common"
-                + " practice: %.0f to %.0f): was the whole span typed for one half? The panels' span_mm adds up to half"
-                + " the span.";
+                + " practice: %.0f to %.0f): look for the whole span typed for one half, as the panels' span_mm adds up to"
+                + " half the span.";
         String stubby = "A span of %.0f mm on a mean aerodynamic chord of %.0f mm is an aspect ratio of %.2f (common"
-                + " practice: %.0f to %.0f): was a span typed in cm, or a chord too large?";
+                + " practice: %.0f to %.0f): look for a span typed in cm, or a chord that is too large.";
+        String light =
+                "A wing of %.0f mm span and aspect ratio %.1f that carries only %.1f g/dm² is rare (common practice):"
+                        + " look for the whole span typed for one half, as the panels' span_mm adds up to half the span.";
         Object[] numbers = {
             Length.mmFromM(wing.spanM()),
             Length.mmFromM(wing.meanAerodynamicChordM()),
@@ -165,7 +169,14 @@ final class PlausibilityChecks {
         trial.of(aspect, "")
                 .atMost(GREATEST_ASPECT_RATIO, Basis.COMMON_PRACTICE)
                 .stopIf(aspect > FAR_ASPECT_FACTOR * GREATEST_ASPECT_RATIO, "span-implausibly-long", slender, numbers)
-                .attentionIf(doubled(wing), "span-implausibly-long", slender, numbers)
+                .attention("span-implausibly-long", slender, numbers)
+                .attentionIf(
+                        doubled(wing),
+                        "span-implausibly-long",
+                        light,
+                        Length.mmFromM(wing.spanM()),
+                        aspect,
+                        gPerDm2(found.centre().massKg() / wing.areaM2()))
                 .atLeast(LEAST_ASPECT_RATIO, Basis.COMMON_PRACTICE)
                 .stopIf(aspect < LEAST_ASPECT_RATIO / FAR_ASPECT_FACTOR / 2, "span-implausibly-short", stubby, numbers)
                 .attention("span-implausibly-short", stubby, numbers);
@@ -185,7 +196,7 @@ final class PlausibilityChecks {
                 "The wing loading of %.1f g/dm² is %s the %.0f g/dm² that a wing of %.1f dm² carries %s (common"
                         + " practice): check the masses in g and the panels' chords and spans in mm, one half of the wing.";
         double dm2 = Area.dm2FromM2(wing.areaM2());
-        boolean said = light() || heavy() || doubled(wing);
+        boolean said = light() || heavy() || doubled(wing) || wing.aspectRatio() > GREATEST_ASPECT_RATIO;
         trial.of(loading, "g/dm²")
                 .atMost(most, Basis.COMMON_PRACTICE)
                 .asSaid(said && loading > most, Severity.ATTENTION)

@@ -60,7 +60,7 @@ final class StabilityChecks {
         double percent = Share.percentFromFraction(found.cgMacFraction().getAsDouble());
         double far = Share.percentFromFraction(FAR_FROM_CHORD);
         String sentence = "The CG at %.1f mm lies at %.0f %% of the mean aerodynamic chord, where no aircraft balances"
-                + " (common practice: %.0f to %.0f %%): is an arm counted from another datum, or in cm?";
+                + " (common practice: %.0f to %.0f %%): look for an arm that is counted from another datum, or in cm.";
         Trial held = trial.of(percent, "%");
         if (percent < 0) {
             held.atLeast(-far, Basis.COMMON_PRACTICE);

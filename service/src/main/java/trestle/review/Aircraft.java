@@ -33,7 +33,7 @@ import trestle.rails.Rail;
  * @param runs runs of wire
  * @param rails regulated rails; empty for none
  * @param compass the compass and what passes it
- * @param mission the day and the flight
+ * @param flight the day and the flight
  * @param notFitted what it does without
  */
 public record Aircraft(
@@ -52,7 +52,7 @@ public record Aircraft(
         List<InstalledRun> runs,
         List<Rail> rails,
         Optional<CompassPlan> compass,
-        Mission mission,
+        PlannedFlight flight,
         Set<Fitting> notFitted) {
     /** Checks the physics and copies the lists. */
     public Aircraft {

@@ -53,7 +53,7 @@ public final class BuildReview {
     private BuildReview(Aircraft aircraft) {
         this.aircraft = aircraft;
         this.planform = Planform.of(aircraft.wing());
-        this.air = aircraft.mission().conditions().air();
+        this.air = aircraft.flight().conditions().air();
         this.railTask = railTask(aircraft);
         this.rails = railTask.map(Rails::of);
     }
@@ -144,7 +144,7 @@ public final class BuildReview {
                     balance.centre().massKg(),
                     store.pack().nominalVoltageV(),
                     air,
-                    aircraft.mission().conditions().altitudeM());
+                    aircraft.flight().conditions().altitudeM());
             return aircraft.runs().stream().map(currents::review).toList();
         }
 
@@ -168,11 +168,11 @@ public final class BuildReview {
         }
 
         private Optional<LaunchAndClimbTask> launchTask() {
-            Mission mission = aircraft.mission();
-            if (mission.launch().isEmpty() || thrust.thrust().isEmpty()) {
+            PlannedFlight flight = aircraft.flight();
+            if (flight.launch().isEmpty() || thrust.thrust().isEmpty()) {
                 return Optional.empty();
             }
-            LaunchPlan plan = mission.launch().get();
+            LaunchPlan plan = flight.launch().get();
             return Optional.of(new LaunchAndClimbTask(
                     airframe,
                     polar,
@@ -208,10 +208,10 @@ public final class BuildReview {
                     new PolarPower(polar, thrust.efficiency(), systemsPowerW()),
                     store,
                     air,
-                    aircraft.mission().headwindMPerS(),
-                    aircraft.mission().reserveFraction(),
-                    aircraft.mission().cruiseAirspeedMPerS(),
-                    aircraft.mission().legs(),
+                    aircraft.flight().headwindMPerS(),
+                    aircraft.flight().reserveFraction(),
+                    aircraft.flight().cruiseAirspeedMPerS(),
+                    aircraft.flight().legs(),
                     carriedPack());
         }
 
@@ -231,7 +231,7 @@ public final class BuildReview {
                     new Load.Power(powerW),
                     aircraft.cutoff(),
                     store.surroundings(),
-                    aircraft.mission().reserveFraction());
+                    aircraft.flight().reserveFraction());
         }
 
         private FullThrottle atFullThrottle(double powerW) {
@@ -241,7 +241,7 @@ public final class BuildReview {
 
     private Surroundings surroundings() {
         double airK = air.temperatureK();
-        return new Surroundings(airK, aircraft.mission().packTemperatureK().orElse(airK), aircraft.insulation());
+        return new Surroundings(airK, aircraft.flight().packTemperatureK().orElse(airK), aircraft.insulation());
     }
 
     private static double leadResistanceOhm(List<RunReview> wires) {

@@ -72,7 +72,7 @@ final class ReviewChecks {
                 "launch-described",
                 "the launch",
                 ReviewPart.LAUNCH,
-                aircraft.mission().launch().isPresent());
+                aircraft.flight().launch().isPresent());
         weighed();
         judge.check("full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, this::held);
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
@@ -143,12 +143,12 @@ final class ReviewChecks {
     }
 
     private void assume() {
-        if (cruise.isPresent() && aircraft.mission().cruiseAirspeedMPerS().isEmpty()) {
+        if (cruise.isPresent() && aircraft.flight().cruiseAirspeedMPerS().isEmpty()) {
             judge.assume(
                     Subject.of(ReviewPart.CRUISE_AIRSPEED),
                     Judge.text(
                             "%.1f m/s, the airspeed of best range", cruise.get().airspeedMPerS()),
-                    "the mission gives no cruising airspeed");
+                    "the flight gives no cruising airspeed");
         }
         if (fullThrottle.isEmpty()) {
             judge.assume(FULL_THROTTLE, "no peak on packs and main wires", "the power at full throttle is not given");
@@ -160,11 +160,11 @@ final class ReviewChecks {
                             aircraft.propulsion().fullThrottleDurationS()),
                     "that is when it is used longest");
         }
-        if (aircraft.mission().packTemperatureK().isEmpty()) {
+        if (aircraft.flight().packTemperatureK().isEmpty()) {
             judge.assume(
                     Subject.of(ReviewPart.PACK_TEMPERATURE),
                     "cells at take-off as warm as the air",
-                    "the mission gives no temperature for them");
+                    "the flight gives no temperature for them");
         }
     }
 }

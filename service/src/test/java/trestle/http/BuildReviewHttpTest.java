@@ -176,8 +176,8 @@ class BuildReviewHttpTest {
 
     @Test
     void aThrowTooSlowEndsInAFindingNotAFailure() {
-        ObjectNode request = LiveService.changed(NAME, "/mission/launch/release_speed_m_per_s", "2");
-        LiveService.change(request, "/mission/launch/motor_delay_s", "3");
+        ObjectNode request = LiveService.changed(NAME, "/flight/launch/release_speed_m_per_s", "2");
+        LiveService.change(request, "/flight/launch/motor_delay_s", "3");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
                 .body("launch_and_climb.verdict", equalTo("stop"))
@@ -206,7 +206,7 @@ class BuildReviewHttpTest {
     void faultsOfEveryPartComeAtOnceWithPointersIntoTheDocument() {
         ObjectNode request = LiveService.changed(NAME, "/wiring/0/gauge", "\"99\"");
         LiveService.change(request, "/packs/1/cell/ac_resistance_milliohm", "12");
-        LiveService.change(request, "/mission/legs/1", "{\"kind\":\"cruise\"}");
+        LiveService.change(request, "/flight/legs/1", "{\"kind\":\"cruise\"}");
         LiveService.change(request, "/airframe/tail", null);
         LiveService.refused(NAME, 422, request)
                 .body(
@@ -214,7 +214,7 @@ class BuildReviewHttpTest {
                         hasItems(
                                 "/wiring/0/gauge",
                                 "/packs/1/cell/ac_resistance_milliohm",
-                                "/mission/legs/1",
+                                "/flight/legs/1",
                                 "/airframe/tail"));
     }
 

@@ -47,6 +47,8 @@ class MassBalanceHttpTest {
     @Test
     void aCorrectionThatIsCarriedOutReachesTheTarget() {
         ObjectNode request = (ObjectNode) LiveService.example(NAME);
+        // Scales tell only what stood on them: after a move they are out of date.
+        request.remove("weighing");
         var answer = LiveService.answer(NAME, request).extract().jsonPath();
         double newArm = answer.getDouble("corrections.find { it.item == 'forward pack' }.move_to_arm_mm");
         double margin = answer.getDouble("static_margin_percent");

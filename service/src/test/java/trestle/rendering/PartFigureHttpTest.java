@@ -82,7 +82,7 @@ class PartFigureHttpTest {
     @ValueSource(strings = {"/wire_sizing/2", "/launch_and_climb"})
     void aPartThatThisAnswerLacksIsRefused(String pointer) {
         ObjectNode document = example();
-        ((ObjectNode) document.at("/mission")).remove("launch");
+        ((ObjectNode) document.at("/flight")).remove("launch");
         drawn(document, pointer, "")
                 .statusCode(422)
                 .contentType(startsWith("application/problem+json"))

@@ -16,10 +16,10 @@ import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbRequest;
-import trestle.api.model.ApiMission;
 import trestle.api.model.ApiPackInsulation;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
+import trestle.api.model.ApiPlannedFlight;
 import trestle.api.model.ApiRunCurrent;
 import trestle.battery.Cutoff;
 import trestle.battery.Insulation;
@@ -52,7 +52,7 @@ import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
-import trestle.review.Mission;
+import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
 import trestle.units.Angle;
 import trestle.units.Length;
@@ -91,7 +91,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Propulsion> propulsion = propulsion();
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
-        Mission mission = mission();
+        PlannedFlight flight = flight();
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
         Insulation insulation = insulation();
@@ -113,7 +113,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission,
+                flight,
                 notFitted);
     }
 
@@ -166,11 +166,11 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     }
 
     private Optional<LaunchPlan> launch(FlightWind flight) {
-        ApiLaunch launch = request.mission().launch();
+        ApiLaunch launch = request.flight().launch();
         if (launch == null) {
             return Optional.empty();
         }
-        LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
+        LaunchReading launching = new LaunchReading(launch, "/flight/launch", reading);
         Optional<Launch> read = launching.read();
         double motorDelayS = launching.motorDelayS();
         Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
@@ -319,7 +319,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private void packStands(double airK) {
         if (airK < Surroundings.COLDEST_K || airK > Surroundings.HOTTEST_K) {
             reading.fault(
-                    "/mission/conditions/temperature_c",
+                    "/flight/conditions/temperature_c",
                     "outside_model",
                     String.format(
                             Locale.ROOT,
@@ -330,21 +330,21 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         }
     }
 
-    private Mission mission() {
-        ApiMission mission = request.mission();
-        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.HEADWIND_M_PER_S);
-        Double packC = mission.packTemperatureC();
-        Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+    private PlannedFlight flight() {
+        ApiPlannedFlight flight = request.flight();
+        double headwindMPerS = Reading.or(flight.headwindMPerS(), ApiPlannedFlight.HEADWIND_M_PER_S);
+        Double packC = flight.packTemperatureC();
+        Conditions conditions = FlightReading.conditions(flight.conditions(), "/flight/conditions", reading);
         packStands(conditions.air().temperatureK());
-        double reserve = FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading);
+        double reserve = FlightReading.reserveFraction(flight.reservePercent(), "/flight", reading);
         List<Leg> legs =
-                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading);
-        return new Mission(
+                FlightReading.legs(flight.legs(), flight.airspeedMPerS(), headwindMPerS, "/flight/legs", reading);
+        return new PlannedFlight(
                 conditions,
                 packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                 headwindMPerS,
                 reserve,
-                Reading.optional(mission.airspeedMPerS()),
+                Reading.optional(flight.airspeedMPerS()),
                 legs,
                 launch(FlightWind.of(headwindMPerS, legs)));
     }

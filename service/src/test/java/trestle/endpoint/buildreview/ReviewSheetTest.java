@@ -141,7 +141,7 @@ class ReviewSheetTest {
     void anAircraftWithoutNameLegsWiresDriveAndLaunchHasASheetToo() throws IOException {
         ObjectNode document = example();
         document.remove(List.of("name", "wiring", "compass", "rails"));
-        ((ObjectNode) document.get("mission")).remove(List.of("legs", "launch"));
+        ((ObjectNode) document.get("flight")).remove(List.of("legs", "launch"));
         document.set(
                 "propulsion",
                 MAPPER.readTree("{\"efficiency\":{\"propeller\":0.66,\"motor\":0.84," + "\"controller\":0.95}}"));

@@ -17,7 +17,7 @@ import trestle.flight.Leg;
  * @param legs legs in order; empty for none
  * @param launch how the aircraft gets away; empty where it is not asked
  */
-public record Mission(
+public record PlannedFlight(
         Conditions conditions,
         OptionalDouble packTemperatureK,
         double headwindMPerS,
@@ -26,7 +26,7 @@ public record Mission(
         List<Leg> legs,
         Optional<LaunchPlan> launch) {
     /** Copies the list. */
-    public Mission {
+    public PlannedFlight {
         legs = List.copyOf(legs);
     }
 }
