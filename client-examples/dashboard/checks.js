@@ -1,6 +1,6 @@
 // What was judged, what did not pass, and what was not judged.
 
-import { element, mark, redraw } from './dom.js';
+import { element, mark, redraw, shape } from './dom.js';
 import { placeName } from './place.js';
 import { count, measure, plain } from './words.js';
 
@@ -35,7 +35,8 @@ export function checksOf(part) {
 export function drawNotJudged(root, checks, whole, add) {
   const wanting = new Map();
   for (const check of checks.filter(isOpen)) {
-    const give = check.give ?? [];
+    // The whole document is no field to give.
+    const give = [...new Set(check.give)].filter((at) => at !== '');
     const alike = wanting.get(give.join(' ')) ?? { give, about: new Set() };
     alike.about.add(check.about);
     wanting.set(give.join(' '), alike);
@@ -45,9 +46,8 @@ export function drawNotJudged(root, checks, whole, add) {
       ...[...wanting.values()].map(({ give, about }) =>
         element(
           'li',
-          { class: 'finding not_judged' },
-          mark('not_judged', 'not judged'),
-          element('p', {}, [...about].join('; ')),
+          {},
+          element('p', {}, shape('not_judged'), ' ', [...about].join('; ')),
           element(
             'p',
             { class: 'gives' },
@@ -78,7 +78,7 @@ function checkTable(checks) {
     element(
       'table',
       { class: 'checks' },
-      element('thead', {}, element('tr', {}, ...['Check', 'Outcome', 'Value', 'Limit', 'Margin', 'Limit from'].map((name) => element('th', { scope: 'col' }, name)))),
+      element('thead', {}, element('tr', {}, ...['Check', 'Outcome, margin', 'Value', 'Limit', 'Limit from'].map((name) => element('th', { scope: 'col' }, name)))),
       element('tbody', {}, ...checks.map(checkRow)),
     ),
   );
@@ -92,10 +92,9 @@ function checkRow({ about, outcome, value, limit, unit: unitText = '', margin_pe
     'tr',
     {},
     element('th', { scope: 'row' }, about),
-    element('td', {}, mark(outcome, plain(outcome))),
+    element('td', {}, mark(outcome, plain(outcome) + (kept ? `, ${measure(margin, '%')}` : ''))),
     number(value),
     number(limit),
-    element('td', { class: 'number' }, kept ? measure(margin, '%') : ''),
     element('td', {}, limit === undefined ? '' : basis),
   );
 }

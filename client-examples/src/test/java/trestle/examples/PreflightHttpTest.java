@@ -191,13 +191,13 @@ class PreflightHttpTest {
     @Test
     void theReadmesPipeChangesTheDocumentOnTheWay() throws IOException {
         ObjectNode windy = LiveService.example("build-review");
-        ((ObjectNode) windy.path("mission")).put("headwind_m_per_s", 25);
+        ((ObjectNode) windy.path("flight")).put("headwind_m_per_s", 25);
         String verdict =
                 LiveService.answer("build-review", windy).path("verdict").asText();
         Files.writeString(
                 folder.resolve("mine.json"), LiveService.example("build-review").toString());
 
-        Command.Outcome outcome = Command.of("bash", "-c", "jq '.mission.headwind_m_per_s = 25' mine.json | " + SCRIPT)
+        Command.Outcome outcome = Command.of("bash", "-c", "jq '.flight.headwind_m_per_s = 25' mine.json | " + SCRIPT)
                 .in(folder)
                 .where("TRESTLE_URL", LiveService.url())
                 .run();

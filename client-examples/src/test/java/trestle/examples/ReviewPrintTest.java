@@ -43,7 +43,7 @@ class ReviewPrintTest {
                         Findings
                           stop       The legs take 385.9 Wh and the pack gives 313.5 Wh above the reserve of 79.2 Wh:
                                      shorten the second leg, or fly it at the airspeed of best range of 13.4 m/s.
-                                     at /mission/legs/1
+                                     at /flight/legs/1
                           attention  The lead is 620 mm long.
                                      at /wiring/0/length_mm
                           note       The mass of 6020 g is 980 g below the limit of 7000 g.

@@ -37,7 +37,7 @@ class SheetPrintTest {
         URI review = URI.create(LiveService.url() + "/v1/build-review");
         String example = ask(HttpRequest.newBuilder(URI.create(review + "/example")));
         ObjectNode aircraft = (ObjectNode) MAPPER.readTree(example);
-        ((ObjectNode) aircraft.path("mission")).set("launch", MAPPER.readTree(launch));
+        ((ObjectNode) aircraft.path("flight")).set("launch", MAPPER.readTree(launch));
         String sheet = ask(HttpRequest.newBuilder(URI.create(review + "?as=html"))
                 .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString(aircraft.toString())));
