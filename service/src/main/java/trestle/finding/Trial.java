@@ -280,7 +280,7 @@ public final class Trial {
             case ATTENTION -> Outcome.ATTENTION;
             case NOTE -> Outcome.PASSED;
         };
-        if (held != null) {
+        if (held != null && severity != Severity.NOTE) {
             reported = held;
         }
         return true;
@@ -298,6 +298,7 @@ public final class Trial {
         double room = reported.side() == Side.AT_MOST
                 ? reported.limit() - value.getAsDouble()
                 : value.getAsDouble() - reported.limit();
-        return Judge.finite(100 * room / Math.abs(reported.limit()));
+        boolean wellAndBeyond = room < 0 && (outcome == null || outcome == Outcome.PASSED);
+        return wellAndBeyond ? OptionalDouble.empty() : Judge.finite(100 * room / Math.abs(reported.limit()));
     }
 }

@@ -3,8 +3,8 @@ package trestle.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Segment;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
@@ -21,7 +21,7 @@ import trestle.rails.Rail;
  * @param items everything on board except packs and wires, at least one
  * @param packs the packs, joined in series in this order, at least one
  * @param cutoff where the packs count as empty
- * @param insulation how the packs are wrapped
+ * @param covering what covers the packs
  * @param wing the wing
  * @param tail the tail, or that there is none; needed for the neutral point
  * @param limits what the balance is held against
@@ -40,7 +40,7 @@ public record Aircraft(
         List<Item> items,
         List<InstalledPack> packs,
         Cutoff cutoff,
-        Insulation insulation,
+        Covering covering,
         Wing wing,
         Optional<TailArrangement> tail,
         Optional<Limits> limits,

@@ -241,7 +241,7 @@ public final class BuildReview {
 
     private Surroundings surroundings() {
         double airK = air.temperatureK();
-        return new Surroundings(airK, aircraft.flight().packTemperatureK().orElse(airK), aircraft.insulation());
+        return new Surroundings(airK, aircraft.flight().packTemperatureK().orElse(airK), aircraft.covering());
     }
 
     private static double leadResistanceOhm(List<RunReview> wires) {

@@ -79,7 +79,7 @@ class WorkedTest {
                     pack-energy | m | /pack_mass_g
                     pack-energy | V_start | /voltage_at_start_v
                     pack-energy | E | /usable_energy_wh
-                    pack-energy | E_s | /stranded_energy_wh
+                    pack-energy | E_s | /energy_below_cutoff_wh
                     pack-energy | E_r | /reserve_energy_wh
                     pack-energy | t | /duration_s
                     pack-energy | e | /specific_energy_wh_per_kg

@@ -101,7 +101,7 @@ final class Parts {
                 "pack-energy",
                 "/pack_energy",
                 6,
-                () -> PackEnergyEndpoint.judgement(review.pack(), places::ofPack, List.of()),
+                () -> PackEnergyEndpoint.judgement(task, review.pack(), places::ofPack, List.of()),
                 theme -> PackFigure.of(task, review.pack(), theme),
                 () -> PackWorkings.of(task, review.pack()));
     }

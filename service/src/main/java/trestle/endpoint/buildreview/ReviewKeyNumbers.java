@@ -24,7 +24,7 @@ public final class ReviewKeyNumbers {
                         number("Cruise power", key.cruisePowerW(), 0, "W"),
                         number("Cruise current", key.cruiseCurrentA(), 1, "A"),
                         number("Cruise throttle", key.cruiseThrottlePercent(), 0, "%"),
-                        number("Drive efficiency", key.totalEfficiency(), 2, ""),
+                        number("Drive efficiency", key.driveEfficiency(), 2, ""),
                         number("Systems power", key.systemsPowerW(), 1, "W"),
                         number("Full-throttle current", key.fullThrottleCurrentA(), 1, "A"),
                         number("Static thrust", key.staticThrustN(), 1, "N"),

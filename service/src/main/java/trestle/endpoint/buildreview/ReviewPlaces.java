@@ -159,6 +159,7 @@ public final class ReviewPlaces {
         Map<Enum<?>, String> places = new HashMap<>(PackReading.pointers("/packs", ""));
         places.put(PackPart.PACK, "/packs");
         places.put(PackPart.LOAD, "/flight");
+        places.put(PackPart.COVERING, "/covering");
         places.put(PackPart.PROFILE, "/flight");
         places.put(PackPart.AMBIENT, "/flight/conditions/temperature_c");
         places.put(PackPart.LEAD_RESISTANCE, "/wiring");

@@ -16,13 +16,13 @@ import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbRequest;
-import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiPackCovering;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
 import trestle.api.model.ApiPlannedFlight;
 import trestle.api.model.ApiRunCurrent;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.FieldUnit;
@@ -94,14 +94,14 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         PlannedFlight flight = flight();
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
-        Insulation insulation = insulation();
+        Covering covering = covering();
         Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
                 packs(packItems, pack.orElseThrow()),
                 cutoff.orElseThrow(),
-                insulation,
+                covering,
                 AirframeReading.wing(airframe.wing()),
                 tail,
                 limits,
@@ -145,7 +145,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return leads.map(all -> {
             CompassTask field = CompassReading.task(
                     List.of(), compass.earthField(), compass.allowedHeadingErrorDeg(), "/compass", reading);
-            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad(), field.allowedBasis());
         });
     }
 
@@ -212,6 +212,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return request.packs().stream()
                 .map(pack -> ApiPackSegment.builder()
                         .name(pack.name())
+                        .massG(pack.massG())
                         .series(pack.series())
                         .parallel(pack.parallel())
                         .cell(pack.cell())
@@ -225,10 +226,9 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
     }
 
-    private Insulation insulation() {
-        return Insulation.valueOf(
-                reading.orDefault(request.insulation(), ApiPackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
-                        .name());
+    private Covering covering() {
+        return Covering.valueOf(reading.orDefault(request.covering(), ApiPackCovering.WRAPPED, "/covering", NOT_GIVEN)
+                .name());
     }
 
     private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {

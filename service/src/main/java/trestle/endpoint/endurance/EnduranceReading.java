@@ -92,7 +92,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             Cutoff cutoff = PackReading.cutoff(
                     request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), ApiPack.CUTOFF.at(PACK), reading);
             Surroundings surroundings = PackReading.surroundings(
-                    request.pack().ambientC(), request.pack().insulation(), PACK, reading);
+                    request.pack().ambientC(), request.pack().covering(), PACK, reading);
             return new PackStore(pack, cutoff, surroundings);
         }
 

@@ -10,8 +10,8 @@ import trestle.api.model.ApiDrive;
 import trestle.api.model.ApiPack;
 import trestle.api.model.ApiPropulsionMatchRequest;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.ImpossibleRequest;
@@ -115,7 +115,7 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
                 "a match is no flight; held for half a minute, full throttle pulls a pack some 2 %" + " further down");
         Surroundings surroundings = Surroundings.of(
                 PackReading.ambientK(pack.ambientC(), ApiPropulsionMatchRequest.PACK.at(""), reading),
-                Insulation.WRAPPED);
+                Covering.WRAPPED);
         return PackReading.pack(pack, ApiPropulsionMatchRequest.PACK.at(""), reading)
                 .map(it -> DriveReading.supply(pack, it, cutoff(pack, it), surroundings));
     }

@@ -1,7 +1,7 @@
 package trestle.battery;
 
-/** How the pack is wrapped; decides how warm it stays. */
-public enum Insulation {
+/** What covers the pack; decides how warm it stays. */
+public enum Covering {
     /** In still air inside the fuselage. */
     BARE(0),
     /** In a sleeve of foam or felt, 3 mm. */
@@ -17,7 +17,7 @@ public enum Insulation {
 
     private final double foamM;
 
-    Insulation(double foamM) {
+    Covering(double foamM) {
         this.foamM = foamM;
     }
 
