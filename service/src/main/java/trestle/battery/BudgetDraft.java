@@ -1,6 +1,8 @@
 package trestle.battery;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Works out an {@link EnergyBudget} from a discharge, running on below the cutoff. */
 final class BudgetDraft {
@@ -25,6 +27,32 @@ final class BudgetDraft {
                 Discharge.of(atCutoff, goesOn, new Cutoff.CellMinimum()).energyJ(),
                 discharge.durationS(),
                 timeOf(usableJ - reserveJ, discharge, points));
+    }
+
+    /**
+     * The highest pack voltage, in tenths of a volt, below which the load leaves less than a share of all it could
+     * draw.
+     *
+     * @param task pack and load
+     * @param discharge the discharge to the present cutoff
+     * @param fraction share, 0 to 1
+     * @return voltage, V; empty where no voltage below the present cutoff leaves so little
+     */
+    static OptionalDouble cutoffLeaving(PackTask task, Discharge discharge, double fraction) {
+        Load goesOn = goesOn(task);
+        Discharge rest = discharge.ending() == DischargeEnd.PROFILE_END
+                ? Discharge.of(discharge.end(), goesOn, task.cutoff())
+                : discharge;
+        double aboveJ = discharge.energyJ() + (rest == discharge ? 0 : rest.energyJ());
+        List<CurvePoint> below = new ArrayList<>();
+        Limits limits = Limits.of(new Cutoff.CellMinimum(), task.pack());
+        double belowJ = Discharge.of(rest.end(), goesOn, limits, now -> below.add(CurvePoint.of(now)))
+                .energyJ();
+        double leavesJ = fraction * (aboveJ + belowJ);
+        return below.stream()
+                .filter(it -> it.energyJ() > 0 && belowJ - it.energyJ() < leavesJ)
+                .mapToDouble(it -> Math.floor(it.voltageV() * 10) / 10)
+                .findFirst();
     }
 
     /** Mean power of the load; of a current at the pack's nominal voltage, W. */

@@ -4,37 +4,69 @@ import java.util.List;
 import java.util.OptionalDouble;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
-import trestle.numeric.PolyLine;
 
 /**
  * One cell, new, as its user knows it.
  *
  * @param chemistry kind of cell
+ * @param dynamics chemistry whose resistance, lags and laws of temperature it has: a custom cell's own
+ *     choice, otherwise its chemistry
  * @param capacityC rated charge, C, above 0
  * @param resistance what is known of its resistance
  * @param massKg mass of the bare cell, kg; empty: worked out from the chemistry
  * @param limits limits on its data sheet
- * @param openCircuitCurve measured open-circuit curve, in rising order of charge; empty: the
+ * @param openCircuitCurve measured open-circuit curve; none: the
  *     chemistry's own, which {@link Chemistry#CUSTOM} does not have
  */
 public record Cell(
         Chemistry chemistry,
+        Chemistry dynamics,
         double capacityC,
         InternalResistance resistance,
         OptionalDouble massKg,
         CellLimits limits,
-        List<OpenCircuitPoint> openCircuitCurve) {
+        OpenCircuitCurve openCircuitCurve) {
 
-    /** Checks the physics and copies the list. */
+    /** Checks the physics. */
     public Cell {
         Guard.present("chemistry", chemistry);
+        Guard.present("dynamics", dynamics);
+        if (dynamics == Chemistry.CUSTOM || (chemistry != Chemistry.CUSTOM && dynamics != chemistry)) {
+            throw new ImpossibleValue("dynamics", "only a custom cell behaves like another chemistry");
+        }
         Guard.positive("capacityC", capacityC);
         massKg.ifPresent(it -> Guard.positive("massKg", it));
-        openCircuitCurve = List.copyOf(openCircuitCurve);
-        OpenCircuitPoint.check(openCircuitCurve);
+        Guard.present("openCircuitCurve", openCircuitCurve);
         if (chemistry == Chemistry.CUSTOM && openCircuitCurve.isEmpty()) {
             throw new ImpossibleValue("openCircuitCurve", "a custom cell needs its own open-circuit curve");
         }
+    }
+
+    /**
+     * A cell that behaves like its chemistry; a custom one like {@link Chemistry#LI_ION}.
+     *
+     * @param chemistry kind of cell
+     * @param capacityC rated charge, C
+     * @param resistance what is known of its resistance
+     * @param massKg mass of the bare cell, kg
+     * @param limits limits on its data sheet
+     * @param openCircuitCurve measured open-circuit curve
+     */
+    public Cell(
+            Chemistry chemistry,
+            double capacityC,
+            InternalResistance resistance,
+            OptionalDouble massKg,
+            CellLimits limits,
+            List<OpenCircuitPoint> openCircuitCurve) {
+        this(
+                chemistry,
+                chemistry == Chemistry.CUSTOM ? Chemistry.LI_ION : chemistry,
+                capacityC,
+                resistance,
+                massKg,
+                limits,
+                OpenCircuitCurve.of(openCircuitCurve));
     }
 
     /**
@@ -61,7 +93,8 @@ public record Cell(
      * @return minimum voltage, V
      */
     public double minimumVoltageV() {
-        return limits.minimumVoltageV().orElseGet(() -> isCustom() ? curveV(0) : chemistry.minimumVoltageV());
+        return limits.minimumVoltageV()
+                .orElseGet(() -> isCustom() ? openCircuitCurve.at(0) : chemistry.minimumVoltageV());
     }
 
     /**
@@ -70,7 +103,7 @@ public record Cell(
      * @return full voltage, V
      */
     public double fullVoltageV() {
-        return limits.fullVoltageV().orElseGet(() -> isCustom() ? curveV(1) : chemistry.fullVoltageV());
+        return limits.fullVoltageV().orElseGet(() -> isCustom() ? openCircuitCurve.at(1) : chemistry.fullVoltageV());
     }
 
     /**
@@ -88,7 +121,7 @@ public record Cell(
      * @return nominal voltage, V
      */
     public double nominalVoltageV() {
-        return isCustom() ? meanCurveV() : chemistry.nominalVoltageV();
+        return isCustom() ? openCircuitCurve.meanV() : chemistry.nominalVoltageV();
     }
 
     /**
@@ -106,24 +139,10 @@ public record Cell(
      * @return mass of the bare cell, kg
      */
     public double massOrTypicalKg() {
-        return massKg.orElseGet(() -> nominalEnergyJ() / chemistry.specificEnergyJPerKg());
+        return massKg.orElseGet(() -> nominalEnergyJ() / dynamics.specificEnergyJPerKg());
     }
 
     private boolean isCustom() {
         return chemistry == Chemistry.CUSTOM;
-    }
-
-    private double curveV(double fraction) {
-        return OpenCircuitPoint.line(openCircuitCurve).at(fraction);
-    }
-
-    private double meanCurveV() {
-        int slices = 100;
-        PolyLine line = OpenCircuitPoint.line(openCircuitCurve);
-        double sumV = 0;
-        for (int i = 0; i < slices; i++) {
-            sumV += line.at((i + 0.5) / slices);
-        }
-        return sumV / slices;
     }
 }

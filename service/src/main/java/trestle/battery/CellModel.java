@@ -56,10 +56,10 @@ record CellModel(CellSet set, double capacityC, double ohmicOhm, double exchange
     }
 
     private static CellSet setOf(Cell cell) {
-        CellSet set = cell.chemistry().set();
+        CellSet set = cell.dynamics().set();
         return cell.openCircuitCurve().isEmpty()
                 ? set
-                : set.withElectrodes(set.electrodes().withOpenCircuit(cell.openCircuitCurve()));
+                : set.withElectrodes(cell.openCircuitCurve().move(set.electrodes()));
     }
 
     private static double resistanceFactor(Cell cell, CellSet set) {

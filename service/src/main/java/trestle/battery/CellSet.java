@@ -27,6 +27,7 @@ import trestle.units.Time;
  * @param electrolyteGainS electrolyte depletion over current per capacity, s [ge]
  * @param electrolyteS time constant of the electrolyte, s [te]
  * @param electrolyteActivationK Arrhenius temperature of both, K [BE]
+ * @param coldFactorK growth of ohmic and kinetic drop in the cold beyond these laws, K [BX]; 0: none
  * @param fittedCapacityC capacity of the cell that was fitted, C
  */
 record CellSet(
@@ -43,6 +44,7 @@ record CellSet(
         double electrolyteGainS,
         double electrolyteS,
         double electrolyteActivationK,
+        double coldFactorK,
         double fittedCapacityC) {
 
     /**
@@ -72,10 +74,20 @@ record CellSet(
                 number(file, "electrolyte_gain_s"),
                 number(file, "electrolyte_time_s"),
                 number(file, "electrolyte_activation_k"),
+                number(file, "cold_factor_k"),
                 Charge.cFromAh(number(file, "fitted_capacity_ah")));
     }
 
     CellSet withElectrodes(Electrodes others) {
+        return with(others, coldFactorK);
+    }
+
+    /** The same with another growth in the cold, K; 0 is the fitted set itself. */
+    CellSet withColdFactorK(double otherK) {
+        return with(electrodes, otherK);
+    }
+
+    private CellSet with(Electrodes others, double otherColdFactorK) {
         return new CellSet(
                 others,
                 ohmicOhmC,
@@ -90,6 +102,7 @@ record CellSet(
                 electrolyteGainS,
                 electrolyteS,
                 electrolyteActivationK,
+                otherColdFactorK,
                 fittedCapacityC);
     }
 

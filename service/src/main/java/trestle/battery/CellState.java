@@ -53,6 +53,7 @@ final class CellState {
     private double negativeScaleS;
     private double electrolyteS;
     private double electrolyteGainS;
+    private double coldFactor;
 
     private double decayS = Double.NaN;
     private double decayK = Double.NaN;
@@ -97,6 +98,9 @@ final class CellState {
     CellState copy() {
         CellState copy = new CellState(cell, bath, charge);
         copy.take(this);
+        if (lawsK > 0) {
+            copy.lawsAt(lawsK);
+        }
         return copy;
     }
 
@@ -125,7 +129,7 @@ final class CellState {
     }
 
     /**
-     * Terminal voltage: {@code U - i R - (2RT/F) asinh(i / 2 I0)}.
+     * Terminal voltage: {@code U - f (i R + (2RT/F) asinh(i / 2 I0))}, f the growth in the cold.
      *
      * @param currentA discharge current of this cell, A, not negative
      * @return voltage, V
@@ -133,7 +137,7 @@ final class CellState {
     double voltageV(double currentA) {
         double ratio = currentA / twoExchangeNowA;
         double asinh = Math.log(ratio + Math.sqrt(ratio * ratio + 1));
-        return openV - currentA * resistanceOhm - thermalV * asinh;
+        return openV - coldFactor * (currentA * resistanceOhm + thermalV * asinh);
     }
 
     /** Ohmic resistance as prepared, Ω. */
@@ -151,9 +155,15 @@ final class CellState {
         return twoExchangeNowA;
     }
 
-    /** Fall of voltage with current, {@code R + vt / sqrt((2 I0)² + i²)}, Ω. */
+    /** How much the drop has grown in the cold beyond the set's own laws: 1 at 25 °C and above. */
+    double coldFactor() {
+        return coldFactor;
+    }
+
+    /** Fall of voltage with current, {@code f (R + vt / sqrt((2 I0)² + i²))}, Ω. */
     double slopeOhm(double currentA) {
-        return resistanceOhm + thermalV / Math.sqrt(twoExchangeNowA * twoExchangeNowA + currentA * currentA);
+        double kineticOhm = thermalV / Math.sqrt(twoExchangeNowA * twoExchangeNowA + currentA * currentA);
+        return coldFactor * (resistanceOhm + kineticOhm);
     }
 
     /**
@@ -197,9 +207,14 @@ final class CellState {
         if (Math.abs(temperatureK - lawsK) < REFRESH_K) {
             return;
         }
-        lawsK = temperatureK;
-        double a = 1 / temperatureK - 1 / CellModel.REFERENCE_K;
-        thermalV = TWO_R_OVER_F * temperatureK;
+        lawsAt(temperatureK);
+    }
+
+    private void lawsAt(double newK) {
+        lawsK = newK;
+        double a = 1 / newK - 1 / CellModel.REFERENCE_K;
+        thermalV = TWO_R_OVER_F * newK;
+        coldFactor = Math.exp(set.coldFactorK() * Math.max(0, a));
         ohmicOhm = cell.ohmicOhm() * Math.exp(set.ohmicActivationK() * a);
         twoExchangeA = 2 * cell.exchangeA() * Math.exp(-set.exchangeActivationK() * a);
         positiveScaleS = set.positiveS() * Math.exp(set.positiveActivationK() * a);

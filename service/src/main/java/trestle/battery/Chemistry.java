@@ -68,7 +68,7 @@ public enum Chemistry {
     }
 
     /**
-     * Least voltage of the usual data sheet; energy counts as stranded down to here.
+     * Minimum voltage of the usual data sheet; energy below a cutoff counts down to here.
      *
      * @return minimum voltage, V
      */

@@ -115,6 +115,21 @@ final class Circuit {
         at(fixedA);
     }
 
+    /**
+     * Takes a current from the pack.
+     *
+     * @param fixedA current, A, above 0
+     * @return false where nothing would be left of the voltage; the load is then off
+     */
+    boolean solveFixed(double fixedA) {
+        solveCurrent(fixedA);
+        if (voltageV > 0) {
+            return true;
+        }
+        at(0);
+        return false;
+    }
+
     /** Works out what does not depend on the current; needed before {@link #at}. */
     void prepare() {
         openV = 0;

@@ -18,9 +18,8 @@ final class Cooling {
      */
     static double surfaceM2(Pack pack) {
         double volumeM3 = pack.segments().stream()
-                .mapToDouble(it -> it.cellCount()
-                        * it.cell().massOrTypicalKg()
-                        / it.cell().chemistry().packedDensityKgPerM3())
+                .mapToDouble(it ->
+                        it.cellCount() * it.cellMassKg() / it.cell().dynamics().packedDensityKgPerM3())
                 .sum();
         return BLOCK_SURFACE * Math.cbrt(volumeM3 * volumeM3);
     }
@@ -29,11 +28,11 @@ final class Cooling {
      * Heat that one cell of the pack passes to the air: the outer surface is shared evenly.
      *
      * @param pack the pack
-     * @param insulation how it is wrapped
+     * @param covering how it is wrapped
      * @return conductance, W/K
      */
-    static double perCellWPerK(Pack pack, Insulation insulation) {
-        return insulation.transferWPerM2K() * surfaceM2(pack) / pack.cellCount();
+    static double perCellWPerK(Pack pack, Covering covering) {
+        return covering.transferWPerM2K() * surfaceM2(pack) / pack.cellCount();
     }
 
     /** What surrounds a cell of a segment, given what one cell of the pack passes to the air, W/K. */
@@ -42,6 +41,6 @@ final class Cooling {
                 surroundings.ambientK(),
                 surroundings.startK(),
                 perCellWPerK,
-                HEAT_CAPACITY_J_PER_KG_K * segment.cell().massOrTypicalKg());
+                HEAT_CAPACITY_J_PER_KG_K * segment.cellMassKg());
     }
 }

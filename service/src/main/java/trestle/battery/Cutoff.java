@@ -33,12 +33,16 @@ public sealed interface Cutoff {
      *
      * @param voltageV setting for each cell, V, 0.5 to 5
      * @param cellCount the count it believes in, 1 or more
+     * @param stated whether that count is known; otherwise it is what the builder hopes for
      */
-    record CountedCells(double voltageV, int cellCount) implements Cutoff {
+    record CountedCells(double voltageV, int cellCount, boolean stated) implements Cutoff {
+        /** More than any pack of twenty segments has in series. */
+        private static final int MOST_CELLS = 20_000;
+
         /** Checks the physics. */
         public CountedCells {
             Guard.within("voltageV", voltageV, 0.5, 5);
-            Guard.within("cellCount", cellCount, 1, 1000);
+            Guard.within("cellCount", cellCount, 1, MOST_CELLS);
         }
     }
 

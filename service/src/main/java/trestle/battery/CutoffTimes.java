@@ -5,10 +5,11 @@ package trestle.battery;
  *
  * @param packS when the voltage of the whole pack is down to it, s
  * @param weakestCellS when the weakest cell is down to its share of it, s
+ * @param packAtWeakestV voltage that the pack still shows then, V
  * @param reversal whether the weakest cells would be empty, and driven backwards by the others,
  *     before the pack's voltage shows it
  */
-public record CutoffTimes(double packS, double weakestCellS, boolean reversal) {
+public record CutoffTimes(double packS, double weakestCellS, double packAtWeakestV, boolean reversal) {
 
     static CutoffTimes of(PackState start, Load load, Cutoff cutoff) {
         Pack pack = start.pack();
@@ -17,6 +18,6 @@ public record CutoffTimes(double packS, double weakestCellS, boolean reversal) {
                 Discharge.of(start, load, Limits.unguarded(pack, packV, Double.NEGATIVE_INFINITY), Trace.NONE);
         Discharge byCell = Discharge.of(start, load, Limits.sharedOut(pack, packV), Trace.NONE);
         boolean reversal = pack.segments().size() > 1 && byPack.ending() == DischargeEnd.OVER_DISCHARGE;
-        return new CutoffTimes(byPack.durationS(), byCell.durationS(), reversal);
+        return new CutoffTimes(byPack.durationS(), byCell.durationS(), byCell.endVoltageV(), reversal);
     }
 }

@@ -2,118 +2,137 @@ package trestle.battery;
 
 import trestle.finding.Basis;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
+import trestle.units.Share;
+import trestle.units.Time;
 
-/** Judges how a discharge ended, and whether it came near to ending before. */
+/** Judges how a discharge ended: whether the pack could give what was asked, and which cells suffered. */
 final class EndingChecks {
-    /** A dip that began this much before the hold ran out is another one, s. */
-    private static final double SAME_DIP_S = 0.001;
+    /** The weak segment may end the flight this much earlier than the pack alone would, %. */
+    private static final double EARLY_PERCENT = 3;
 
     private final PackTask task;
+    private final PackState start;
     private final PackEnergy energy;
     private final Discharge discharge;
     private final int weakest;
 
-    private EndingChecks(PackTask task, PackEnergy energy) {
+    private EndingChecks(PackTask task, PackState start, PackEnergy energy) {
         this.task = task;
+        this.start = start;
         this.energy = energy;
         this.discharge = energy.discharge();
         this.weakest = discharge.limitingSegment();
     }
 
-    static void judge(PackTask task, PackEnergy energy, Judge judge) {
-        EndingChecks checks = new EndingChecks(task, energy);
-        Subject segment = Subject.of(PackPart.SEGMENT, checks.weakest);
+    static void judge(PackTask task, PackState start, PackEnergy energy, Judge judge) {
+        EndingChecks checks = new EndingChecks(task, start, energy);
         judge.check("power-held", "power that the pack can give", Subject.of(PackPart.LOAD), checks::power);
-        judge.check("over-discharge", "voltage of the weakest cell at the end", segment, checks::overDischarge);
-        judge.check("segment-reversal", "weakest segment under a pack cutoff", segment, checks::reversal);
-        judge.check("start-voltage", "voltage under load at the start", Subject.of(PackPart.CUTOFF), checks::atOnce);
-        judge.check("profile-completed", "length of the profile", Subject.of(PackPart.LOAD), checks::profile);
-        judge.check("voltage-dips", "dips below the cutoff", Subject.of(PackPart.CUTOFF), checks::dips);
+        judge.check(
+                "weakest-cells",
+                "weakest cells against the rest of the pack",
+                Subject.of(PackPart.SEGMENT, checks.weakest),
+                checks::weakest);
     }
 
     private void power(Trial trial) {
-        trial.stopIf(
-                discharge.ending() == DischargeEnd.POWER_LIMIT,
-                "pack-below-power-limit",
-                "After %.0f s the pack cannot give the power at any voltage: add cells in parallel or fly slower.",
-                discharge.durationS());
-    }
-
-    private void overDischarge(Trial trial) {
-        double cellV = task.pack().segments().get(weakest).cell().overDischargeV();
-        trial.of(discharge.segments().get(weakest).cellVoltageV(), "V")
-                .atLeast(cellV, PackChecks.DATA_SHEETS)
-                .stopIf(
-                        discharge.ending() == DischargeEnd.OVER_DISCHARGE,
-                        "over-discharge",
-                        "Segment %d falls to %.2f V a cell after %.0f s, before the cutoff is reached at %.1f V: raise"
-                                + " the cutoff or watch each segment.",
-                        weakest + 1,
-                        cellV,
-                        discharge.durationS(),
-                        discharge.endVoltageV());
-    }
-
-    private void reversal(Trial trial) {
-        trial.stopIf(
-                discharge.ending() == DischargeEnd.OVER_DISCHARGE
-                        && energy.times().reversal(),
-                "segment-reversal",
-                "Segment %d would be emptied and driven backwards by the others"
-                        + " before the pack shows its cutoff of %.1f V.",
-                weakest + 1,
-                energy.cutoffVoltageV());
-    }
-
-    private void atOnce(Trial trial) {
-        trial.of(discharge.startVoltageV(), "V")
-                .atLeast(energy.cutoffVoltageV(), Basis.REQUEST)
-                .stopIf(
-                        discharge.ending() == DischargeEnd.CUTOFF && discharge.durationS() == 0,
-                        "cutoff-at-once",
-                        "The pack shows %.1f V as soon as the load comes on, below the cutoff of %.1f V.",
-                        discharge.startVoltageV(),
-                        energy.cutoffVoltageV());
-    }
-
-    private void profile(Trial trial) {
-        if (task.load() instanceof Load.Profile profile) {
-            int step = discharge.steps().size() - 1;
-            boolean cut = discharge.ending() == DischargeEnd.CUTOFF && discharge.durationS() > 0;
-            trial.at(cut ? Subject.of(PackPart.PROFILE_STEP, step) : Subject.of(PackPart.LOAD))
-                    .of(discharge.durationS(), "s")
-                    .atLeast(profile.durationS(), Basis.REQUEST)
+        boolean limited = discharge.ending() == DischargeEnd.POWER_LIMIT;
+        String when = discharge.durationS() > 0 ? "After " + Time.said(discharge.durationS()) + " the" : "The";
+        if (task.load() instanceof Load.Current current) {
+            trial.stopIf(
+                    limited,
+                    "pack-below-power-limit",
+                    "%s pack cannot drive %.1f A: nothing is left of its voltage at the end of the leads; draw less"
+                            + " current, or use thicker leads.",
+                    when,
+                    current.currentA());
+        } else if (limited) {
+            double askedW = askedW();
+            double mostW = mostW(discharge.durationS() > 0 ? discharge.end() : start);
+            trial.of(askedW, "W")
+                    .atMost(mostW, Basis.COMPUTED)
                     .stopIf(
-                            cut,
-                            "profile-not-completed",
-                            "The cutoff comes in step %d after %.0f s of the %.0f s profile.",
-                            step + 1,
-                            discharge.durationS(),
-                            profile.durationS());
-        } else {
-            trial.notJudged(Subject.of(PackPart.PROFILE));
+                            true,
+                            "pack-below-power-limit",
+                            "%s pack gives at most %.0f W of the %.0f W asked for: add cells in parallel, or draw less.",
+                            when,
+                            mostW,
+                            askedW);
         }
     }
 
-    private void dips(Trial trial) {
-        if (!(task.load() instanceof Load.Profile)) {
-            trial.notJudged(Subject.of(PackPart.PROFILE));
+    private double askedW() {
+        return task.load() instanceof Load.Profile profile
+                ? profile.steps().get(discharge.steps().size() - 1).powerW()
+                : ((Load.Power) task.load()).powerW();
+    }
+
+    /** Greatest power of a state down to no voltage at all, W. */
+    private double mostW(PackState state) {
+        return PowerLimit.largestW(
+                state, Limits.unguarded(task.pack(), 0, Double.NEGATIVE_INFINITY), Double.POSITIVE_INFINITY);
+    }
+
+    private void weakest(Trial trial) {
+        if (discharge.ending() != DischargeEnd.OVER_DISCHARGE) {
+            early(trial);
             return;
         }
-        if (discharge.firstDipS().isEmpty()) {
+        double harmV = task.pack().segments().get(weakest).cell().overDischargeV();
+        boolean reversal = energy.times().reversal();
+        double cutoffV = energy.cutoffVoltageV();
+        double neededV = Math.floor(discharge.endVoltageV() * 10 + 1) / 10;
+        trial.of(discharge.segments().get(weakest).cellVoltageV(), "V")
+                .atLeast(harmV, PackChecks.DATA_SHEETS)
+                .asSaid(!reversal && cutoffV < energy.ratings().minimumVoltageV(), Severity.STOP)
+                .stopIf(
+                        reversal,
+                        "segment-reversal",
+                        "The cells of %s are empty after %s and would then be reverse-charged by the others, before the"
+                                + " pack falls to its cutoff of %.1f V: set the cutoff to %.1f V or more, or watch each"
+                                + " segment.",
+                        task.pack().nameOf(weakest),
+                        Time.said(discharge.durationS()),
+                        cutoffV,
+                        neededV)
+                .stopIf(
+                        true,
+                        "over-discharge",
+                        "The cells of %s fall to %.2f V after %s, while the pack still shows %.1f V, above its cutoff of"
+                                + " %.1f V: set the cutoff to %.1f V or more, or watch each segment.",
+                        task.pack().nameOf(weakest),
+                        harmV,
+                        Time.said(discharge.durationS()),
+                        discharge.endVoltageV(),
+                        cutoffV,
+                        neededV);
+    }
+
+    /** Whether the run ends with the weakest cell, so that no other cutoff is of help. */
+    private boolean watched() {
+        return task.cutoff() instanceof Cutoff.CellVoltage || task.cutoff() instanceof Cutoff.CellMinimum;
+    }
+
+    private void early(Trial trial) {
+        CutoffTimes times = energy.times();
+        double earlyPercent = Share.percentFromFraction(1 - times.weakestCellS() / times.packS());
+        if (task.pack().segments().size() == 1 || !Double.isFinite(earlyPercent)) {
             return;
         }
-        double dipS = discharge.firstDipS().getAsDouble();
-        double lastS = discharge.durationS() - DischargeRun.PROFILE_HOLD_S - SAME_DIP_S;
-        trial.of(dipS, "s")
-                .atLeast(discharge.durationS(), Basis.COMPUTED)
-                .attentionIf(
-                        discharge.ending() != DischargeEnd.CUTOFF || dipS < lastS,
-                        "voltage-dips-below-cutoff",
-                        "The voltage first dips below the cutoff after %.0f s and recovers; a controller without a"
-                                + " filter would cut there.",
-                        dipS);
+        trial.of(earlyPercent, "%")
+                .atMost(EARLY_PERCENT, Basis.COMMON_PRACTICE)
+                .attention(
+                        "weak-segment",
+                        "The cells of %s reach their share of the cutoff after %s, the pack as a whole only after %s"
+                                + " (more than %.0f %% apart is weak, common practice): %s.",
+                        task.pack().nameOf(weakest),
+                        Time.said(times.weakestCellS()),
+                        Time.said(times.packS()),
+                        EARLY_PERCENT,
+                        watched()
+                                ? "charge them fully, or replace them"
+                                : Judge.text("land by the first, or set the cutoff to %.1f V", times.packAtWeakestV()));
     }
 }

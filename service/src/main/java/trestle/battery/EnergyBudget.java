@@ -7,7 +7,7 @@ package trestle.battery;
  *     what is left above the cutoff at its mean power is counted too
  * @param usableChargeC the charge that goes with it, C
  * @param reserveEnergyJ share of the usable energy held back, J
- * @param strandedEnergyJ left under the cutoff: what the same load would still get out down to the
+ * @param energyBelowCutoffJ left below the cutoff: what the same load would still get out down to the
  *     cells' minimum voltage, J
  * @param durationS time to the cutoff, or to the end of the profile, s
  * @param durationToReserveS time after which only the reserve is left, s; no later than the
@@ -17,17 +17,17 @@ public record EnergyBudget(
         double usableEnergyJ,
         double usableChargeC,
         double reserveEnergyJ,
-        double strandedEnergyJ,
+        double energyBelowCutoffJ,
         double durationS,
         double durationToReserveS) {
 
     /**
-     * Stranded energy over all that the load could get out.
+     * Energy left below the cutoff over all that the load could get out.
      *
      * @return share, 0 to 1
      */
-    public double strandedFraction() {
-        double allJ = usableEnergyJ + strandedEnergyJ;
-        return allJ > 0 ? strandedEnergyJ / allJ : 0;
+    public double fractionBelowCutoff() {
+        double allJ = usableEnergyJ + energyBelowCutoffJ;
+        return allJ > 0 ? energyBelowCutoffJ / allJ : 0;
     }
 }

@@ -11,9 +11,6 @@ import trestle.numeric.ImpossibleValue;
  * @param leadResistanceOhm resistance of leads and connectors, both ways, Ω, not negative
  */
 public record Pack(List<Segment> segments, double leadResistanceOhm) {
-    /** Strips, leads and wrap over the mass of the cells: 5 to 15 % is usual; from memory. */
-    static final double OVERHEAD_FRACTION = 0.10;
-
     /** Checks the physics and copies the list. */
     public Pack {
         segments = List.copyOf(segments);
@@ -75,18 +72,26 @@ public record Pack(List<Segment> segments, double leadResistanceOhm) {
     }
 
     /**
-     * Cells, with a tenth for strips, leads and wrap.
+     * The finished blocks: as given, or their cells with a tenth for strips, leads and wrap.
      *
      * @return mass, kg
      */
     public double massKg() {
-        return cellMassKg() * (1 + OVERHEAD_FRACTION);
+        return segments.stream().mapToDouble(Segment::blockMassKg).sum();
     }
 
-    double cellMassKg() {
-        return segments.stream()
-                .mapToDouble(it -> it.cellCount() * it.cell().massOrTypicalKg())
-                .sum();
+    /**
+     * What the builder calls a segment.
+     *
+     * @param segment position, from 0
+     * @return its name; its number, or the pack, where it has none
+     */
+    public String nameOf(int segment) {
+        String name = segments.get(segment).name();
+        if (!name.isEmpty()) {
+            return name;
+        }
+        return segments.size() == 1 ? "the pack" : "segment " + (segment + 1);
     }
 
     int cellCount() {

@@ -31,7 +31,7 @@ final class PackChoices {
         if (cell.chemistry() == Chemistry.CUSTOM) {
             judge.assume(
                     Subject.of(PackPart.CHEMISTRY, k),
-                    "resistance and lags of the high-energy lithium-ion set",
+                    "resistance, lags and laws of temperature of " + words(cell.dynamics()),
                     "a custom cell brings its open-circuit curve only");
         }
         ofResistance(k, cell);
@@ -40,7 +40,7 @@ final class PackChoices {
 
     private void ofResistance(int k, Cell cell) {
         if (cell.resistance() instanceof InternalResistance.Typical) {
-            double ohm = PulseResistance.ohm(cell.chemistry().set(), cell.capacityC(), 1);
+            double ohm = PulseResistance.ohm(cell.dynamics().set(), cell.capacityC(), 1);
             judge.assume(
                     Subject.of(PackPart.DC_RESISTANCE, k),
                     Judge.text("%.3g mΩ a cell at 25 °C", Resistance.milliohmFromOhm(ohm)),
@@ -56,7 +56,7 @@ final class PackChoices {
 
     private void ofData(int k, Segment segment) {
         Cell cell = segment.cell();
-        if (cell.massKg().isEmpty()) {
+        if (segment.knownCellMassKg().isEmpty()) {
             judge.assume(
                     Subject.of(PackPart.CELL_MASS, k),
                     Judge.text("%.3g g a cell", Mass.gFromKg(cell.massOrTypicalKg())),
@@ -67,7 +67,7 @@ final class PackChoices {
                     Subject.of(PackPart.MAX_CHARGE_CURRENT, k),
                     Judge.text(
                             "%.3g A a cell",
-                            Charge.ahFromC(cell.capacityC()) * cell.chemistry().chargeRatePerH()),
+                            Charge.ahFromC(cell.capacityC()) * cell.dynamics().chargeRatePerH()),
                     "usual charging rate of the chemistry");
         }
         if (segment.healthFraction() < 1) {
@@ -87,21 +87,37 @@ final class PackChoices {
         }
     }
 
+    private static String words(Chemistry chemistry) {
+        return switch (chemistry) {
+            case LIPO -> "a lithium polymer pouch";
+            case LFP -> "an iron phosphate cell";
+            case LI_ION, CUSTOM -> "a high-energy nickel cylinder";
+        };
+    }
+
     private void ofPack() {
         Pack pack = task.pack();
-        Insulation insulation = task.surroundings().insulation();
+        Covering covering = task.surroundings().covering();
         judge.assume(
-                Subject.of(PackPart.INSULATION),
+                Subject.of(PackPart.COVERING),
                 Judge.text(
                         "%.1f W/(m² K) over %.1f dm² of outside: %.0f mW/K for each cell",
-                        insulation.transferWPerM2K(),
+                        covering.transferWPerM2K(),
                         Cooling.surfaceM2(pack) * 100,
-                        Cooling.perCellWPerK(pack, insulation) * 1000),
+                        Cooling.perCellWPerK(pack, covering) * 1000),
                 "still air; all cells in one block of proportions 3 : 2 : 1");
-        judge.assume(
-                Subject.of(PackPart.PACK),
-                "a tenth of the cells' mass for strips, leads and wrap",
-                "5 to 15 % is usual");
+        if (pack.segments().stream().anyMatch(it -> it.massKg().isEmpty())) {
+            judge.assume(
+                    Subject.of(PackPart.PACK),
+                    "a tenth of the cells' mass for strips, leads and wrap",
+                    "5 to 15 % is usual, from memory");
+        }
+        if (task.surroundings().startK() < CellModel.REFERENCE_K) {
+            judge.assume(
+                    Subject.of(PackPart.AMBIENT),
+                    "below 25 °C the ohmic and kinetic drop grows as one measured cell of each chemistry shows",
+                    "measured resistance grows faster in the cold than the fitted sets");
+        }
         judge.assume(
                 Subject.of(PackPart.PACK),
                 "heat of entropy left out; cells in parallel share the current evenly",

@@ -1,24 +1,28 @@
 package trestle.battery;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import trestle.finding.Judge;
 import trestle.finding.Judgement;
 import trestle.units.Time;
 
 /**
- * What a pack gives at a load: the energy above the cutoff, what is stranded below it, the curve,
+ * What a pack gives at a load: the energy above the cutoff, what is left below it, the curve,
  * and what is to be said about it.
  *
  * @param ratings what the pack is
  * @param cutoffVoltageV voltage of the pack at the cutoff when all cells are alike, V
  * @param discharge the discharge to the cutoff
  * @param budget where the energy goes
- * @param allowed greatest power for a moment
+ * @param allowed greatest power for a moment; empty where the rating of any cell is not known
  * @param times when the cutoff is reached, by the pack and by the weakest cell
  * @param cRatePerH mean current over capacity, 1/h
  * @param chargeTimeS time to put back the usable charge, s
  * @param curve the discharge in points, ends and knees kept
+ * @param lowest the moment of the lowest voltage
+ * @param lowestEarly the same in the first half, by energy
  * @param judgement what is to be said of it
  */
 public record PackEnergy(
@@ -26,11 +30,13 @@ public record PackEnergy(
         double cutoffVoltageV,
         Discharge discharge,
         EnergyBudget budget,
-        PowerAllowed allowed,
+        Optional<PowerAllowed> allowed,
         CutoffTimes times,
         double cRatePerH,
         double chargeTimeS,
         List<CurvePoint> curve,
+        CurvePoint lowest,
+        CurvePoint lowestEarly,
         Judgement judgement) {
     /** Points of the curve that is returned. */
     static final int MOST_POINTS = 200;
@@ -63,6 +69,8 @@ public record PackEnergy(
                 rate(task, discharge, ratings),
                 ratings.chargeTimeS(budget.usableChargeC()),
                 CurveThinning.thin(points, MOST_POINTS),
+                lowest(points, discharge.energyJ()),
+                lowest(points, discharge.energyJ() / 2),
                 new Judge().judgement());
         Judge judge = new Judge();
         PackChecks.judge(task, start, plain, judge);
@@ -72,17 +80,38 @@ public record PackEnergy(
 
     private PackEnergy with(Judgement made) {
         return new PackEnergy(
-                ratings, cutoffVoltageV, discharge, budget, allowed, times, cRatePerH, chargeTimeS, curve, made);
+                ratings,
+                cutoffVoltageV,
+                discharge,
+                budget,
+                allowed,
+                times,
+                cRatePerH,
+                chargeTimeS,
+                curve,
+                lowest,
+                lowestEarly,
+                made);
     }
 
-    private static PowerAllowed allowed(
+    private static CurvePoint lowest(List<CurvePoint> points, double untilJ) {
+        return points.stream()
+                .filter(it -> it.energyJ() <= untilJ)
+                .min(Comparator.comparingDouble(CurvePoint::voltageV))
+                .orElse(points.get(0));
+    }
+
+    private static Optional<PowerAllowed> allowed(
             PackState start, Load load, Limits limits, Discharge discharge, PackRatings ratings) {
-        double ratedA = ratings.maxContinuousCurrentA().orElse(Double.POSITIVE_INFINITY);
+        if (ratings.maxContinuousCurrentA().isEmpty()) {
+            return Optional.empty();
+        }
+        double ratedA = ratings.maxContinuousCurrentA().getAsDouble();
         Discharge half = Discharge.during(discharge.durationS() / 2, start, load, limits);
-        return new PowerAllowed(
+        return Optional.of(new PowerAllowed(
                 PowerLimit.largestW(start, limits, ratedA),
                 PowerLimit.largestW(half.end(), limits, ratedA),
-                PowerLimit.largestW(discharge.end(), limits, ratedA));
+                PowerLimit.largestW(discharge.end(), limits, ratedA)));
     }
 
     /** Mean current over capacity; at the nominal voltage where the load cannot be fed at all. */

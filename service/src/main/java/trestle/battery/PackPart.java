@@ -18,7 +18,9 @@ public enum PackPart {
     DC_RESISTANCE,
     /** Its resistance, alternating current; index of the segment. */
     AC_RESISTANCE,
-    /** Its mass; index of the segment. */
+    /** Mass of a finished segment; index of the segment. */
+    BLOCK_MASS,
+    /** Mass of its cell; index of the segment. */
     CELL_MASS,
     /** Its continuous current; index of the segment. */
     MAX_CONTINUOUS_CURRENT,
@@ -50,6 +52,6 @@ public enum PackPart {
     LEAD_RESISTANCE,
     /** The reserve. */
     RESERVE,
-    /** How the pack is wrapped. */
-    INSULATION
+    /** What covers the pack. */
+    COVERING
 }

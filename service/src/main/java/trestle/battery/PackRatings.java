@@ -10,18 +10,20 @@ import trestle.units.Time;
  * @param seriesCount cells in series
  * @param nominalVoltageV sum of the label voltages, V
  * @param fullVoltageV sum of the full voltages, V
+ * @param minimumVoltageV sum of the minimum voltages, V
  * @param capacityC charge of the smallest segment as it is now, C
  * @param nominalEnergyJ rated charge times label voltage of all cells, as new, J
  * @param massKg mass, kg
  * @param specificEnergyJPerKg nominal energy over mass, J/kg
- * @param maxContinuousCurrentA current that all cells stand for long, A; empty where no cell's is
- *     known
+ * @param maxContinuousCurrentA current that all cells stand for long, A; empty where any cell's is
+ *     not known
  * @param chargeCurrentA charging current, the least over the segments, A
  */
 public record PackRatings(
         int seriesCount,
         double nominalVoltageV,
         double fullVoltageV,
+        double minimumVoltageV,
         double capacityC,
         double nominalEnergyJ,
         double massKg,
@@ -43,6 +45,7 @@ public record PackRatings(
                 pack.seriesCount(),
                 pack.nominalVoltageV(),
                 pack.fullVoltageV(),
+                new Cutoff.CellMinimum().packVoltageV(pack),
                 pack.capacityC(),
                 nominalJ,
                 pack.massKg(),
@@ -62,16 +65,19 @@ public record PackRatings(
     }
 
     private static OptionalDouble continuousA(List<Segment> segments) {
-        return segments.stream()
-                .filter(it -> it.cell().limits().maxContinuousCurrentA().isPresent())
-                .mapToDouble(it -> it.parallelCount()
-                        * it.cell().limits().maxContinuousCurrentA().getAsDouble())
-                .min();
+        boolean allRated = segments.stream()
+                .allMatch(it -> it.cell().limits().maxContinuousCurrentA().isPresent());
+        return !allRated
+                ? OptionalDouble.empty()
+                : segments.stream()
+                        .mapToDouble(it -> it.parallelCount()
+                                * it.cell().limits().maxContinuousCurrentA().getAsDouble())
+                        .min();
     }
 
     private static double chargeA(Segment segment) {
         Cell cell = segment.cell();
-        double typicalA = cell.capacityC() * cell.chemistry().chargeRatePerH() / Time.sFromH(1);
+        double typicalA = cell.capacityC() * cell.dynamics().chargeRatePerH() / Time.sFromH(1);
         return segment.parallelCount() * cell.limits().maxChargeCurrentA().orElse(typicalA);
     }
 }

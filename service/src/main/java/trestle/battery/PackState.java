@@ -25,7 +25,7 @@ public final class PackState {
      * @return its state
      */
     public static PackState of(Pack pack, Surroundings surroundings) {
-        double perCellWPerK = Cooling.perCellWPerK(pack, surroundings.insulation());
+        double perCellWPerK = Cooling.perCellWPerK(pack, surroundings.covering());
         return of(
                 pack,
                 pack.segments().stream()

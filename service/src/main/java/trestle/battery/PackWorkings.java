@@ -95,17 +95,21 @@ public final class PackWorkings {
                 Segment::cellCount,
                 s -> Energy.whFromJ(s.cell().nominalEnergyJ()),
                 how);
-        sum(
-                "m_c",
-                "mass of the cells",
-                "g",
-                "%s*%s",
-                Segment::cellCount,
-                s -> Mass.gFromKg(s.cell().massOrTypicalKg()),
-                how);
-        String overhead = "m_c*(1+" + Chain.number(Pack.OVERHEAD_FRACTION) + ")";
-        double massG = Mass.gFromKg(ratings.massKg());
-        chain.step("m", "pack with leads and wrap", massG, "g", overhead, PRACTICE);
+        List<Term> blocks = task.pack().segments().stream()
+                .map(s -> new Term(massOf(s), Mass.gFromKg(s.blockMassKg())))
+                .toList();
+        chain.sum("m", "pack with strips, leads and wrap", "g", blocks, PRACTICE);
+    }
+
+    /** A block's mass as given, or its cells and a tenth. */
+    private static String massOf(Segment segment) {
+        return segment.massKg().isPresent()
+                ? Chain.number(Mass.gFromKg(segment.blockMassKg()))
+                : "%d*%s*(1+%s)"
+                        .formatted(
+                                segment.cellCount(),
+                                Chain.number(Mass.gFromKg(segment.cellMassKg())),
+                                Chain.number(Segment.OVERHEAD_FRACTION));
     }
 
     private void sum(
@@ -168,9 +172,9 @@ public final class PackWorkings {
                 "°C",
                 "heat against the cooling of the pack's surface, on the way",
                 "C.-H. Chen et al., J. Electrochem. Soc. 167 (2020) 080534: heat transfer");
-        double strandedWh = Energy.whFromJ(budget.strandedEnergyJ());
+        double belowWh = Energy.whFromJ(budget.energyBelowCutoffJ());
         String below = "the discharge goes on from the cutoff to the cells' minimum voltage";
-        chain.found("E_s", "stranded energy", strandedWh, "Wh", below, MODEL);
+        chain.found("E_s", "energy below the cutoff", belowWh, "Wh", below, MODEL);
         chain.given("r", "reserve, share of the usable energy", task.reserveFraction(), "1");
         double reserveWh = Energy.whFromJ(budget.reserveEnergyJ());
         chain.step("E_r", "reserve", reserveWh, "Wh", "r*E", Chain.ARITHMETIC);
@@ -206,12 +210,13 @@ public final class PackWorkings {
                 "h",
                 "Q_u/I_ch*" + Chain.number(PackRatings.CHARGE_TAPER_RATIO),
                 PRACTICE);
-        chain.found(
-                "P_max",
-                "largest power at the start",
-                result.allowed().startW(),
-                "W",
-                "power at which the first limit is met: cutoff, rating or the pack's summit",
-                MODEL);
+        result.allowed()
+                .ifPresent(allowed -> chain.found(
+                        "P_max",
+                        "greatest power at the start",
+                        allowed.startW(),
+                        "W",
+                        "power at which the first limit is met: cutoff, rating or the pack's summit",
+                        MODEL));
     }
 }

@@ -15,6 +15,9 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
             + " /v1/reference/cell-chemistries";
     private static final String KINETIC = "J. Newman, Electrochemical Systems: Butler-Volmer, symmetric (from memory)";
 
+    private static final String COLD = "P. Kollmeyer et al., McMaster University, doi 10.17632/cp3473x7xv.3 and"
+            + " 10.17632/4fx8cjprxm.1; G. Plett, Battery Management Systems 1 (2015): middle of measured resistances";
+
     void write() {
         Pack pack = task.pack();
         PackState start = PackState.of(pack, task.surroundings());
@@ -85,6 +88,8 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
                 "2*%2$s*exp(-(%3$s)*(1/(T_%1$d+273.15)-1/298.15))"
                         .formatted(n, Chain.number(model.exchangeA()), Chain.number(set.exchangeActivationK())),
                 OHMIC);
+        String coldLaw = "exp(%2$s*max(0,1/(T_%1$d+273.15)-1/298.15))".formatted(n, Chain.number(set.coldFactorK()));
+        chain.step("f_" + n, "growth of the drop in the cold" + of, cell.coldFactor(), "1", coldLaw, COLD);
         chain.found(
                 "U_" + n,
                 "open-circuit voltage" + of,
@@ -97,10 +102,10 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
         chain.step("i_" + n, "current" + of, cellA, "A", share, Chain.ARITHMETIC);
         chain.step(
                 "u_" + n,
-                "terminal voltage U - i R - kinetic" + of,
+                "terminal voltage U - f (i R + kinetic)" + of,
                 cell.voltageV(cellA),
                 "V",
-                "U_%1$d-i_%1$d*R_%1$d-2*8.314463/96485.33*(T_%1$d+273.15)*asinh(i_%1$d/J_%1$d)".formatted(n),
+                "U_%1$d-f_%1$d*(i_%1$d*R_%1$d+2*8.314463/96485.33*(T_%1$d+273.15)*asinh(i_%1$d/J_%1$d))".formatted(n),
                 KINETIC);
     }
 }

@@ -27,6 +27,9 @@ final class Stepper {
     /** Charge below which the tables say nothing of a real cell: it collapses through 0 V. */
     private static final double LEAST_CHARGE = -0.02;
 
+    /** A whole discharge takes some 430 steps; this is far beyond any, and ends what would never end. */
+    private static final int MOST_STEPS = 20_000;
+
     /** Where no current is found after a step, it is halved down to this. */
     private static final double LEAST_STEP_S = 0.05;
 
@@ -92,7 +95,10 @@ final class Stepper {
         }
         debounce.see(marginV, tally.timeS);
         accept(trace);
-        while (tally.timeS < Math.min(untilS, debounce.endS())) {
+        for (int step = 0; tally.timeS < Math.min(untilS, debounce.endS()); step++) {
+            if (step == MOST_STEPS) {
+                return DischargeEnd.POWER_LIMIT;
+            }
             double dtS = nextStepS(marginV, Math.min(untilS, debounce.endS()) - tally.timeS);
             keep();
             if (!go(dtS)) {
@@ -144,8 +150,7 @@ final class Stepper {
 
     private boolean solve() {
         if (fixedA > 0) {
-            circuit.solveCurrent(fixedA);
-            return true;
+            return circuit.solveFixed(fixedA);
         }
         return circuit.solvePower(powerW);
     }

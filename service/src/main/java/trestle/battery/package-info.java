@@ -1,11 +1,12 @@
 /**
  * Lithium packs: what a pack gives at a load, above a cutoff, in the cold, and what it leaves
- * stranded.
+ * below it.
  *
  * <p>The model, per cell: open-circuit voltage is the difference of two electrode potentials, each
  * taken at its own surface charge, which lags the mean by three first-order modes of diffusion in a
  * sphere [1]. Electrolyte depletion is one more lag. Ohmic resistance and exchange current follow
- * Arrhenius laws; charge transfer is an {@code asinh}. A lumped cell temperature gains what the
+ * Arrhenius laws; charge transfer is an {@code asinh}; in the cold both drops grow further, as
+ * measured cells show [7]. A lumped cell temperature gains what the
  * reaction does not deliver and loses it through the pack's outer surface. Segments in series carry
  * one current, found by Newton's method from the power asked for; cells in parallel share it.
  *
@@ -19,6 +20,8 @@
  *   <li>E. Prada et al., J. Electrochem. Soc. 160 (2013) A616: iron phosphate cell.
  *   <li>M. Ecker et al., J. Electrochem. Soc. 162 (2015) A1836: NMC pouch cell, checks only.
  *   <li>C.-H. Chen et al., J. Electrochem. Soc. 167 (2020) 080534: heat transfer of the 21700 cell.
+ *   <li>P. Kollmeyer et al., McMaster University, open cell data, doi 10.17632/cp3473x7xv.3 and
+ *       10.17632/4fx8cjprxm.1; G. Plett, Battery Management Systems 1, 2015, open cell data.
  * </ol>
  */
 package trestle.battery;

@@ -7,13 +7,14 @@ import trestle.endpoint.ReferenceTable;
 import trestle.endpoint.buildreview.BuildReviewEndpoint;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
-import trestle.endpoint.launch.LaunchStallEndpoint;
+import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
 import trestle.endpoint.reference.CellChemistriesTable;
 import trestle.endpoint.reference.ConnectorsTable;
+import trestle.endpoint.reference.ContactTemperaturesTable;
 import trestle.endpoint.reference.InsulationsTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
 import trestle.endpoint.reference.WireGaugesTable;
@@ -29,13 +30,14 @@ public final class Catalogue {
             new PropulsionMatchEndpoint(),
             new EnduranceEndpoint(),
             new RailBudgetEndpoint(),
-            new LaunchStallEndpoint(),
+            new LaunchAndClimbEndpoint(),
             new CompassClearanceEndpoint());
 
     private static final List<ReferenceTable> TABLES = List.of(
             new WireGaugesTable(),
             new InsulationsTable(),
             new ConnectorsTable(),
+            new ContactTemperaturesTable(),
             new CellChemistriesTable(),
             new StandardAtmosphereTable());
 

@@ -3,23 +3,23 @@ package trestle.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import trestle.launch.LaunchAndClimbResult;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.launch.LaunchFlight;
 import trestle.launch.LaunchOutcome;
-import trestle.launch.LaunchStallResult;
-import trestle.launch.LaunchStallTask;
 
-/** Height and airspeed of a launch over time, against the stall and the safe climb speed. */
+/** Height and airspeed of a launch over time, against the stall and the climb speed. */
 public final class LaunchFigure {
     private static final String TITLE = "Launch";
     private static final int TICKS_UP = 4;
     private static final int TICKS_ALONG = 7;
     private static final double SHORTEST_S = 1;
 
-    private final LaunchStallTask task;
-    private final LaunchStallResult result;
+    private final LaunchAndClimbTask task;
+    private final LaunchAndClimbResult result;
     private final List<LaunchMoment> path;
 
-    private LaunchFigure(LaunchStallTask task, LaunchStallResult result, List<LaunchMoment> path) {
+    private LaunchFigure(LaunchAndClimbTask task, LaunchAndClimbResult result, List<LaunchMoment> path) {
         this.task = task;
         this.result = result;
         this.path = path;
@@ -35,7 +35,8 @@ public final class LaunchFigure {
      * @param theme colours
      * @return an SVG document
      */
-    public static String of(LaunchStallTask task, LaunchStallResult result, List<LaunchMoment> path, Theme theme) {
+    public static String of(
+            LaunchAndClimbTask task, LaunchAndClimbResult result, List<LaunchMoment> path, Theme theme) {
         return new LaunchFigure(task, result, List.copyOf(path)).drawn(theme);
     }
 
@@ -57,8 +58,8 @@ public final class LaunchFigure {
     private List<Flag> flags() {
         List<Flag> flags = new ArrayList<>();
         result.launch()
-                .timeToSafeSpeedS()
-                .ifPresent(at -> flags.add(new Flag(at, Style.THIRD_FILL, "safe " + seconds(at))));
+                .timeToClimbSpeedS()
+                .ifPresent(at -> flags.add(new Flag(at, Style.THIRD_FILL, "climbs " + seconds(at))));
         if (task.motorDelayS() > 0 && task.motorDelayS() <= lastS()) {
             flags.add(new Flag(task.motorDelayS(), Style.INK, "motor " + seconds(task.motorDelayS())));
         }
@@ -80,13 +81,13 @@ public final class LaunchFigure {
 
     private Panel airspeed() {
         double stall = result.stallSpeedMPerS();
-        double safe = result.safeClimbSpeedMPerS();
-        double release = result.launch().releaseAirspeedMPerS();
-        double greatest = Math.max(safe, most(LaunchMoment::airspeedMPerS));
+        double climbing = result.climbSpeedMPerS();
+        double release = result.launch().releaseAirspeedInLullMPerS();
+        double greatest = Math.max(climbing, most(LaunchMoment::airspeedMPerS));
         return new Panel(
                 "Airspeed, m/s", keys(), Panel.TALL, Axis.fromZero(Math.max(release, greatest), TICKS_UP), plot -> {
                     plot.bandAcross(Style.LIMIT_BAND, 0, stall);
-                    plot.bandAcross(Style.ATTENTION_BAND, stall, safe);
+                    plot.bandAcross(Style.ATTENTION_BAND, stall, climbing);
                     plot.across(Style.LIMIT_LINE, stall);
                     curve(plot, Style.SECOND_LINE, LaunchMoment::airspeedMPerS);
                     plot.dot(Style.SECOND_FILL, 0, release);
@@ -95,25 +96,25 @@ public final class LaunchFigure {
 
     private static List<KeyEntry> keys() {
         return List.of(
-                KeyEntry.band(Style.LIMIT_BAND, "stalled"), KeyEntry.band(Style.ATTENTION_BAND, "under safe climb"));
+                KeyEntry.band(Style.LIMIT_BAND, "stalled"), KeyEntry.band(Style.ATTENTION_BAND, "under climb speed"));
     }
 
     /** The speeds alone, where there is no path to draw. */
     private void speeds(Page page) {
         double stall = result.stallSpeedMPerS();
-        double safe = result.safeClimbSpeedMPerS();
-        double reached = result.launch().releaseAirspeedMPerS();
+        double climbing = result.climbSpeedMPerS();
+        double reached = result.launch().releaseAirspeedInLullMPerS();
         boolean left = result.launch().outcome() != LaunchOutcome.NEVER_RELEASED;
         List<Flag> flags = List.of(
                 new Flag(reached, Style.SECOND_FILL, (left ? "at release " : "fastest ") + speed(reached)),
                 new Flag(stall, Style.LIMIT_TEXT, "stall " + speed(stall)),
-                new Flag(safe, Style.THIRD_FILL, "safe climb " + speed(safe)));
+                new Flag(climbing, Style.THIRD_FILL, "climb " + speed(climbing)));
         Panel panel = new Panel("Airspeed, m/s", keys(), Panel.LOW / 2, new Axis(0, 1, List.of(), false), plot -> {
             plot.bandUp(Style.LIMIT_BAND, 0, stall);
-            plot.bandUp(Style.ATTENTION_BAND, stall, safe);
+            plot.bandUp(Style.ATTENTION_BAND, stall, climbing);
             plot.dot(Style.SECOND_FILL, reached, 0.5);
         });
-        Axis x = Axis.fromZero(1.1 * Math.max(safe, reached), TICKS_ALONG);
+        Axis x = Axis.fromZero(1.1 * Math.max(climbing, reached), TICKS_ALONG);
         Panels.draw(page, x, "Airspeed, m/s", flags, List.of(panel));
     }
 
@@ -133,33 +134,30 @@ public final class LaunchFigure {
         LaunchFlight launch = result.launch();
         String lost = Numbers.fixed(launch.heightLostM(), 1) + " m lost. ";
         String release = "Released at "
-                + speed(launch.releaseAirspeedMPerS())
+                + speed(launch.releaseAirspeedInLullMPerS())
                 + " m/s, "
                 + Numbers.whole(100 * Math.abs(launch.marginFraction()))
                 + (launch.marginFraction() < 0 ? " % under" : " % over")
                 + " the stall. ";
-        String speeds = " Stall "
-                + speed(result.stallSpeedMPerS())
-                + ", safe climb "
-                + speed(result.safeClimbSpeedMPerS())
-                + " m/s.";
+        String speeds =
+                " Stall " + speed(result.stallSpeedMPerS()) + ", climb " + speed(result.climbSpeedMPerS()) + " m/s.";
         return outcome(launch, release, lost) + speeds;
     }
 
     private static String outcome(LaunchFlight launch, String release, String lost) {
         return switch (launch.outcome()) {
-            case SAFE_SPEED ->
+            case CLIMB_SPEED_REACHED ->
                 release
                         + lost
-                        + (launch.timeToSafeSpeedS().orElse(0) > 0
-                                ? "Safe after "
-                                        + seconds(launch.timeToSafeSpeedS().orElse(0))
-                                : "Safe at once")
+                        + (launch.timeToClimbSpeedS().orElse(0) > 0
+                                ? "Climb speed after "
+                                        + seconds(launch.timeToClimbSpeedS().orElse(0))
+                                : "At climb speed at once")
                         + ".";
             case GROUND -> release + "It ends on the ground.";
             case TOO_SLOW -> release + lost + "Too slow to climb.";
             case NEVER_RELEASED ->
-                "It never leaves: " + speed(launch.releaseAirspeedMPerS()) + " m/s is the fastest it gets.";
+                "It never leaves: " + speed(launch.releaseAirspeedInLullMPerS()) + " m/s is the fastest it gets.";
         };
     }
 

@@ -11,7 +11,7 @@ import trestle.battery.PackTask;
 import trestle.units.Energy;
 import trestle.units.Share;
 
-/** Voltage, power and energy of a discharge over time, with the cutoff and what it strands. */
+/** Voltage, power and energy of a discharge over time, with the cutoff and what it leaves below it. */
 public final class PackFigure {
     private static final String TITLE = "Discharge of the pack";
     private static final int TICKS_UP = 4;
@@ -85,7 +85,7 @@ public final class PackFigure {
                 List.of(new KeyEntry(
                         KeyEntry.Sign.BAND,
                         Style.LIMIT_BAND,
-                        "under the cutoff, "
+                        "below the cutoff, "
                                 + Numbers.significant(cutoffV, 3)
                                 + " V"
                                 + (watchesCells() ? ", cells alike" : ""))),
@@ -113,21 +113,21 @@ public final class PackFigure {
 
     private Panel energy() {
         double usableWh = Energy.whFromJ(result.budget().usableEnergyJ());
-        double strandedWh = Energy.whFromJ(result.budget().strandedEnergyJ());
+        double belowWh = Energy.whFromJ(result.budget().energyBelowCutoffJ());
         double reserveWh = Energy.whFromJ(result.budget().reserveEnergyJ());
         List<KeyEntry> keys = new ArrayList<>();
         if (reserveWh > 0) {
             keys.add(KeyEntry.band(Style.ATTENTION_BAND, "reserve " + number(reserveWh)));
         }
-        keys.add(KeyEntry.band(Style.LIMIT_BAND, "stranded " + number(strandedWh)));
+        keys.add(KeyEntry.band(Style.LIMIT_BAND, "below cutoff " + number(belowWh)));
         return new Panel(
                 "Energy, Wh",
                 keys,
                 Panel.TALL,
-                Axis.between(0, 1.03 * Math.max(usableWh + strandedWh, 1e-3), TICKS_UP),
+                Axis.between(0, 1.03 * Math.max(usableWh + belowWh, 1e-3), TICKS_UP),
                 plot -> {
                     plot.bandAcross(Style.ATTENTION_BAND, usableWh - reserveWh, usableWh);
-                    plot.bandAcross(Style.LIMIT_BAND, usableWh, usableWh + strandedWh);
+                    plot.bandAcross(Style.LIMIT_BAND, usableWh, usableWh + belowWh);
                     plot.across(Style.LIMIT_LINE, usableWh);
                     curve(plot, Style.THIRD_LINE, p -> Energy.whFromJ(p.energyJ()));
                 });
@@ -156,8 +156,8 @@ public final class PackFigure {
         double usableWh = Energy.whFromJ(result.budget().usableEnergyJ());
         return wh(usableWh)
                 + " usable down to the cutoff, "
-                + Numbers.significant(Share.percentFromFraction(result.budget().strandedFraction()), 2)
-                + " % of the energy stranded under it. It lasts "
+                + Numbers.significant(Share.percentFromFraction(result.budget().fractionBelowCutoff()), 2)
+                + " % unused below it. Duration "
                 + Words.time(result.budget().durationS())
                 + ".";
     }

@@ -12,6 +12,7 @@ import trestle.propulsion.OperatingPoint;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.PropulsionTask;
+import trestle.propulsion.ThrottleLimit;
 
 /** Thrust, current and efficiency at full throttle over airspeed, and what cruise takes. */
 public final class PropulsionFigure {
@@ -160,9 +161,9 @@ public final class PropulsionFigure {
         List<KeyEntry> keys = new ArrayList<>();
         keys.add(KeyEntry.line(Style.FIRST_LINE, "propeller"));
         keys.add(KeyEntry.line(Style.SECOND_DASHED, "motor"));
-        keys.add(KeyEntry.line(Style.THIRD_DOTTED, "total"));
+        keys.add(KeyEntry.line(Style.THIRD_DOTTED, "drive"));
         if (result.performance().cruise().isPresent()) {
-            keys.add(KeyEntry.dot(Style.INK, "total " + CRUISE));
+            keys.add(KeyEntry.dot(Style.INK, "drive " + CRUISE));
         }
         return new Panel("Efficiency", keys, Panel.TALL, Axis.between(0, 1, 5), plot -> {
             curve(plot, Style.SECOND_DASHED, point -> point.efficiency().motor());
@@ -207,7 +208,12 @@ public final class PropulsionFigure {
                         .append(Numbers.whole(100 * p.throttleFraction()))
                         .append(" % throttle. "));
         OptionalDouble top = performance.topSpeedMPerS();
-        top.ifPresent(v -> summary.append("Top speed ").append(sig(v)).append(" m/s."));
+        top.ifPresent(v -> summary.append("Top speed ").append(sig(v)).append(" m/s. "));
+        result.throttleLimit()
+                .filter(ThrottleLimit::limits)
+                .ifPresent(limit -> summary.append("Ratings hold to ")
+                        .append(Numbers.whole(Math.floor(100 * limit.throttleFraction())))
+                        .append(" % throttle."));
         return summary.toString().strip();
     }
 

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import trestle.units.Energy;
 import trestle.units.Share;
 import trestle.units.Temperature;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.Gauge;
 import trestle.wiring.GaugeAnswer;
 import trestle.wiring.GaugeSystem;
@@ -59,7 +60,10 @@ public final class WireFigure {
     private String drawn(Theme theme) {
         Page page = new Page(TITLE, summary(), result.judgement().findings());
         Axis x = Axis.ofNames(gauges.stream().map(a -> tickOf(a.gauge())).toList());
-        List<Panel> panels = new ArrayList<>(List.of(temperature(), drop()));
+        List<Panel> panels = new ArrayList<>();
+        panels.add(temperature());
+        touched().ifPresent(material -> panels.add(surface(material)));
+        panels.add(drop());
         if (task.flight().isPresent()) {
             panels.add(cost());
         }
@@ -120,6 +124,29 @@ public final class WireFigure {
                 });
     }
 
+    /** The most delicate thing that the surface touches. */
+    private Optional<ContactMaterial> touched() {
+        return task.touches().orElse(List.of()).stream()
+                .filter(material -> material.side() == ContactMaterial.Side.SURFACE)
+                .min(Comparator.comparingDouble(ContactMaterial::limitK));
+    }
+
+    private Panel surface(ContactMaterial material) {
+        double limitC = Temperature.cFromK(material.limitK());
+        double sinkC = Temperature.cFromK(task.effectiveSurroundings().sinkTemperatureK());
+        double top = limitC + Math.max(20, limitC - sinkC);
+        return new Panel(
+                "Surface, °C",
+                List.of(KeyEntry.band(Style.LIMIT_BAND, "over " + whole(limitC) + ", " + material.words())),
+                Panel.LOW,
+                Axis.around(Math.min(sinkC, limitC), top, TICKS_UP),
+                plot -> {
+                    plot.bandAcross(Style.LIMIT_BAND, limitC, Double.MAX_VALUE);
+                    plot.across(Style.LIMIT_LINE, limitC);
+                    marks(plot, a -> celsius(a.surfaceTemperatureK()));
+                });
+    }
+
     private void peaks(Plot plot) {
         for (int i = 0; i < gauges.size(); i++) {
             Optional<Double> peakC = celsius(gauges.get(i).peakTemperatureK());
@@ -130,7 +157,7 @@ public final class WireFigure {
     }
 
     private Panel drop() {
-        double limit = Share.percentFromFraction(task.maxDropFraction());
+        double limit = Share.percentFromFraction(task.drops().continuousFraction());
         return new Panel(
                 "Drop, % of the supply",
                 List.of(KeyEntry.band(Style.LIMIT_BAND, "over " + Numbers.significant(limit, 2) + " %")),

@@ -18,20 +18,15 @@ public record AircraftWorkings(Chain chain, Airframe airframe, AirState air) {
 
     private static final String AIR = "the request, or the U.S. Standard Atmosphere, 1976, at its altitude";
 
-    /**
-     * Writes {@code T}, {@code p}, {@code rho}, {@code m}, {@code S}, {@code C_Lmax} and {@code w}.
-     *
-     * @param headwindMPerS wind against the flight, m/s
-     */
-    public void air(double headwindMPerS) {
+    /** Writes {@code T}, {@code p}, {@code rho}, {@code m}, {@code S} and {@code C_Lmax}. */
+    public void surroundings() {
         chain.given("T", "air temperature", air.temperatureK(), "K", AIR);
         chain.given("p", "air pressure", air.pressurePa(), "Pa", AIR);
         String gas = "U.S. Standard Atmosphere, 1976, equation 42";
         chain.step("rho", "air density", air.densityKgPerM3(), "kg/m³", "p*28.9644/(8314.32*T)", gas);
         chain.given("m", "take-off mass", airframe.massKg(), "kg");
         chain.given("S", "wing area", airframe.wingAreaM2(), "m²");
-        chain.given("C_Lmax", "greatest lift coefficient", airframe.maxLiftCoefficient(), "1");
-        chain.given("w", "headwind", headwindMPerS, "m/s");
+        chain.given("C_Lmax", "maximum lift coefficient", airframe.maxLiftCoefficient(), "1");
     }
 
     /** Writes {@code W} and {@code V_s}, after the air. */

@@ -47,18 +47,21 @@ public final class Endurance {
         UsableEnergy usable = usableEnergy(airspeeds, bestEnduranceMPerS);
         SpeedPoint bestEndurance = point(bestEnduranceMPerS);
         OptionalDouble furthest = flight.furthestAirspeedMPerS(task.headwindMPerS(), usable::energyJ);
+        Optional<SpeedPoint> bestRange = furthest.stream().mapToObj(this::point).findFirst();
+        Optional<SpeedPoint> atAirspeed = atAirspeed();
         LegPlanner planner = new LegPlanner(flight, usable, bestEnduranceMPerS, task.headwindMPerS());
         List<PlannedLeg> planned = task.legs().stream().map(planner::plan).toList();
         EnergyBudget energy = FlightPlan.fly(planned, task.store(), bestEndurance.powerW(), task.reserveFraction());
         double bestEnduranceEnergyJ = bestEndurance.enduranceS() * bestEndurance.powerW();
         return result(
                 Optional.of(bestEndurance),
-                furthest.isPresent() ? Optional.of(point(furthest.getAsDouble())) : Optional.empty(),
-                atAirspeed(),
+                bestRange,
+                atAirspeed,
                 radiusOfActionM(usable),
                 energy,
+                lowestVoltageV(energy, atAirspeed.or(() -> bestRange).orElse(bestEndurance)),
                 curve(airspeeds, usable),
-                task.battery().flatMap(b -> BatterySizing.of(flight, b, bestEnduranceEnergyJ)));
+                task.pack().flatMap(b -> PackSizing.of(flight, b, bestEnduranceEnergyJ)));
     }
 
     private EnduranceResult notFlyable() {
@@ -68,6 +71,7 @@ public final class Endurance {
                 Optional.empty(),
                 OptionalDouble.empty(),
                 new EnergyBudget(0, 0, 0, 0, List.of(), Optional.empty()),
+                OptionalDouble.empty(),
                 List.of(),
                 Optional.empty());
     }
@@ -78,8 +82,9 @@ public final class Endurance {
             Optional<SpeedPoint> atAirspeed,
             OptionalDouble radiusOfActionM,
             EnergyBudget energy,
+            OptionalDouble lowestVoltageV,
             List<CurvePoint> curve,
-            Optional<BatteryOptimum> batteryOptimum) {
+            Optional<PackOptimum> packOptimum) {
         EnduranceResult plain = new EnduranceResult(
                 flight.stallSpeedMPerS(),
                 flight.floorMPerS(),
@@ -90,13 +95,27 @@ public final class Endurance {
                 atAirspeed,
                 radiusOfActionM,
                 energy,
+                lowestVoltageV,
                 curve,
-                batteryOptimum,
+                packOptimum,
                 new Judge().judgement());
         Judge judge = new Judge();
         EnduranceChecks.judge(task, flight, plain, judge);
         EnduranceAssumptions.assume(task, flight, plain, judge);
         return plain.judged(judge.judgement());
+    }
+
+    /** Over the legs, or in level flight down to the reserve. */
+    private OptionalDouble lowestVoltageV(EnergyBudget energy, SpeedPoint cruise) {
+        if (energy.legs().isEmpty() && cruise.enduranceS() == 0) {
+            return OptionalDouble.empty();
+        }
+        List<OptionalDouble> voltages = energy.legs().isEmpty()
+                ? task.store().fly(List.of(new Step(cruise.powerW(), cruise.enduranceS()))).steps().stream()
+                        .map(FlownStep::lowestVoltageV)
+                        .toList()
+                : energy.legs().stream().map(LegResult::lowestVoltageV).toList();
+        return voltages.stream().flatMapToDouble(OptionalDouble::stream).min();
     }
 
     /** Flight at an airspeed to the reserve; the store is asked at exactly that power. */

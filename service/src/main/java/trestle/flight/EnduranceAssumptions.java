@@ -28,7 +28,7 @@ final class EnduranceAssumptions {
         if (result.radiusOfActionM().isPresent() && task.headwindMPerS() != 0) {
             judge.assume(
                     Subject.of(FlightPart.HEADWIND),
-                    "radius of action: each way at its own best airspeed; shares of the discharge" + " add up",
+                    "radius of action: each way at its own best airspeed; shares of the discharge add up",
                     "the powers of the two ways are close");
         }
         if (!task.legs().isEmpty()) {
@@ -38,10 +38,10 @@ final class EnduranceAssumptions {
                     "that is how a pilot would use it");
         }
         legs(result, judge);
-        if (result.batteryOptimum().isPresent()) {
+        if (result.packOptimum().isPresent()) {
             judge.assume(
-                    Subject.of(FlightPart.BATTERY),
-                    "specific energy, rest mass, drag and wing stay the same as the battery grows",
+                    Subject.of(FlightPart.PACK_MASS),
+                    "specific energy, rest mass, drag and wing stay the same as the pack grows",
                     "structure and power per cell change little near the optimum");
         }
     }
@@ -57,7 +57,7 @@ final class EnduranceAssumptions {
         } else if (task.power() instanceof CalibratedPower) {
             judge.assume(
                     Subject.of(FlightPart.CALIBRATION),
-                    "k3 and k1 hold at this mass and density",
+                    "both power coefficients hold at this mass and density",
                     "they contain drag, wing and efficiency only");
         } else {
             judge.assume(

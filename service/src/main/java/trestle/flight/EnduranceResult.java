@@ -21,9 +21,10 @@ import trestle.finding.Judgement;
  * @param radiusOfActionM greatest distance out against the wind and back with it, above the
  *     reserve, m; empty where no airspeed beats the wind
  * @param energy where the energy goes
+ * @param lowestVoltageV lowest voltage of the legs, or, without legs, of level flight down to the reserve, V; empty
+ *     where the store has none
  * @param curve curves over airspeed, from the stall speed up; empty where no airspeed can be flown
- * @param batteryOptimum the battery that flies longest; empty where not asked for or where there is
- *     none
+ * @param packOptimum the pack mass that flies longest under the mass limit; empty where none is given or asked for
  * @param judgement what is to be said of it
  */
 public record EnduranceResult(
@@ -36,8 +37,9 @@ public record EnduranceResult(
         Optional<SpeedPoint> atAirspeed,
         OptionalDouble radiusOfActionM,
         EnergyBudget energy,
+        OptionalDouble lowestVoltageV,
         List<CurvePoint> curve,
-        Optional<BatteryOptimum> batteryOptimum,
+        Optional<PackOptimum> packOptimum,
         Judgement judgement) {
     /** Copies the list. */
     public EnduranceResult {
@@ -56,8 +58,9 @@ public record EnduranceResult(
                 atAirspeed,
                 radiusOfActionM,
                 energy,
+                lowestVoltageV,
                 curve,
-                batteryOptimum,
+                packOptimum,
                 itsJudgement);
     }
 }

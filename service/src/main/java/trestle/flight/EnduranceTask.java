@@ -18,7 +18,7 @@ import trestle.numeric.ImpossibleValue;
  * @param reserveFraction share of the usable energy that is kept, 0 to below 1
  * @param airspeedMPerS an airspeed to report on, m/s; empty for none
  * @param legs legs in order; empty for none
- * @param battery battery mass for the question of the best one; empty to leave it out
+ * @param pack the pack that is carried, for the question of the best mass; empty to leave it out
  */
 public record EnduranceTask(
         Airframe airframe,
@@ -29,7 +29,7 @@ public record EnduranceTask(
         double reserveFraction,
         OptionalDouble airspeedMPerS,
         List<Leg> legs,
-        Optional<Battery> battery) {
+        Optional<CarriedPack> pack) {
     /** Checks the physics. */
     public EnduranceTask {
         Guard.present("airframe", airframe);
@@ -40,11 +40,11 @@ public record EnduranceTask(
         Guard.within("reserveFraction", reserveFraction, 0, 0.95);
         airspeedMPerS.ifPresent(v -> Guard.positive("airspeedMPerS", v));
         legs = List.copyOf(legs);
-        if (battery.isPresent() && battery.get().massKg() >= airframe.massKg()) {
+        if (pack.isPresent() && pack.get().massKg() >= airframe.massKg()) {
             throw new ImpossibleValue(
-                    "battery",
-                    "a battery of "
-                            + battery.get().massKg()
+                    "pack",
+                    "a pack of "
+                            + pack.get().massKg()
                             + " kg leaves nothing of a take-off mass of "
                             + airframe.massKg()
                             + " kg");

@@ -42,7 +42,8 @@ public final class EnduranceWorkings {
 
     private void aircraft() {
         AircraftWorkings aircraft = new AircraftWorkings(chain, task.airframe(), task.air());
-        aircraft.air(task.headwindMPerS());
+        aircraft.surroundings();
+        chain.given("w", "headwind", task.headwindMPerS(), "m/s");
         chain.given("r", "reserve, share of the energy", task.reserveFraction(), "1");
         aircraft.stall();
         chain.step(
@@ -139,13 +140,13 @@ public final class EnduranceWorkings {
         for (int i = 0; i < result.energy().legs().size(); i++) {
             leg(result.energy().legs().get(i), i + 1);
         }
-        result.batteryOptimum()
+        result.packOptimum()
                 .ifPresent(best -> chain.found(
                         "m_b",
-                        "battery mass for the longest endurance",
-                        Mass.gFromKg(best.batteryMassKg()),
+                        "pack mass for the longest endurance under the mass limit",
+                        Mass.gFromKg(best.packMassKg()),
                         "g",
-                        "greatest e*m_b/P_least(m_0+m_b), energy per battery mass e" + " and the rest m_0 held",
+                        "maximum of e*m_b/P_least(m_0+m_b), energy per pack mass e and the rest m_0 held",
                         "L. W. Traub, J. Aircraft 48(2), 2011, 703"));
     }
 

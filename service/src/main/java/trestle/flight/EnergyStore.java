@@ -1,6 +1,7 @@
 package trestle.flight;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What feeds the aircraft, full at the start: a pack model or a plain amount of energy. */
 public interface EnergyStore {
@@ -19,4 +20,11 @@ public interface EnergyStore {
      * @return what each step that was begun took
      */
     Plan fly(List<Step> steps);
+
+    /**
+     * The voltage at which it counts as empty.
+     *
+     * @return voltage, V; empty where the store has none
+     */
+    OptionalDouble cutoffVoltageV();
 }

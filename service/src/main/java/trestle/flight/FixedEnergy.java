@@ -43,4 +43,9 @@ public record FixedEnergy(double usableEnergyJ) implements EnergyStore {
         }
         return new Plan(flown, Optional.empty());
     }
+
+    @Override
+    public OptionalDouble cutoffVoltageV() {
+        return OptionalDouble.empty();
+    }
 }

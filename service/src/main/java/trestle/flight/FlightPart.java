@@ -6,7 +6,11 @@ public enum FlightPart {
     AIRCRAFT,
     /** Take-off mass. */
     TAKEOFF_MASS,
-    /** Greatest lift coefficient. */
+    /** Wing area. */
+    WING_AREA,
+    /** Wing span. */
+    WING_SPAN,
+    /** Maximum lift coefficient. */
     MAX_LIFT_COEFFICIENT,
     /** Drag polar. */
     DRAG,
@@ -18,6 +22,8 @@ public enum FlightPart {
     CALIBRATION,
     /** The pack or the usable energy. */
     ENERGY,
+    /** A described pack. */
+    PACK,
     /** Altitude, temperature, pressure. */
     CONDITIONS,
     /** Headwind. */
@@ -28,6 +34,8 @@ public enum FlightPart {
     AIRSPEED,
     /** A leg; index: its place. */
     LEG,
-    /** Battery mass and mass limit. */
-    BATTERY
+    /** Pack mass. */
+    PACK_MASS,
+    /** Mass limit. */
+    MAX_TAKEOFF_MASS
 }

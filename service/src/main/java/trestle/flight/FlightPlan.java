@@ -3,6 +3,7 @@ package trestle.flight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 
 /** Flies planned legs on a store and holds what they take against what there is. */
 final class FlightPlan {
@@ -13,6 +14,9 @@ final class FlightPlan {
      * Slack in the comparison of sums of energies, so that an exact plan is not one joule short.
      */
     private static final double ROUNDING = 1e-9;
+
+    /** The moment at which a store ended is approached from before, so that it still gives something. */
+    private static final double JUST_BEFORE = 0.999;
 
     private FlightPlan() {}
 
@@ -52,7 +56,24 @@ final class FlightPlan {
                 plannedJ,
                 leftJ,
                 results(planned, flyable, plan),
-                shortfall(planned, flyable, plan, availableJ - reserveJ));
+                shortfall(planned.subList(0, flyable), plan, availableJ - reserveJ, left(store, steps, plan)));
+    }
+
+    /** What a store that ended within the plan would still give at the last of the steps' powers. */
+    private static DoubleSupplier left(EnergyStore store, List<Step> steps, Plan plan) {
+        return () -> {
+            int ended = plan.steps().size() - 1;
+            FlownStep last = plan.steps().get(ended);
+            List<Step> again = new ArrayList<>(steps.subList(0, ended));
+            if (last.endS() > last.startS()) {
+                again.add(new Step(steps.get(ended).powerW(), JUST_BEFORE * (last.endS() - last.startS())));
+            }
+            again.add(steps.get(steps.size() - 1));
+            Plan then = store.fly(again);
+            return then.steps().size() == again.size()
+                    ? then.steps().get(again.size() - 1).energyJ()
+                    : 0;
+        };
     }
 
     private static List<LegResult> results(List<PlannedLeg> planned, int flyable, Plan plan) {
@@ -75,10 +96,20 @@ final class FlightPlan {
         return results;
     }
 
-    private static Optional<Shortfall> shortfall(List<PlannedLeg> planned, int flyable, Plan plan, double spendableJ) {
-        double neededJ = 0;
-        for (int i = 0; i < flyable; i++) {
-            neededJ += planned.get(i).energyJ();
+    private static Optional<Shortfall> shortfall(
+            List<PlannedLeg> legs, Plan plan, double spendableJ, DoubleSupplier leftJ) {
+        double neededJ = legs.stream().mapToDouble(PlannedLeg::energyJ).sum();
+        boolean ended = plan.steps().size() <= legs.size() && plan.end().isPresent();
+        if (ended) {
+            int index = plan.steps().size() - 1;
+            FlownStep last = plan.steps().get(index);
+            return Optional.of(new Shortfall(
+                    index,
+                    last.endS(),
+                    Math.max(0, neededJ - spendableJ),
+                    plan.end(),
+                    last.lowestVoltageV(),
+                    leftJ.getAsDouble()));
         }
         if (neededJ <= spendableJ * (1 + ROUNDING)) {
             return Optional.empty();
@@ -86,15 +117,17 @@ final class FlightPlan {
         double beforeJ = 0;
         double startS = 0;
         int i = 0;
-        while (beforeJ + planned.get(i).energyJ() <= spendableJ) {
-            beforeJ += planned.get(i).energyJ();
-            startS += planned.get(i).durationS();
+        while (beforeJ + legs.get(i).energyJ() <= spendableJ) {
+            beforeJ += legs.get(i).energyJ();
+            startS += legs.get(i).durationS();
             i++;
         }
         return Optional.of(new Shortfall(
                 i,
-                startS + (spendableJ - beforeJ) / planned.get(i).powerW(),
+                startS + (spendableJ - beforeJ) / legs.get(i).powerW(),
                 neededJ - spendableJ,
-                plan.steps().size() > flyable ? Optional.empty() : plan.end()));
+                Optional.empty(),
+                plan.steps().get(i).lowestVoltageV(),
+                0));
     }
 }

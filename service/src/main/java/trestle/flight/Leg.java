@@ -13,6 +13,13 @@ public sealed interface Leg {
     OptionalDouble airspeedMPerS();
 
     /**
+     * What a leg of this kind is called.
+     *
+     * @return its name
+     */
+    String name();
+
+    /**
      * A steady climb: level power and the lifting of the weight. Without an airspeed: that of least
      * power, at least 1.3 times the stall speed.
      *
@@ -26,6 +33,11 @@ public sealed interface Leg {
             Guard.positive("heightM", heightM);
             Guard.positive("climbRateMPerS", climbRateMPerS);
             airspeedMPerS.ifPresent(v -> Guard.positive("airspeedMPerS", v));
+        }
+
+        @Override
+        public String name() {
+            return "climb";
         }
     }
 
@@ -43,6 +55,11 @@ public sealed interface Leg {
             Guard.within("headwindMPerS", headwindMPerS, -100, 100);
             airspeedMPerS.ifPresent(v -> Guard.positive("airspeedMPerS", v));
         }
+
+        @Override
+        public String name() {
+            return "cruise";
+        }
     }
 
     /**
@@ -56,6 +73,11 @@ public sealed interface Leg {
         public Loiter {
             Guard.positive("durationS", durationS);
             airspeedMPerS.ifPresent(v -> Guard.positive("airspeedMPerS", v));
+        }
+
+        @Override
+        public String name() {
+            return "loiter";
         }
     }
 
@@ -75,6 +97,11 @@ public sealed interface Leg {
             Guard.positive("sinkRateMPerS", sinkRateMPerS);
             Guard.within("powerFraction", powerFraction, 0, 1);
             airspeedMPerS.ifPresent(v -> Guard.positive("airspeedMPerS", v));
+        }
+
+        @Override
+        public String name() {
+            return "descent";
         }
     }
 }

@@ -1,76 +1,95 @@
 package trestle.flight;
 
-import java.util.List;
+import static trestle.finding.Severity.STOP;
+
 import java.util.Optional;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.units.Energy;
+import trestle.units.Share;
 import trestle.units.Time;
 
 /**
  * The checks of the legs of a flight and of the energy they take.
  *
+ * @param task what was asked
  * @param flight the aircraft in its air
- * @param legs what was asked for
  * @param energy what came of it; without legs where nothing flies
  * @param judge hears of it
  */
-record LegChecks(SteadyFlight flight, List<Leg> legs, EnergyBudget energy, Judge judge) {
+record LegChecks(EnduranceTask task, SteadyFlight flight, EnergyBudget energy, Judge judge) {
+    /** With more than this of the energy left at best-endurance power it was sag that ended the flight. */
+    private static final double SAG_ABOVE_FRACTION = 0.03;
 
-    void all() {
-        for (int i = 0; i < legs.size(); i++) {
-            leg(i);
+    void all(AirspeedChecks airspeeds) {
+        for (int i = 0; i < task.legs().size(); i++) {
+            leg(i, airspeeds);
         }
-        judge.check("energy-of-legs", "energy for all legs", Subject.of(FlightPart.ENERGY), this::plan);
+        judge.check(
+                "energy-of-legs", "energy for all legs above the reserve", Subject.of(FlightPart.ENERGY), this::plan);
     }
 
-    private void leg(int index) {
-        int number = index + 1;
+    private void leg(int index, AirspeedChecks airspeeds) {
         Subject subject = Subject.of(FlightPart.LEG, index);
         Optional<LegResult> flown = energy.legs().isEmpty()
                 ? Optional.empty()
                 : Optional.of(energy.legs().get(index));
-        AirspeedChecks airspeeds = new AirspeedChecks(flight, judge);
-        String what = Judge.text("the airspeed of leg %d", number);
+        String leg = name(index);
+        String what = "the airspeed of " + leg;
         flown.ifPresentOrElse(
-                leg -> airspeeds.judge(leg.airspeedMPerS(), subject, what), () -> airspeeds.notJudged(subject, what));
-        if (legs.get(index) instanceof Leg.Cruise cruise) {
+                it -> airspeeds.judge(it.airspeedMPerS(), subject, what), () -> airspeeds.notJudged(subject, what));
+        if (task.legs().get(index) instanceof Leg.Cruise cruise) {
             judge.check(
                     "leg-headwind",
                     what + " over its headwind",
                     subject,
                     trial -> flown.ifPresentOrElse(
-                            leg -> headwind(trial, number, leg.airspeedMPerS(), cruise.headwindMPerS()),
-                            trial::notJudged));
+                            it -> headwind(trial, leg, it.airspeedMPerS(), cruise.headwindMPerS()), trial::notJudged));
         }
         judge.essential(
                 "leg-flyable",
-                Judge.text("leg %d as asked", number),
+                leg + " as asked",
                 subject,
-                trial -> flown.ifPresentOrElse(leg -> flyable(trial, number, leg), trial::notJudged));
+                trial -> flown.ifPresentOrElse(it -> flyable(trial, leg, it), trial::notJudged));
     }
 
-    private static void headwind(Trial trial, int number, double airspeed, double headwind) {
+    private String name(int index) {
+        return Judge.text("leg %d (%s)", index + 1, task.legs().get(index).name());
+    }
+
+    private void headwind(Trial trial, String leg, double airspeed, double headwind) {
+        boolean asAsked = headwind == task.headwindMPerS()
+                && task.airspeedMPerS().isPresent()
+                && task.airspeedMPerS().getAsDouble() == airspeed;
         trial.of(airspeed, "m/s")
                 .atLeast(headwind, Basis.REQUEST)
+                .asSaid(asAsked && airspeed <= headwind, STOP)
                 .stopIf(
                         airspeed <= headwind,
                         "headwind-not-overcome",
-                        "Leg %d: %.1f m/s does not beat its headwind of %.1f m/s.",
-                        number,
+                        "%.1f m/s, the airspeed of %s, does not exceed its headwind of %.1f m/s: fly faster, or wait for"
+                                + " less wind.",
                         airspeed,
+                        leg,
                         headwind);
     }
 
-    private static void flyable(Trial trial, int number, LegResult leg) {
-        trial.stopIf(
-                leg.status() == LegStatus.NOT_FLYABLE,
-                "leg-not-flyable",
-                "Leg %d cannot be flown as asked at %.1f m/s; the legs after it are left out.",
-                number,
-                leg.airspeedMPerS());
+    private void flyable(Trial trial, String leg, LegResult flown) {
+        double airspeed = flown.airspeedMPerS();
+        boolean refused = flown.status() == LegStatus.NOT_FLYABLE;
+        boolean slow = airspeed < flight.stallSpeedMPerS();
+        boolean weak = Double.isInfinite(flight.powerW(airspeed));
+        boolean windy = flown.leg() instanceof Leg.Cruise cruise && airspeed <= cruise.headwindMPerS();
+        trial.asSaid(refused && (slow || weak || windy), STOP)
+                .stopIf(
+                        refused,
+                        "leg-not-flyable",
+                        "At %2$.1f m/s %1$s cannot be flown as asked: climb or descend more slowly, or take more thrust; the"
+                                + " legs after it are left out.",
+                        leg,
+                        airspeed);
     }
 
     private void plan(Trial trial) {
@@ -79,53 +98,64 @@ record LegChecks(SteadyFlight flight, List<Leg> legs, EnergyBudget energy, Judge
             return;
         }
         Optional<Shortfall> shortfall = energy.shortfall();
-        if (shortfall.flatMap(Shortfall::end).equals(Optional.of(StoreEnd.POWER_LIMIT))) {
-            powerLimit(trial);
-            return;
-        }
         double plannedWh = Energy.whFromJ(energy.plannedJ());
         double spendableWh = Energy.whFromJ(energy.availableJ() - energy.reserveJ());
-        trial.of(plannedWh, "Wh").atMost(spendableWh, Basis.COMPUTED);
-        shortfall.ifPresent(it -> shortfall(trial, it));
+        boolean byEnergy = shortfall.filter(this::sagged).isEmpty();
+        if (byEnergy) {
+            trial.of(plannedWh, "Wh").atMost(spendableWh, Basis.COMPUTED);
+        }
+        shortfall.ifPresent(it -> shortfall(trial.at(Subject.of(FlightPart.LEG, it.legIndex())), it));
     }
 
-    private static void shortfall(Trial trial, Shortfall shortfall) {
-        int number = shortfall.legIndex() + 1;
-        double afterMin = Time.minFromS(shortfall.atS());
+    private boolean sagged(Shortfall shortfall) {
+        return shortfall.end().equals(Optional.of(StoreEnd.POWER_LIMIT))
+                || shortfall.end().isPresent()
+                        && shortfall.leftAtBestEnduranceJ() > SAG_ABOVE_FRACTION * energy.availableJ();
+    }
+
+    private void shortfall(Trial trial, Shortfall shortfall) {
+        String leg = name(shortfall.legIndex());
+        String after = Time.said(shortfall.atS());
+        double powerW = energy.legs().get(shortfall.legIndex()).powerW();
+        String at = shortfall.voltageV().isPresent()
+                ? Judge.text(" at %.1f V", shortfall.voltageV().getAsDouble())
+                : "";
         double missingWh = Energy.whFromJ(shortfall.missingJ());
-        trial.at(Subject.of(FlightPart.LEG, shortfall.legIndex()))
+        trial.stopIf(
+                        shortfall.end().equals(Optional.of(StoreEnd.POWER_LIMIT)),
+                        "pack-power-limit",
+                        "In %s, %s after take-off, the pack can no longer give the %.0f W that the leg takes: fly it more"
+                                + " slowly, or take more pack.",
+                        leg,
+                        after,
+                        powerW)
+                .stopIf(
+                        sagged(shortfall),
+                        "leg-sags-to-cutoff",
+                        "In %s, %s after take-off, the pack sags to its cutoff%s under %.0f W, with %.0f Wh left for slow"
+                                + " flight: put this leg earlier, take less power, or take more pack.",
+                        leg,
+                        after,
+                        at,
+                        powerW,
+                        Energy.whFromJ(shortfall.leftAtBestEnduranceJ()))
                 .attentionIf(
                         shortfall.intoReserveOnly(),
                         "leg-uses-reserve",
-                        "Leg %d runs into the reserve %.1f min after the start: the plan takes"
-                                + " %.0f Wh more than the reserve leaves.",
-                        number,
-                        afterMin,
+                        "In %s, %s after take-off, the flight begins to use the reserve of %.0f %%: shorten the plan by %.0f Wh,"
+                                + " or take that much more pack.",
+                        leg,
+                        after,
+                        Share.percentFromFraction(task.reserveFraction()),
                         missingWh)
                 .stopIf(
                         true,
                         "leg-runs-out",
-                        "The energy does not last through the plan: in leg %d, %.1f min after the"
-                                + " start, the reserve is reached, and %.0f Wh are missing.",
-                        number,
-                        afterMin,
+                        "In %s, %s after take-off, the energy ends%s: the plan with its reserve takes %.0f Wh more than"
+                                + " there is; shorten it by that, or take that much more pack.",
+                        leg,
+                        after,
+                        at,
                         missingWh);
-    }
-
-    /** The leg that the pack could not feed, whatever it had left. */
-    private void powerLimit(Trial trial) {
-        int index = 0;
-        while (energy.legs().get(index).status() != LegStatus.RAN_OUT) {
-            index++;
-        }
-        LegResult leg = energy.legs().get(index);
-        trial.at(Subject.of(FlightPart.LEG, index))
-                .stopIf(
-                        true,
-                        "pack-power-limit",
-                        "In leg %d, %.1f min after the start, the pack can no longer give the %.0f W that the leg takes.",
-                        index + 1,
-                        Time.minFromS(leg.endS()),
-                        leg.powerW());
     }
 }

@@ -20,8 +20,8 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
         if (power instanceof PolarPower polar) {
             polar(chain, task.airframe(), polar.polar());
         } else if (power instanceof CalibratedPower fit) {
-            chain.given("k_3", "half the drag area over the efficiency", fit.parasiteAreaM2(), "m²");
-            chain.given("k_1", "induced factor", fit.inducedFactorPerS4(), "1/s⁴");
+            chain.given("k_3", "parasite power coefficient", fit.parasiteAreaM2(), "m²");
+            chain.given("k_1", "induced power coefficient", fit.inducedFactorPerS4(), "1/s⁴");
         }
         chain.given("P_s", "power that does not go into thrust", power.systemsPowerW(), "W");
     }

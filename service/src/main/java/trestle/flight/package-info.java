@@ -1,5 +1,5 @@
 /**
- * Steady flight of a battery-electric fixed-wing aircraft: power, endurance, range, legs, battery
+ * Steady flight of a battery-electric fixed-wing aircraft: power, endurance, range, legs, pack
  * mass.
  *
  * <p>The model: lift equals weight; drag is a parabolic polar over the lift coefficient; pack power

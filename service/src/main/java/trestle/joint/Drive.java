@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.atmosphere.AirState;
+import trestle.flight.Airframe;
+import trestle.flight.DragPolar;
 import trestle.flight.PropulsiveEfficiency;
+import trestle.propulsion.CruiseDemand;
+import trestle.propulsion.DriveLimits;
 import trestle.propulsion.EfficiencyMap;
 import trestle.propulsion.PowerTrain;
 import trestle.propulsion.PropulsionMatch;
@@ -39,11 +43,32 @@ public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficie
     }
 
     /**
-     * What there is to say of the drive by itself: ratings, range of the propeller model, choices.
+     * The drive as one aircraft flies it.
      *
+     * @param airframe mass, wing and lift
+     * @param polar drag polar on the wing area
+     * @param cruiseMPerS cruise airspeed, m/s, above 0; empty where there is none
+     * @return what is to be matched
+     */
+    public PropulsionTask flown(Airframe airframe, DragPolar polar, OptionalDouble cruiseMPerS) {
+        AirState air = task.air();
+        LevelDrag drag = new LevelDrag(polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3());
+        return new PropulsionTask(
+                task.system(),
+                air,
+                cruiseMPerS.stream().mapToObj(v -> new CruiseDemand(v, drag)).findFirst(),
+                OptionalDouble.of(airframe.massKg()),
+                List.of(),
+                DriveLimits.ofLift(airframe.maxLiftCoefficient()));
+    }
+
+    /**
+     * What there is to say of the drive in a flight: ratings, range of the propeller model, choices.
+     *
+     * @param flown the drive as an aircraft flies it
      * @return the match
      */
-    public PropulsionMatch match() {
-        return PropulsionMatch.of(task, train);
+    public PropulsionMatch match(PropulsionTask flown) {
+        return PropulsionMatch.of(flown, train);
     }
 }

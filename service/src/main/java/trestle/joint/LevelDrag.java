@@ -1,5 +1,6 @@
 package trestle.joint;
 
+import java.util.OptionalDouble;
 import trestle.flight.DragPolar;
 import trestle.flight.LevelFlight;
 import trestle.numeric.Guard;
@@ -25,5 +26,11 @@ public record LevelDrag(DragPolar polar, double massKg, double wingAreaM2, doubl
     @Override
     public double dragN(double airspeedMPerS) {
         return LevelFlight.dragN(polar, massKg, wingAreaM2, densityKgPerM3, airspeedMPerS);
+    }
+
+    @Override
+    public OptionalDouble liftCoefficient(double airspeedMPerS) {
+        double pressurePa = LevelFlight.dynamicPressurePa(densityKgPerM3, airspeedMPerS);
+        return OptionalDouble.of(LevelFlight.liftCoefficient(massKg, wingAreaM2, pressurePa));
     }
 }

@@ -55,6 +55,11 @@ public record PackStore(Pack pack, Cutoff cutoff, Surroundings surroundings) imp
                 flown, run.ending() == DischargeEnd.PROFILE_END ? Optional.empty() : Optional.of(end(run.ending())));
     }
 
+    @Override
+    public OptionalDouble cutoffVoltageV() {
+        return OptionalDouble.of(cutoff.packVoltageV(pack));
+    }
+
     private static FlownStep flown(StepOutcome step) {
         double durationS = step.endS() - step.startS();
         return new FlownStep(

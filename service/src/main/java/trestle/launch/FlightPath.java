@@ -2,20 +2,22 @@ package trestle.launch;
 
 import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import trestle.flight.Airframe;
 import trestle.flight.LevelFlight;
 
 /**
- * From release to safe flight. State: height, forward airspeed, upward speed. Thrust and drag lie
+ * From release to the climb speed. State: height, forward airspeed, upward speed. Thrust and drag lie
  * along the path, lift across it.
  *
  * @param task the question
- * @param safeClimbSpeedMPerS safe climb speed, m/s
+ * @param climbSpeedMPerS airspeed of the climb, m/s
  */
-record FlightPath(LaunchStallTask task, double safeClimbSpeedMPerS) implements OrdinaryDifferentialEquation {
+record FlightPath(LaunchAndClimbTask task, double climbSpeedMPerS) implements OrdinaryDifferentialEquation {
     /** The launch is over one way or the other by then. */
     static final double LONGEST_S = 10;
 
@@ -33,35 +35,69 @@ record FlightPath(LaunchStallTask task, double safeClimbSpeedMPerS) implements O
 
     private static final double ARRIVED = 1e-6;
 
-    /** What became of it after release. */
-    record End(LaunchOutcome outcome, double heightLostM, OptionalDouble timeToSafeSpeedS) {}
+    /** What became of it after release, and its way there. */
+    record End(LaunchOutcome outcome, double heightLostM, OptionalDouble timeToClimbSpeedS, List<Moment> path) {}
+
+    /** Moments of the path closer together than this are not kept, s. */
+    private static final double KEPT_EVERY_S = 0.99 * Motion.LONGEST_STEP_S;
 
     End from(Release release) {
         double releaseM = task.launch().releaseHeightM();
         double[] start = {releaseM, release.forwardAirspeedMPerS(), release.upwardSpeedMPerS()};
-        if (safety(start) >= 0) {
-            return new End(LaunchOutcome.SAFE_SPEED, 0, OptionalDouble.of(0));
+        List<Moment> path = new ArrayList<>(List.of(moment(0, start)));
+        if (arrival(start) >= 0) {
+            return new End(LaunchOutcome.CLIMB_SPEED_REACHED, 0, OptionalDouble.of(0), path);
         }
         double[] lowestM = {releaseM};
-        ODEStateAndDerivative end = Motion.run(
-                this,
-                start,
-                LONGEST_S,
-                state -> lowestM[0] = Math.min(lowestM[0], state[0]),
-                List.of(state -> state[0], this::safety));
+        ODEStateAndDerivative end = motion(release.airspeedMPerS())
+                .run(
+                        this,
+                        start,
+                        (timeS, state) -> {
+                            lowestM[0] = Math.min(lowestM[0], state[0]);
+                            if (timeS - path.get(path.size() - 1).timeS() >= KEPT_EVERY_S) {
+                                path.add(moment(timeS, state));
+                            }
+                        },
+                        List.of(state -> state[0], this::arrival));
         double[] state = end.getPrimaryState();
+        path.add(moment(end.getTime(), state));
         double heightLostM = releaseM - Math.max(0, lowestM[0]);
         if (state[0] <= ARRIVED) {
-            return new End(LaunchOutcome.GROUND, releaseM, OptionalDouble.empty());
+            return new End(LaunchOutcome.GROUND, releaseM, OptionalDouble.empty(), path);
         }
-        return safety(state) >= -ARRIVED
-                ? new End(LaunchOutcome.SAFE_SPEED, heightLostM, OptionalDouble.of(end.getTime()))
-                : new End(LaunchOutcome.TOO_SLOW, heightLostM, OptionalDouble.empty());
+        return arrival(state) >= -ARRIVED
+                ? new End(LaunchOutcome.CLIMB_SPEED_REACHED, heightLostM, OptionalDouble.of(end.getTime()), path)
+                : new End(LaunchOutcome.TOO_SLOW, heightLostM, OptionalDouble.empty(), path);
     }
 
-    /** Not below 0 at the safe climb speed on a level or climbing path. */
-    private double safety(double[] state) {
-        double speed = Math.hypot(state[1], state[2]) / safeClimbSpeedMPerS - 1;
+    private static Moment moment(double timeS, double[] state) {
+        return new Moment(timeS, Math.max(0, state[0]), Math.hypot(state[1], state[2]));
+    }
+
+    private Motion motion(double airspeedMPerS) {
+        double lift = USED_SHARE_OF_LIFT * task.airframe().maxLiftCoefficient();
+        double coefficient = Math.max(lift, task.polar().dragCoefficient(lift));
+        double fastest = Math.max(airspeedMPerS, climbSpeedMPerS);
+        return Motion.of(LONGEST_S, quickestPerS(task.airframe(), task.air().densityKgPerM3(), fastest, coefficient));
+    }
+
+    /**
+     * How quickly a force of the air can change a speed: {@code ρ V S C / m}.
+     *
+     * @param airframe the aircraft
+     * @param densityKgPerM3 density, kg/m³
+     * @param airspeedMPerS fastest airspeed, m/s
+     * @param coefficient greatest coefficient of the force
+     * @return inverse of the time constant, 1/s
+     */
+    static double quickestPerS(Airframe airframe, double densityKgPerM3, double airspeedMPerS, double coefficient) {
+        return densityKgPerM3 * airspeedMPerS * airframe.wingAreaM2() * coefficient / airframe.massKg();
+    }
+
+    /** Not below 0 at the climb speed on a level or climbing path. */
+    private double arrival(double[] state) {
+        double speed = Math.hypot(state[1], state[2]) / climbSpeedMPerS - 1;
         double path = Math.atan2(state[2], state[1]) + LEVEL_RAD;
         return Math.min(speed, path);
     }

@@ -14,8 +14,9 @@ import trestle.flight.LevelFlight;
  * g sin θ}: F is the thrust on a dolly, the cord's pull on a ramp, and m' the mass that moves.
  *
  * @param task the question
+ * @param headwindMPerS wind against the run, m/s; below 0 for a tailwind
  */
-record GroundRun(LaunchStallTask task) {
+record GroundRun(LaunchAndClimbTask task, double headwindMPerS) {
     /** A run that has not ended by then is longer than any field. */
     private static final double LONGEST_S = 30;
 
@@ -25,21 +26,24 @@ record GroundRun(LaunchStallTask task) {
     /** On a ramp the aircraft lies near its attitude of no lift. */
     private static final double RAMP_LIFT_COEFFICIENT = 0;
 
+    /** So many steps a quarter of an oscillation place its end within a part in ten thousand. */
+    private static final double STEPS_A_QUARTER = 40;
+
     private static final double ARRIVED = 1e-6;
 
     Release release() {
         Launch launch = task.launch();
         if (launch instanceof Launch.Hand hand) {
             return Release.along(
-                    true, hand.releaseSpeedMPerS(), hand.angleRad(), task.headwindMPerS(), OptionalDouble.empty(), 0);
+                    true, hand.releaseSpeedMPerS(), hand.angleRad(), headwindMPerS, OptionalDouble.empty(), 0);
         }
         if (launch instanceof Launch.Catapult catapult) {
             double v = catapult.releaseSpeedMPerS();
             return Release.along(
                     true,
                     v,
-                    catapult.railAngleRad(),
-                    task.headwindMPerS(),
+                    catapult.angleRad(),
+                    headwindMPerS,
                     OptionalDouble.of(catapult.railLengthM()),
                     2 * catapult.railLengthM() / v);
         }
@@ -48,13 +52,13 @@ record GroundRun(LaunchStallTask task) {
 
     private Release dolly(Launch.Dolly dolly) {
         double stallMPerS = task.airframe().stallSpeedMPerS(task.air().densityKgPerM3());
-        double liftOffMPerS = dolly.liftOff().airspeedMPerS(stallMPerS) - task.headwindMPerS();
+        double liftOffMPerS = dolly.liftOff().airspeedMPerS(stallMPerS) - headwindMPerS;
         if (liftOffMPerS <= 0) {
-            return Release.along(true, 0, 0, task.headwindMPerS(), OptionalDouble.of(0), 0);
+            return Release.along(true, 0, 0, headwindMPerS, OptionalDouble.of(0), 0);
         }
         double massKg = task.airframe().massKg() + dolly.dollyMassKg();
         DoubleBinaryOperator forceN = (s, v) -> {
-            double airspeed = Math.max(0, v + task.headwindMPerS());
+            double airspeed = Math.max(0, v + headwindMPerS);
             return task.thrust().thrustN(airspeed)
                     - resistanceN(
                             airspeed,
@@ -62,18 +66,23 @@ record GroundRun(LaunchStallTask task) {
                             dolly.rollLiftCoefficient(),
                             dolly.rollingResistance());
         };
-        ODEStateAndDerivative end = Motion.run(
-                run(forceN, massKg),
-                new double[] {0, 0},
-                LONGEST_S,
-                state -> {},
-                List.of(state -> state[1] - liftOffMPerS));
+        double quickestPerS = FlightPath.quickestPerS(
+                task.airframe(),
+                task.air().densityKgPerM3(),
+                dolly.liftOff().airspeedMPerS(stallMPerS),
+                task.polar().dragCoefficient(dolly.rollLiftCoefficient()));
+        ODEStateAndDerivative end = Motion.of(LONGEST_S, quickestPerS)
+                .run(
+                        run(forceN, massKg),
+                        new double[] {0, 0},
+                        (timeS, state) -> {},
+                        List.of(state -> state[1] - liftOffMPerS));
         double v = end.getPrimaryState()[1];
         return Release.along(
                 v >= liftOffMPerS - ARRIVED,
                 v,
                 0,
-                task.headwindMPerS(),
+                headwindMPerS,
                 OptionalDouble.of(end.getPrimaryState()[0]),
                 end.getTime());
     }
@@ -81,29 +90,32 @@ record GroundRun(LaunchStallTask task) {
     private Release bungee(Launch.Bungee bungee) {
         double massKg = task.airframe().massKg();
         double weightN = massKg * GRAVITY_M_PER_S2;
-        double sine = Math.sin(bungee.rampAngleRad());
-        double cosine = Math.cos(bungee.rampAngleRad());
+        double sine = Math.sin(bungee.angleRad());
+        double cosine = Math.cos(bungee.angleRad());
         // Ends at the slack cord, so the pull needs no bound there: a kink would cost accuracy.
         DoubleBinaryOperator forceN =
                 (s, v) -> bungee.energyReturnFraction() * bungee.stiffnessNPerM() * (bungee.stretchM() - s)
                         - weightN * sine
                         - resistanceN(
-                                Math.max(0, v + task.headwindMPerS()),
+                                Math.max(0, v + headwindMPerS),
                                 weightN * cosine,
                                 RAMP_LIFT_COEFFICIENT,
                                 bungee.slidingFriction());
-        ODEStateAndDerivative end = Motion.run(
-                run(forceN, massKg + MOVING_SHARE_OF_CORD * bungee.cordMassKg()),
+        double movingKg = massKg + MOVING_SHARE_OF_CORD * bungee.cordMassKg();
+        double quarterS = Math.PI / 2 * Math.sqrt(movingKg / (bungee.energyReturnFraction() * bungee.stiffnessNPerM()));
+        // What has not arrived after a whole oscillation never does.
+        Motion motion = new Motion(4 * quarterS, Math.min(Motion.LONGEST_STEP_S, quarterS / STEPS_A_QUARTER));
+        ODEStateAndDerivative end = motion.run(
+                run(forceN, movingKg),
                 new double[] {0, 0},
-                LONGEST_S,
-                state -> {},
+                (timeS, state) -> {},
                 List.of(state -> state[0] - bungee.stretchM()));
         double s = end.getPrimaryState()[0];
         return Release.along(
                 s >= bungee.stretchM() - ARRIVED,
                 end.getPrimaryState()[1],
-                bungee.rampAngleRad(),
-                task.headwindMPerS(),
+                bungee.angleRad(),
+                headwindMPerS,
                 OptionalDouble.of(s),
                 end.getTime());
     }

@@ -15,6 +15,13 @@ public sealed interface Launch {
     double releaseHeightM();
 
     /**
+     * The angle at which the aircraft is let go.
+     *
+     * @return angle above the horizon, rad; 0 off a dolly
+     */
+    double angleRad();
+
+    /**
      * Thrown by hand.
      *
      * @param releaseSpeedMPerS speed of the hand over the ground at release, m/s
@@ -54,6 +61,11 @@ public sealed interface Launch {
             Guard.notNegative("dollyMassKg", dollyMassKg);
             Guard.positive("releaseHeightM", releaseHeightM);
         }
+
+        @Override
+        public double angleRad() {
+            return 0;
+        }
     }
 
     /**
@@ -64,7 +76,7 @@ public sealed interface Launch {
      * @param cordMassKg mass of the cord, kg; a third of it moves along
      * @param energyReturnFraction share of the stored energy that the rubber gives back
      * @param slidingFriction friction coefficient on the ramp
-     * @param rampAngleRad angle of the ramp above the horizon, rad
+     * @param angleRad angle of the ramp above the horizon, rad
      * @param releaseHeightM height at the end of the ramp, m
      */
     record Bungee(
@@ -73,7 +85,7 @@ public sealed interface Launch {
             double cordMassKg,
             double energyReturnFraction,
             double slidingFriction,
-            double rampAngleRad,
+            double angleRad,
             double releaseHeightM)
             implements Launch {
         /** Checks the physics. */
@@ -84,8 +96,20 @@ public sealed interface Launch {
             Guard.positive("energyReturnFraction", energyReturnFraction);
             Guard.within("energyReturnFraction", energyReturnFraction, 0, 1);
             Guard.within("slidingFriction", slidingFriction, 0, 1);
-            Guard.within("rampAngleRad", rampAngleRad, 0, STEEPEST_RAD);
+            Guard.within("angleRad", angleRad, 0, STEEPEST_RAD);
             Guard.positive("releaseHeightM", releaseHeightM);
+        }
+
+        /** The same cord at another stretch, m. */
+        Bungee withStretchM(double otherM) {
+            return new Bungee(
+                    stiffnessNPerM,
+                    otherM,
+                    cordMassKg,
+                    energyReturnFraction,
+                    slidingFriction,
+                    angleRad,
+                    releaseHeightM);
         }
     }
 
@@ -94,16 +118,16 @@ public sealed interface Launch {
      *
      * @param releaseSpeedMPerS speed over the ground at the end of the rail, m/s
      * @param railLengthM length of the rail, m
-     * @param railAngleRad angle of the rail above the horizon, rad
+     * @param angleRad angle of the rail above the horizon, rad
      * @param releaseHeightM height of the end of the rail, m
      */
-    record Catapult(double releaseSpeedMPerS, double railLengthM, double railAngleRad, double releaseHeightM)
+    record Catapult(double releaseSpeedMPerS, double railLengthM, double angleRad, double releaseHeightM)
             implements Launch {
         /** Checks the physics. */
         public Catapult {
             Guard.positive("releaseSpeedMPerS", releaseSpeedMPerS);
             Guard.positive("railLengthM", railLengthM);
-            Guard.within("railAngleRad", railAngleRad, 0, STEEPEST_RAD);
+            Guard.within("angleRad", angleRad, 0, STEEPEST_RAD);
             Guard.positive("releaseHeightM", releaseHeightM);
         }
     }

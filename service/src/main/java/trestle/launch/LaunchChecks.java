@@ -1,269 +1,197 @@
 package trestle.launch;
 
+import static trestle.finding.Severity.ATTENTION;
+import static trestle.finding.Severity.STOP;
+
 import trestle.finding.Basis;
+import trestle.finding.Digits;
 import trestle.finding.Judge;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
-import trestle.units.Angle;
-import trestle.units.Mass;
 
-/** The checks of a launch and of what follows. */
+/** The checks of the way from standstill to the climb. */
 final class LaunchChecks {
-    /** Less than this over the stall at release is thin: common practice, no source. */
-    private static final double USUAL_MARGIN_FRACTION = 0.1;
-
-    /** A launch that uses more than this share of its height is a near miss. */
+    /** A launch that uses more than this share of its height is a near miss: common practice, no source. */
     private static final double USUAL_SHARE_OF_HEIGHT = 0.5;
 
-    /** A climb flatter than this clears little: common practice, no source. */
-    private static final double USUAL_CLIMB_RAD = Math.toRadians(5);
+    private final LaunchAndClimbTask task;
+    private final LaunchAndClimbResult result;
+    private final LaunchFlight launch;
 
-    /** A density altitude from which launches suffer noticeably: 15 % less air. */
-    private static final double THIN_AIR_M = 1500;
-
-    /** Throws, common practice, no source: 10 m/s at 5 kg, 8 m/s at 10 kg at best. */
-    private static final double LIGHT_KG = 5;
-
-    private static final double LIGHT_THROW_M_PER_S = 10;
-    private static final double HEAVY_KG = 10;
-    private static final double HEAVY_THROW_M_PER_S = 8;
-
-    /** Thrust is held against drag at this many airspeeds between the stall and twice it. */
-    private static final int THRUST_CHECKS = 21;
-
-    private final LaunchStallTask task;
-    private final LaunchStallResult result;
-
-    private LaunchChecks(LaunchStallTask task, LaunchStallResult result) {
+    private LaunchChecks(LaunchAndClimbTask task, LaunchAndClimbResult result) {
         this.task = task;
         this.result = result;
+        this.launch = result.launch();
     }
 
-    static void judge(LaunchStallTask task, LaunchStallResult result, Judge judge) {
+    static void judge(LaunchAndClimbTask task, LaunchAndClimbResult result, Judge judge) {
         LaunchChecks checks = new LaunchChecks(task, result);
-        judge.essential("launch-outcome", "the launch to its climb speed", at(LaunchPart.LAUNCH), checks::outcome);
-        judge.essential("height-lost", "height lost in the launch", at(LaunchPart.LAUNCH), checks::height);
         judge.essential(
                 "release-airspeed",
-                "airspeed at release over the stall",
-                at(LaunchPart.RELEASE_SPEED),
+                "airspeed at release over the stall speed",
+                Subject.of(LaunchPart.RELEASE_SPEED),
                 checks::release);
-        if (task.launch() instanceof Launch.Hand hand) {
-            judge.check(
-                    "throwing-speed",
-                    "speed of the throw",
-                    at(LaunchPart.RELEASE_SPEED),
-                    trial -> checks.throwing(trial, hand));
-            judge.check("throwing-mass", "mass to throw", at(LaunchPart.TAKEOFF_MASS), checks::throwing);
-        }
-        judge.essential("climb", "thrust and climb at full power", at(LaunchPart.THRUST), checks::climb);
-        judge.check("thrust-data", "the thrust curve up to the climb speed", at(LaunchPart.THRUST), checks::data);
-        judge.check("turn", "airspeed of the turn over the stall in it", at(LaunchPart.TURN), checks::turn);
-        judge.check("launch-wind", "wind at the launch", at(LaunchPart.HEADWIND), checks::wind);
-        judge.check("air-density", "density altitude", at(LaunchPart.CONDITIONS), checks::air);
+        judge.essential(
+                "height-lost",
+                "height lost before the climb speed is reached",
+                Subject.of(LaunchPart.LAUNCH),
+                checks::height);
+        judge.check("launch-wind", "wind at the launch", Subject.of(LaunchPart.WIND), checks::wind);
     }
 
-    private static Subject at(LaunchPart part) {
-        return Subject.of(part);
-    }
-
-    private void outcome(Trial trial) {
-        LaunchFlight launch = result.launch();
-        double released = launch.releaseAirspeedMPerS();
-        double safe = result.safeClimbSpeedMPerS();
-        boolean left = launch.outcome() != LaunchOutcome.NEVER_RELEASED;
+    /** Too little speed at release is one cause, however the launch then ends. */
+    private void release(Trial trial) {
+        double released = launch.releaseAirspeedInLullMPerS();
+        double stall = result.stallSpeedMPerS();
+        double usual = (1 + Needed.USUAL_MARGIN_FRACTION) * stall;
+        double climb = result.climbSpeedMPerS();
+        Digits said = Digits.apart(released, stall, 1);
+        Digits thin = Digits.apart(released, usual, 1);
+        String remedy = Remedy.forSpeed(task, launch.needed());
         trial.of(released, "m/s")
-                .atLeast(left ? safe : result.stallSpeedMPerS(), Basis.COMPUTED)
+                .atLeast(stall, Basis.COMPUTED)
                 .stopIf(
-                        launch.outcome() == LaunchOutcome.GROUND,
-                        "launch-into-ground",
-                        "Let go at %.1f m/s, the aircraft sinks into the ground before it"
-                                + " reaches the safe climb speed of %.1f m/s.",
-                        released,
-                        safe)
-                .stopIf(
-                        launch.outcome() == LaunchOutcome.TOO_SLOW,
-                        "safe-speed-not-reached",
-                        "Let go at %.1f m/s, the aircraft has not reached the safe climb speed of %.1f m/s after 10 s.",
-                        released,
-                        safe)
-                .stopIf(
-                        !left,
+                        launch.outcome() == LaunchOutcome.NEVER_RELEASED,
                         "launch-never-leaves",
-                        "The aircraft never leaves the dolly or ramp: it gets no further than"
-                                + " %.1f m/s of airspeed, with a stall speed of %.1f m/s.",
-                        released,
-                        result.stallSpeedMPerS());
+                        "The aircraft never leaves the dolly or ramp: it gets no further than %s m/s of airspeed, with a"
+                                + " stall speed of %s m/s: %s, or give it more pull.",
+                        said.first(),
+                        said.second(),
+                        remedy)
+                .stopIf(
+                        launch.isShort() && launch.outcome() == LaunchOutcome.GROUND,
+                        "launch-into-ground",
+                        "Released at an airspeed of %s m/s, with a stall speed of %s m/s, the aircraft sinks into the"
+                                + " ground before it reaches its climb speed of %.1f m/s: %s.",
+                        said.first(),
+                        said.second(),
+                        climb,
+                        remedy)
+                .stopIf(
+                        launch.isShort() && launch.outcome() == LaunchOutcome.TOO_SLOW,
+                        "climb-speed-not-reached",
+                        "Released at an airspeed of %s m/s, with a stall speed of %s m/s, the aircraft has not reached"
+                                + " its climb speed of %.1f m/s after 10 s: %s.",
+                        said.first(),
+                        said.second(),
+                        climb,
+                        remedy)
+                .attention(
+                        "launch-below-stall",
+                        "Released at an airspeed of %s m/s, below the stall speed of %s m/s, the aircraft sinks %.1f m"
+                                + " until the motor has accelerated it: %s.",
+                        said.first(),
+                        said.second(),
+                        launch.heightLostM(),
+                        remedy)
+                .atLeast(usual, Basis.COMMON_PRACTICE)
+                .attention(
+                        "launch-margin-thin",
+                        "Released at an airspeed of %s m/s, the aircraft is below the %s m/s that leave 10 %% over the"
+                                + " stall (common practice): %s.",
+                        thin.first(),
+                        thin.second(),
+                        remedy);
     }
 
     private void height(Trial trial) {
         double heightM = task.launch().releaseHeightM();
-        double lostM = result.launch().heightLostM();
+        double lostM = launch.heightLostM();
+        boolean deep = lostM > USUAL_SHARE_OF_HEIGHT * heightM;
+        boolean left = launch.outcome() != LaunchOutcome.NEVER_RELEASED;
+        double released = launch.releaseAirspeedInLullMPerS();
+        double climb = result.climbSpeedMPerS();
         trial.of(lostM, "m")
                 .atMost(heightM, Basis.REQUEST)
+                .asSaid(!left || launch.isShort() && !launch.succeeds(), STOP)
+                .stopIf(
+                        launch.outcome() == LaunchOutcome.GROUND,
+                        "launch-into-ground",
+                        "Released at an airspeed of %.1f m/s, above the stall speed of %.1f m/s, the aircraft sinks into"
+                                + " the ground before it reaches its climb speed of %.1f m/s: start the motor earlier,"
+                                + " give more thrust, or throw upwards.",
+                        released,
+                        result.stallSpeedMPerS(),
+                        climb)
+                .stopIf(
+                        launch.outcome() == LaunchOutcome.TOO_SLOW,
+                        "climb-speed-not-reached",
+                        "Released at an airspeed of %.1f m/s, the aircraft has not reached its climb speed of %.1f m/s"
+                                + " after 10 s: give it more thrust.",
+                        released,
+                        climb)
+                .atMost(USUAL_SHARE_OF_HEIGHT * heightM, Basis.COMMON_PRACTICE)
+                .asSaid(deep && launch.isShort(), ATTENTION)
                 .attentionIf(
-                        result.launch().outcome() == LaunchOutcome.SAFE_SPEED
-                                && lostM > USUAL_SHARE_OF_HEIGHT * heightM,
+                        deep,
                         "launch-height-thin",
-                        "The aircraft sinks %.1f m of the %.1f m it is let go at before it flies safely.",
+                        "The aircraft sinks %.1f m of the %.1f m that it is released at before it climbs, more than half"
+                                + " (common practice): start the motor earlier, or release it faster.",
                         lostM,
                         heightM);
     }
 
-    private void release(Trial trial) {
-        LaunchFlight launch = result.launch();
-        if (launch.outcome() == LaunchOutcome.NEVER_RELEASED) {
-            trial.notJudged();
-            return;
-        }
-        double released = launch.releaseAirspeedMPerS();
-        double stall = result.stallSpeedMPerS();
-        double usual = (1 + USUAL_MARGIN_FRACTION) * stall;
-        trial.of(released, "m/s")
-                .atLeast(stall, Basis.COMPUTED)
-                .attentionIf(
-                        launch.marginFraction() < 0,
-                        "launch-below-stall",
-                        "The airspeed of %.1f m/s at release is below the stall speed of %.1f m/s: the"
-                                + " aircraft sinks until the motor has made up for it.",
-                        released,
-                        stall)
-                .atLeast(usual, Basis.COMMON_PRACTICE)
-                .attentionIf(
-                        launch.marginFraction() < USUAL_MARGIN_FRACTION,
-                        "launch-margin-thin",
-                        "The airspeed of %.1f m/s at release is less than the %.1f m/s that leave 10 %% over the stall.",
-                        released,
-                        usual);
-    }
-
-    private void throwing(Trial trial, Launch.Hand hand) {
-        double massKg = task.airframe().massKg();
-        double slope = (HEAVY_THROW_M_PER_S - LIGHT_THROW_M_PER_S) / (HEAVY_KG - LIGHT_KG);
-        double armMPerS = LIGHT_THROW_M_PER_S + slope * (Math.max(LIGHT_KG, Math.min(HEAVY_KG, massKg)) - LIGHT_KG);
-        trial.of(hand.releaseSpeedMPerS(), "m/s")
-                .atMost(armMPerS, Basis.COMMON_PRACTICE)
-                .attention(
-                        "throw-too-fast",
-                        "A throw of %.1f m/s is more than the %.1f m/s that an arm gives this mass.",
-                        hand.releaseSpeedMPerS(),
-                        armMPerS);
-    }
-
-    private void throwing(Trial trial) {
-        double massG = Mass.gFromKg(task.airframe().massKg());
-        double heavyG = Mass.gFromKg(HEAVY_KG);
-        trial.of(massG, "g")
-                .atMost(heavyG, Basis.COMMON_PRACTICE)
-                .attention(
-                        "heavy-for-hand",
-                        "%.0f g is too heavy to throw safely: above %.0f g use a dolly or a bungee.",
-                        massG,
-                        heavyG);
-    }
-
-    private void climb(Trial trial) {
-        double safe = result.safeClimbSpeedMPerS();
-        double dragN = LaunchStall.dragN(task, safe);
-        double thrustN = task.thrust().thrustN(safe);
-        boolean pulls = thrustEverReachesDrag();
-        if (!pulls || thrustN <= dragN) {
-            trial.of(thrustN, "N")
-                    .atLeast(dragN, Basis.COMPUTED)
-                    .stopIf(
-                            !pulls,
-                            "thrust-never-reaches-drag",
-                            "The thrust stays below the drag at every airspeed from the stall to twice it:"
-                                    + " %.1f N against %.1f N at the safe climb speed.",
-                            thrustN,
-                            dragN)
-                    .stopIf(
-                            true,
-                            "no-climb",
-                            "At the safe climb speed the thrust of %.1f N does not exceed the drag of"
-                                    + " %.1f N: there is no climb.",
-                            thrustN,
-                            dragN);
-            return;
-        }
-        double climbDeg = Angle.degFromRad(result.climb().angleRad());
-        double usualDeg = Angle.degFromRad(USUAL_CLIMB_RAD);
-        trial.of(climbDeg, "°")
-                .atLeast(usualDeg, Basis.COMMON_PRACTICE)
-                .attention(
-                        "climb-shallow",
-                        "The climb of %.1f° is flatter than the %.0f° that clear a field's edge.",
-                        climbDeg,
-                        usualDeg);
-    }
-
-    private boolean thrustEverReachesDrag() {
-        double stall = result.stallSpeedMPerS();
-        for (int i = 0; i < THRUST_CHECKS; i++) {
-            double airspeed = stall * (1 + i / (THRUST_CHECKS - 1.0));
-            if (task.thrust().thrustN(airspeed) > LaunchStall.dragN(task, airspeed)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void data(Trial trial) {
-        if (task.thrust() instanceof ThrustCurve curve) {
-            double safe = result.safeClimbSpeedMPerS();
-            trial.of(curve.lastAirspeedMPerS(), "m/s")
-                    .atLeast(safe, Basis.COMPUTED)
-                    .note(
-                            "thrust-curve-extrapolated",
-                            "The thrust curve ends at %.1f m/s, below the safe climb speed of %.1f m/s: its"
-                                    + " last line is carried on.",
-                            curve.lastAirspeedMPerS(),
-                            safe);
-        }
-    }
-
-    private void turn(Trial trial) {
-        trial.of(result.turnAirspeedMPerS(), "m/s")
-                .atLeast(result.stallSpeedTurningMPerS(), Basis.COMPUTED)
-                .stop(
-                        "stall-in-turn",
-                        "The turn at %.1f m/s is below the stall speed of %.1f m/s in it.",
-                        result.turnAirspeedMPerS(),
-                        result.stallSpeedTurningMPerS());
-    }
-
     private void wind(Trial trial) {
-        double headwind = task.headwindMPerS();
-        double safe = result.safeClimbSpeedMPerS();
-        if (headwind < 0) {
-            trial.of(-headwind, "m/s")
+        double mean = launch.meanWindMPerS();
+        double climb = result.climbSpeedMPerS();
+        if (mean < 0) {
+            trial.of(-mean, "m/s")
                     .atMost(0, Basis.COMMON_PRACTICE)
                     .attention(
                             "launch-downwind",
-                            "A tailwind of %.1f m/s takes as much from the airspeed at release: launch into the wind.",
-                            -headwind);
+                            "A tailwind of %.1f m/s lowers the airspeed at release by the same amount: launch into the"
+                                    + " wind.",
+                            -mean);
             return;
         }
-        trial.of(headwind, "m/s")
-                .atMost(safe, Basis.COMPUTED)
+        trial.of(mean, "m/s")
+                .atMost(climb, Basis.COMPUTED)
                 .attentionIf(
-                        headwind >= safe,
+                        mean >= climb,
                         "wind-above-flying-speed",
-                        "A wind of %.1f m/s is not below the safe climb speed of %.1f m/s: the aircraft"
-                                + " drifts back over whoever launched it.",
-                        headwind,
-                        safe);
+                        "A wind of %.1f m/s is not below the climb speed of %.1f m/s: the aircraft drifts back over"
+                                + " whoever launched it; wait for less.",
+                        mean,
+                        climb);
+        needed(trial);
     }
 
-    private void air(Trial trial) {
-        trial.of(result.densityAltitudeM(), "m")
-                .atMost(THIN_AIR_M, Basis.COMMON_PRACTICE)
+    /** A launch that works in its wind alone. */
+    private void needed(Trial trial) {
+        double still = launch.stillAirspeedMPerS();
+        double stall = result.stallSpeedMPerS();
+        boolean leans = launch.marginFraction() >= 0 && still < stall;
+        LaunchWind wind = task.wind();
+        Digits said = Digits.apart(still, stall, 1);
+        trial.attentionIf(
+                        leans && wind.fromFlight(),
+                        "launch-wind-assumed",
+                        "The flight's %.1f m/s at %.0f m is taken as %.1f m/s at the release height of %.1f m, %.1f in a"
+                                + " lull, and the launch needs it: measure the wind at that height, or %s.",
+                        wind.speedMPerS(),
+                        wind.heightM(),
+                        launch.meanWindMPerS(),
+                        task.launch().releaseHeightM(),
+                        launch.lullMPerS(),
+                        Remedy.inStillAir(task, stall))
+                .attentionIf(
+                        leans,
+                        "launch-needs-wind",
+                        "In still air it is released at %s m/s, below the stall speed of %s m/s: %s, or keep to wind of"
+                                + " %.1f m/s or more.",
+                        said.first(),
+                        said.second(),
+                        Remedy.inStillAir(task, stall),
+                        launch.needed().windMPerS().orElse(launch.meanWindMPerS()))
                 .noteIf(
-                        result.densityAltitudeM() >= THIN_AIR_M,
-                        "thin-air",
-                        "The air is as thin as at %.0f m (noted from %.0f m up): the launch must be"
-                                + " faster, and the propeller pulls less.",
-                        result.densityAltitudeM(),
-                        THIN_AIR_M);
+                        wind.fromFlight() && launch.meanWindMPerS() > 0,
+                        "launch-wind-assumed",
+                        "The flight's %.1f m/s at %.0f m is taken as %.1f m/s at the release height of %.1f m, %.1f in a"
+                                + " lull: measure it there.",
+                        wind.speedMPerS(),
+                        wind.heightM(),
+                        launch.meanWindMPerS(),
+                        task.launch().releaseHeightM(),
+                        launch.lullMPerS());
     }
 }

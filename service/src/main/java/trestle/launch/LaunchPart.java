@@ -1,10 +1,14 @@
 package trestle.launch;
 
-/** What a finding or an assumption of {@link LaunchStall} can be about. */
+/** What a finding or an assumption of {@link LaunchAndClimb} can be about. */
 public enum LaunchPart {
     /** Take-off mass. */
     TAKEOFF_MASS,
-    /** Greatest lift coefficient. */
+    /** Wing area. */
+    WING_AREA,
+    /** Wing span. */
+    WING_SPAN,
+    /** Maximum lift coefficient. */
     MAX_LIFT_COEFFICIENT,
     /** Drag polar. */
     DRAG,
@@ -12,12 +16,18 @@ public enum LaunchPart {
     THRUST,
     /** Altitude, temperature, pressure. */
     CONDITIONS,
-    /** Headwind. */
-    HEADWIND,
+    /** Wind at the launch. */
+    WIND,
     /** The launch as a whole. */
     LAUNCH,
     /** Release or lift-off speed. */
     RELEASE_SPEED,
+    /** Maximum load factor of the launch. */
+    MAX_LOAD_FACTOR,
+    /** Maximum force on the hook. */
+    MAX_HOOK_FORCE,
+    /** Airspeed never to exceed. */
+    NEVER_EXCEED,
     /** Bank or load factor. */
     TURN
 }

@@ -16,11 +16,16 @@ public final class LaunchWorkings {
     private static final String PATH =
             "classical Runge-Kutta, steps of 10 ms, on the equations of motion of a point mass; " + ANDERSON;
 
-    private final LaunchStallTask task;
-    private final LaunchStallResult result;
+    private static final String ROUGHNESS =
+            "classes of A. G. Davenport and J. Wieringa, course notes after R. B. Stull";
+    private static final String TURBULENCE =
+            "the request, or 1/ln(h/z0): H. A. Panofsky, J. A. Dutton, Atmospheric Turbulence, 1984 (from memory)";
+
+    private final LaunchAndClimbTask task;
+    private final LaunchAndClimbResult result;
     private final Chain chain = new Chain();
 
-    private LaunchWorkings(LaunchStallTask task, LaunchStallResult result) {
+    private LaunchWorkings(LaunchAndClimbTask task, LaunchAndClimbResult result) {
         this.task = task;
         this.result = result;
     }
@@ -32,10 +37,12 @@ public final class LaunchWorkings {
      * @param result what came of it
      * @return lines in order of computation
      */
-    public static List<Working> of(LaunchStallTask task, LaunchStallResult result) {
+    public static List<Working> of(LaunchAndClimbTask task, LaunchAndClimbResult result) {
         LaunchWorkings workings = new LaunchWorkings(task, result);
         workings.stall();
+        workings.wind();
         workings.release();
+        new LoadWorkings(task, result.launch(), workings.chain).write();
         workings.climb();
         workings.glide();
         workings.turn();
@@ -44,19 +51,43 @@ public final class LaunchWorkings {
 
     private void stall() {
         AircraftWorkings aircraft = new AircraftWorkings(chain, task.airframe(), task.air());
-        aircraft.air(task.headwindMPerS());
+        aircraft.surroundings();
         aircraft.stall();
-        double safe = result.safeClimbSpeedMPerS();
-        String margin = Chain.number(LaunchStall.CLIMB_IN_STALL_SPEEDS) + "*V_s";
-        chain.step("V_c", "safe climb speed", safe, "m/s", margin, PRACTICE);
-        chain.step(
-                "E", "kinetic energy at the safe climb speed", result.kineticEnergyJ(), "J", "m*V_c^2/2", "mechanics");
+        double climb = result.climbSpeedMPerS();
+        String margin = Chain.number(LaunchAndClimb.CLIMB_IN_STALL_SPEEDS) + "*V_s";
+        chain.step("V_c", "climb speed", climb, "m/s", margin, PRACTICE);
+        chain.step("E", "kinetic energy at the climb speed", result.kineticEnergyJ(), "J", "m*V_c^2/2", "mechanics");
+    }
+
+    private void wind() {
+        LaunchWind wind = task.wind();
+        double heightM = task.launch().releaseHeightM();
+        double mean = result.launch().meanWindMPerS();
+        chain.given("U", "wind as measured", wind.speedMPerS(), "m/s");
+        boolean law = wind.speedMPerS() != 0
+                && heightM != wind.heightM()
+                && wind.holds(heightM)
+                && wind.holds(wind.heightM());
+        if (law) {
+            chain.given("h_U", "height of that", wind.heightM(), "m");
+            chain.given("h_0", "height of release", heightM, "m");
+            chain.given("z_0", "roughness of the terrain", wind.terrain().roughnessM(), "m", ROUGHNESS);
+            String profile = "U*ln(h_0/z_0)/ln(h_U/z_0)";
+            chain.step("u", "mean wind at release", mean, "m/s", profile, ROUGHNESS);
+        } else {
+            String as = "as measured; a headwind counts as none where the law does not hold";
+            chain.found("u", "mean wind at release", mean, "m/s", as, ROUGHNESS);
+        }
+        double spread = wind.spreadFraction(heightM);
+        chain.given("J", "lull under the mean wind, share of it", spread, "1", TURBULENCE);
+        String sign = mean < 0 ? "+" : "-";
+        chain.step("w", "wind in a lull", result.launch().lullMPerS(), "m/s", "u*(1" + sign + "J)", TURBULENCE);
     }
 
     private void release() {
-        Release release = new GroundRun(task).release();
-        double angleRad = angleRad();
-        double speed = release.groundSpeedMPerS();
+        LaunchFlight launch = result.launch();
+        double angleRad = task.launch().angleRad();
+        double speed = launch.releaseGroundSpeedMPerS();
         if (task.launch() instanceof Launch.Hand || task.launch() instanceof Launch.Catapult) {
             chain.given("V_g", "speed over the ground at release", speed, "m/s");
         } else {
@@ -66,46 +97,34 @@ public final class LaunchWorkings {
         chain.given("g", "angle of release", Angle.degFromRad(angleRad), "°");
         chain.step(
                 "V_0",
-                "airspeed at release",
-                result.launch().releaseAirspeedMPerS(),
+                "airspeed at release in a lull",
+                launch.releaseAirspeedInLullMPerS(),
                 "m/s",
                 "sqrt(max(0,V_g*cos(g*pi/180)+w)^2+(V_g*sin(g*pi/180))^2)",
                 "geometry");
         chain.step(
                 "M",
                 "over the stall speed",
-                Share.percentFromFraction(result.launch().marginFraction()),
+                Share.percentFromFraction(launch.marginFraction()),
                 "%",
                 "100*(V_0/V_s-1)",
                 Chain.ARITHMETIC);
-        result.launch().groundRunM().ifPresent(run -> chain.found("X", "run", run, "m", "way until release", PATH));
-        double lost = result.launch().heightLostM();
+        launch.groundRunM().ifPresent(run -> chain.found("X", "run", run, "m", "way until release", PATH));
         String sunk = "release height less the lowest point of the integrated path";
-        chain.found("H", "height lost", lost, "m", sunk, PATH);
-        result.launch()
-                .timeToSafeSpeedS()
+        chain.found("H", "height lost", launch.heightLostM(), "m", sunk, PATH);
+        launch.timeToClimbSpeedS()
                 .ifPresent(t -> chain.found(
                         "t",
-                        "time to safe climb speed",
+                        "time to climb speed",
                         t,
                         "s",
                         "when the integrated path has V_c and does not sink",
                         PATH));
     }
 
-    private double angleRad() {
-        if (task.launch() instanceof Launch.Hand hand) {
-            return hand.angleRad();
-        }
-        if (task.launch() instanceof Launch.Catapult catapult) {
-            return catapult.railAngleRad();
-        }
-        return task.launch() instanceof Launch.Bungee bungee ? bungee.rampAngleRad() : 0;
-    }
-
     private void climb() {
         DragPolar polar = task.polar();
-        double safe = result.safeClimbSpeedMPerS();
+        double climb = result.climbSpeedMPerS();
         chain.given("C_D0", "least drag coefficient", polar.leastDragCoefficient(), "1");
         chain.given("C_L0", "lift there", polar.liftCoefficientAtLeastDrag(), "1");
         chain.given("b", "wing span", task.airframe().wingSpanM(), "m");
@@ -114,13 +133,13 @@ public final class LaunchWorkings {
         chain.given("e", "Oswald's span efficiency", oswald, "1");
         double factor = polar.inducedFactor();
         chain.step("K", "induced-drag factor", factor, "1", "S/(pi*e*b^2)", ANDERSON);
-        double q = LevelFlight.dynamicPressurePa(result.densityKgPerM3(), safe);
+        double q = LevelFlight.dynamicPressurePa(result.densityKgPerM3(), climb);
         chain.step("q", "dynamic pressure at V_c", q, "Pa", "rho*V_c^2/2", ANDERSON);
-        double lift = task.airframe().liftCoefficient(result.densityKgPerM3(), safe);
+        double lift = task.airframe().liftCoefficient(result.densityKgPerM3(), climb);
         chain.step("C_L", "lift coefficient at V_c", lift, "1", "W/(q*S)", ANDERSON);
-        double dragN = LaunchStall.dragN(task, safe);
+        double dragN = LaunchAndClimb.dragN(task, climb);
         chain.step("D", "drag at V_c", dragN, "N", "q*S*(C_D0+K*(C_L-C_L0)^2)", ANDERSON);
-        double thrustN = task.thrust().thrustN(safe);
+        double thrustN = task.thrust().thrustN(climb);
         String thrust = "the request's thrust curve or static thrust at V_c, or the drive's";
         chain.given("F", "thrust at V_c", thrustN, "N", thrust);
         String sine = "max(-1,min(1,(F-D)/W))";

@@ -7,7 +7,7 @@ import trestle.numeric.Guard;
  *
  * @param advanceRatio {@code J = V / (n D)}, 0 or more
  * @param thrustCoefficient {@code CT = T / (ρ n² D⁴)}, below 0 where the propeller brakes
- * @param powerCoefficient {@code CP = P / (ρ n³ D⁵)}, above 0 where the propeller pulls
+ * @param powerCoefficient {@code CP = P / (ρ n³ D⁵)}, above 0 where it does not
  */
 public record CoefficientRow(double advanceRatio, double thrustCoefficient, double powerCoefficient) {
     /** Checks the physics. */
@@ -15,8 +15,8 @@ public record CoefficientRow(double advanceRatio, double thrustCoefficient, doub
         Guard.notNegative("advanceRatio", advanceRatio);
         Guard.finite("thrustCoefficient", thrustCoefficient);
         Guard.finite("powerCoefficient", powerCoefficient);
-        if (thrustCoefficient > 0) {
-            Guard.positive("powerCoefficient of a propeller that pulls", powerCoefficient);
+        if (thrustCoefficient >= 0) {
+            Guard.positive("powerCoefficient of a propeller that does not brake", powerCoefficient);
         }
     }
 

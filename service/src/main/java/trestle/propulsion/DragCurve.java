@@ -1,5 +1,6 @@
 package trestle.propulsion;
 
+import java.util.OptionalDouble;
 import trestle.numeric.Guard;
 
 /** Drag of the aircraft in level flight, which is the thrust that flight takes. */
@@ -14,6 +15,25 @@ public interface DragCurve {
     double dragN(double airspeedMPerS);
 
     /**
+     * Lift coefficient that carries the aircraft.
+     *
+     * @param airspeedMPerS airspeed, m/s, above 0
+     * @return lift coefficient; empty where weight or wing is not known
+     */
+    default OptionalDouble liftCoefficient(double airspeedMPerS) {
+        return OptionalDouble.empty();
+    }
+
+    /**
+     * Whether drag is known below the cruise airspeed too.
+     *
+     * @return whether a climb can be told from it
+     */
+    default boolean holdsInSlowFlight() {
+        return true;
+    }
+
+    /**
      * A curve through one known point: drag goes with the square of airspeed. Above that airspeed
      * it is fair, since induced drag is then small; below it, it is too low.
      *
@@ -25,6 +45,16 @@ public interface DragCurve {
         Guard.positive("dragN", dragN);
         Guard.positive("airspeedMPerS", airspeedMPerS);
         double factor = dragN / (airspeedMPerS * airspeedMPerS);
-        return airspeed -> factor * airspeed * airspeed;
+        return new DragCurve() {
+            @Override
+            public double dragN(double airspeed) {
+                return factor * airspeed * airspeed;
+            }
+
+            @Override
+            public boolean holdsInSlowFlight() {
+                return false;
+            }
+        };
     }
 }

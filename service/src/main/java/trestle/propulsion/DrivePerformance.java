@@ -47,7 +47,7 @@ public record DrivePerformance(
     static DrivePerformance of(PropulsionTask task, PowerTrain train) {
         Optional<OperatingPoint> atRest = train.atFullThrottle(0);
         Optional<OperatingPoint> inCruise = task.cruise().flatMap(c -> train.atFullThrottle(c.airspeedMPerS()));
-        OptionalDouble zeroThrust = FlightSpeeds.zeroThrustMPerS(train);
+        OptionalDouble zeroThrust = FlightSpeeds.zeroThrustMPerS(train, 1);
         OptionalDouble top = topSpeed(task, train, zeroThrust);
         Optional<OperatingPoint> fastest = top.stream().boxed().findFirst().flatMap(train::atFullThrottle);
         List<OperatingPoint> curve = airspeeds(task, zeroThrust).stream()
@@ -68,9 +68,21 @@ public record DrivePerformance(
                 fastest);
     }
 
-    /** Every state at full throttle: the ones that ratings are held against. */
+    /** Every state at full throttle: the ones that loads are held against. */
     List<OperatingPoint> atFullThrottle() {
         return fullThrottle(atRest, fullThrottleInCruise, fastest, curve).toList();
+    }
+
+    /**
+     * The states at full throttle of level flight: no faster than its top speed. Where no drag is known, all states;
+     * where thrust never reaches drag, rest alone.
+     */
+    List<OperatingPoint> level(boolean dragKnown) {
+        if (!dragKnown) {
+            return atFullThrottle();
+        }
+        double top = topSpeedMPerS.orElse(0);
+        return atFullThrottle().stream().filter(p -> p.airspeedMPerS() <= top).toList();
     }
 
     private static Stream<OperatingPoint> fullThrottle(
@@ -84,7 +96,7 @@ public record DrivePerformance(
 
     private static OptionalDouble topSpeed(PropulsionTask task, PowerTrain train, OptionalDouble zeroThrust) {
         return task.cruise().isPresent() && zeroThrust.isPresent()
-                ? FlightSpeeds.topMPerS(train, task.cruise().get(), zeroThrust.getAsDouble())
+                ? FlightSpeeds.topMPerS(train, task.cruise().get(), 1, zeroThrust.getAsDouble())
                 : OptionalDouble.empty();
     }
 

@@ -28,7 +28,7 @@ public final class EfficiencyMap {
     private final double[][] powerW = new double[AIRSPEEDS][THRUSTS];
 
     private EfficiencyMap(PowerTrain train) {
-        endMPerS = FlightSpeeds.zeroThrustMPerS(train).orElse(0);
+        endMPerS = FlightSpeeds.zeroThrustMPerS(train, 1).orElse(0);
         for (int i = 0; i < AIRSPEEDS; i++) {
             int row = i;
             train.atFullThrottle(endMPerS * i / (AIRSPEEDS - 1)).ifPresent(full -> fill(train, full, row));

@@ -1,24 +1,27 @@
 package trestle.propulsion;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 
-/** Can the motor turn the propeller, and does its thrust fly the aircraft? */
+/** Does the wing carry the aircraft in cruise, and does thrust fly it? */
 final class FlightChecks {
-    /** Voltage under load over voltage at rest: below it the pack is past its power peak. */
-    private static final double POWER_PEAK_VOLTAGE_RATIO = 0.5;
-
-    /** A pack that sags below this gives little more for a lot of heat. Common practice. */
-    private static final double DEEP_SAG_VOLTAGE_RATIO = 0.8;
-
     /** Throttle above which cruise leaves little to climb or to age with. Common practice. */
     private static final double HIGH_CRUISE_THROTTLE = 0.8;
+
+    /** Airspeed over stall speed below which a gust stalls. Common practice. */
+    private static final double THIN_STALL_SPEEDS = 1.2;
+
+    /** As many airspeeds as a sentence names. */
+    private static final int NAMED = 3;
 
     private final PropulsionTask task;
     private final DrivePerformance performance;
@@ -31,31 +34,15 @@ final class FlightChecks {
     /** Judges a drive's use in flight. */
     static void judge(PropulsionTask task, DrivePerformance performance, Judge judge) {
         FlightChecks flight = new FlightChecks(task, performance);
-        Subject supply = Subject.of(PropulsionPart.SUPPLY);
-        judge.check("propeller-turns", "the supply turns the propeller", supply, flight::turning);
-        judge.check(
-                "motor-stall",
-                "the motor at full throttle at rest",
-                Subject.of(PropulsionPart.PROPELLER),
-                flight.atRest(flight::stall));
-        judge.check("supply-sag", "the supply at full throttle at rest", supply, flight.atRest(flight::sag));
-        judge.check(
-                "cutoff-at-full-throttle",
-                "the cutoff at full throttle at rest",
-                Subject.of(PropulsionPart.SUPPLY_CUTOFF),
-                flight.atRest(flight::cutoff));
         Subject thrust = Subject.of(PropulsionPart.CRUISE_THRUST);
+        judge.essential(
+                "lift-coefficient",
+                "lift coefficient in cruise",
+                Subject.of(PropulsionPart.CRUISE_AIRSPEED),
+                flight.inCruise(flight::lift));
         judge.essential("cruise-thrust", "thrust in cruise", thrust, flight.inCruise(flight::cruise));
         judge.check("cruise-throttle", "throttle in cruise", thrust, flight.inCruise(flight::throttle));
-        judge.check("level-flight", "thrust against drag at any airspeed", thrust, flight.inCruise(flight::level));
-        flight.curve(judge);
-    }
-
-    private Consumer<Trial> atRest(BiConsumer<Trial, OperatingPoint> judged) {
-        return trial -> performance
-                .atRest()
-                .ifPresentOrElse(
-                        point -> judged.accept(trial, point), () -> trial.notJudged(Subject.of(PropulsionPart.SUPPLY)));
+        judge.check("curve-airspeeds", "airspeeds of the curve", Subject.of(PropulsionPart.AIRSPEED), flight::curve);
     }
 
     private Consumer<Trial> inCruise(BiConsumer<Trial, CruiseDemand> judged) {
@@ -66,89 +53,66 @@ final class FlightChecks {
                                 Subject.of(PropulsionPart.CRUISE_THRUST), Subject.of(PropulsionPart.CRUISE_AIRSPEED)));
     }
 
-    private void turning(Trial trial) {
-        trial.stopIf(
-                performance.atRest().isEmpty(),
-                "propeller-not-turned",
-                "The supply of %.1f V collapses before the propeller turns: check its resistance and the"
-                        + " motor's no-load current.",
-                task.system().supply().restVoltageV());
-    }
-
-    /** Past half the current at standstill a motor turns more power into heat than into work. */
-    private void stall(Trial trial, OperatingPoint atRest) {
-        double resistanceOhm = task.system().motor().resistanceOhm()
-                + task.system().controller().resistanceOhm();
-        trial.of(atRest.motorCurrentA(), "A");
-        if (resistanceOhm > 0) {
-            double limitA = atRest.supplyVoltageV() / (2 * resistanceOhm);
-            trial.atMost(limitA, Basis.COMPUTED)
-                    .stop(
-                            "motor-stalled",
-                            "The propeller stalls the motor: at full throttle at rest it takes %.0f A, and above %.0f"
-                                    + " A more power turns to heat than to work.",
-                            atRest.motorCurrentA(),
-                            limitA);
+    private void lift(Trial trial, CruiseDemand demand) {
+        double airspeed = demand.airspeedMPerS();
+        OptionalDouble lift = demand.drag().liftCoefficient(airspeed);
+        OptionalDouble most = task.limits().maxLiftCoefficient();
+        if (lift.isEmpty()) {
+            trial.notJudged(Subject.of(PropulsionPart.TAKEOFF_MASS), Subject.of(PropulsionPart.WING_AREA));
+        } else if (most.isEmpty()) {
+            trial.notJudged(Subject.of(PropulsionPart.MAX_LIFT));
+        } else {
+            lift(trial, airspeed, lift.getAsDouble(), most.getAsDouble());
         }
     }
 
-    private void sag(Trial trial, OperatingPoint atRest) {
-        double restV = task.system().supply().restVoltageV();
-        double loadV = atRest.supplyVoltageV();
-        String sentence = "Full throttle pulls the supply from %.1f V down to %.1f V, below %.1f V: %s.";
-        trial.of(loadV, "V")
-                .atLeast(POWER_PEAK_VOLTAGE_RATIO * restV, Basis.COMPUTED)
+    private void lift(Trial trial, double airspeed, double lift, double most) {
+        double stall = airspeed * Math.sqrt(lift / most);
+        trial.of(lift, "")
+                .atMost(most, task.limits().liftBasis())
                 .stop(
-                        "pack-past-power-peak",
-                        sentence,
-                        restV,
-                        loadV,
-                        POWER_PEAK_VOLTAGE_RATIO * restV,
-                        "more throttle gives less thrust")
-                .atLeast(DEEP_SAG_VOLTAGE_RATIO * restV, Basis.COMMON_PRACTICE)
+                        "lift-coefficient-exceeded",
+                        "Level flight at %.2f m/s takes a lift coefficient of %.2f and the aircraft has %.2f: it stalls"
+                                + " at %.2f m/s. Cruise at %.1f m/s or more.",
+                        airspeed,
+                        lift,
+                        most,
+                        stall,
+                        THIN_STALL_SPEEDS * stall)
+                .atMost(most / (THIN_STALL_SPEEDS * THIN_STALL_SPEEDS), Basis.COMMON_PRACTICE)
                 .attention(
-                        "pack-sags",
-                        sentence,
-                        restV,
-                        loadV,
-                        DEEP_SAG_VOLTAGE_RATIO * restV,
-                        "the pack is small for this motor");
-    }
-
-    /** A controller that sees its cutoff at full throttle stops the motor in the launch. */
-    private void cutoff(Trial trial, OperatingPoint atRest) {
-        OptionalDouble cutoffV = task.system().supply().cutoffVoltageV();
-        if (cutoffV.isEmpty()) {
-            trial.notJudged(Subject.of(PropulsionPart.SUPPLY_CUTOFF));
-            return;
-        }
-        trial.of(atRest.supplyVoltageV(), "V")
-                .atLeast(cutoffV.getAsDouble(), Basis.REQUEST)
-                .stop(
-                        "cutoff-at-full-throttle",
-                        "Full throttle pulls the supply down to %.1f V, below the"
-                                + " cutoff of %.1f V: the controller stops the motor.",
-                        atRest.supplyVoltageV(),
-                        cutoffV.getAsDouble());
-    }
-
-    private double mostInCruiseN() {
-        return Math.max(
-                0,
-                performance.fullThrottleInCruise().map(OperatingPoint::thrustN).orElse(0.0));
+                        "lift-coefficient-thin",
+                        "Cruise at %.1f m/s is %.2f stall speeds, below 1.2 (common practice): a gust can stall it."
+                                + " Cruise at %.1f m/s or more.",
+                        airspeed,
+                        airspeed / stall,
+                        THIN_STALL_SPEEDS * stall);
     }
 
     private void cruise(Trial trial, CruiseDemand demand) {
-        double mostN = mostInCruiseN();
+        double neededN = demand.thrustN();
+        double mostN = Math.max(
+                0,
+                performance.fullThrottleInCruise().map(OperatingPoint::thrustN).orElse(0.0));
+        boolean falls = performance.cruise().isEmpty();
         trial.of(mostN, "N")
-                .atLeast(demand.thrustN(), Basis.COMPUTED)
+                .atLeast(neededN, Basis.COMPUTED)
                 .stopIf(
-                        performance.cruise().isEmpty(),
+                        falls && performance.topSpeedMPerS().isEmpty(),
+                        "thrust-never-reaches-drag",
+                        "Thrust at full throttle is below the drag at every airspeed, %.2f N against %.2f N at"
+                                + " %.1f m/s: this drive does not fly level.",
+                        mostN,
+                        neededN,
+                        demand.airspeedMPerS())
+                .stopIf(
+                        falls,
                         "cruise-thrust-short",
-                        "Full throttle gives %.2f N at %.1f m/s and cruise takes %.2f N.",
+                        "Full throttle gives %.2f N at %.1f m/s and cruise takes %.2f N: level top speed is %.1f m/s.",
                         mostN,
                         demand.airspeedMPerS(),
-                        demand.thrustN());
+                        neededN,
+                        performance.topSpeedMPerS().orElse(0));
     }
 
     private void throttle(Trial trial, CruiseDemand demand) {
@@ -162,45 +126,41 @@ final class FlightChecks {
                 .atMost(100 * HIGH_CRUISE_THROTTLE, Basis.COMMON_PRACTICE)
                 .attention(
                         "cruise-throttle-high",
-                        "Cruise takes %.0f %% throttle; above %.0f %% little is left for climb, gusts and a low pack.",
+                        "Cruise takes %.0f %% throttle; above %.0f %% (common practice) little is left for climb, gusts"
+                                + " and a low pack.",
                         percent,
                         100 * HIGH_CRUISE_THROTTLE);
     }
 
-    private void level(Trial trial, CruiseDemand demand) {
-        double mostN = mostInCruiseN();
-        trial.of(mostN, "N")
-                .atLeast(demand.thrustN(), Basis.COMPUTED)
-                .stopIf(
-                        performance.cruise().isEmpty()
-                                && performance.topSpeedMPerS().isEmpty(),
-                        "thrust-never-reaches-drag",
-                        "Thrust at full throttle is below the drag at every airspeed, %.2f N against %.2f N at"
-                                + " %.1f m/s: this drive does not fly level.",
-                        mostN,
-                        demand.thrustN(),
-                        demand.airspeedMPerS());
-    }
-
     /** Airspeeds that were asked for, and at which the wind drives the propeller. */
-    private void curve(Judge judge) {
+    private void curve(Trial trial) {
         OptionalDouble end = performance.zeroThrustSpeedMPerS();
-        if (performance.atRest().isEmpty() || end.isEmpty()) {
+        List<Double> asked = task.airspeedsMPerS();
+        if (asked.isEmpty() || end.isEmpty()) {
+            trial.notJudged(Subject.of(PropulsionPart.AIRSPEED));
             return;
         }
-        for (int i = 0; i < task.airspeedsMPerS().size(); i++) {
-            double airspeed = task.airspeedsMPerS().get(i);
-            judge.check(
-                    "airspeed-of-curve",
-                    "an airspeed of the curve",
-                    Subject.of(PropulsionPart.AIRSPEED, i),
-                    trial -> trial.of(airspeed, "m/s")
-                            .atMost(end.getAsDouble(), Basis.COMPUTED)
-                            .note(
-                                    "airspeed-beyond-thrust",
-                                    "At %.1f m/s full throttle gives no thrust: it ends at %.1f m/s.",
-                                    airspeed,
-                                    end.getAsDouble()));
-        }
+        List<Integer> beyond = IntStream.range(0, asked.size())
+                .filter(i -> asked.get(i) > end.getAsDouble())
+                .boxed()
+                .toList();
+        double fastest = asked.stream().mapToDouble(v -> v).max().orElse(0);
+        trial.at(
+                        beyond.isEmpty()
+                                ? Subject.of(PropulsionPart.AIRSPEED)
+                                : Subject.of(PropulsionPart.AIRSPEED, beyond.get(0)))
+                .of(fastest, "m/s")
+                .atMost(end.getAsDouble(), Basis.COMPUTED)
+                .note(
+                        "airspeed-beyond-thrust",
+                        "At %s m/s full throttle gives no thrust: it ends at %.1f m/s.",
+                        named(beyond.stream().map(asked::get).toList()),
+                        end.getAsDouble());
+    }
+
+    private static String named(List<Double> airspeeds) {
+        String first =
+                airspeeds.stream().limit(NAMED).map(v -> Judge.text("%.1f", v)).collect(Collectors.joining(", "));
+        return airspeeds.size() > NAMED ? first + " and more" : first;
     }
 }

@@ -15,34 +15,38 @@ final class FlightSpeeds {
     private FlightSpeeds() {}
 
     /**
-     * Airspeed at which thrust at full throttle ends.
+     * Airspeed at which thrust ends.
      *
      * @param train the drive
+     * @param throttleFraction throttle, above 0 to 1
      * @return airspeed, m/s; empty where there is no thrust even at rest
      */
-    static OptionalDouble zeroThrustMPerS(PowerTrain train) {
-        return Root.between(v -> train.thrustN(v).orElse(-1), 0, train.greatestAirspeedMPerS(), ACCURACY_M_PER_S);
+    static OptionalDouble zeroThrustMPerS(PowerTrain train, double throttleFraction) {
+        return Root.between(
+                v -> train.thrustN(throttleFraction, v).orElse(-1), 0, train.greatestAirspeedMPerS(), ACCURACY_M_PER_S);
     }
 
     /**
-     * Fastest level flight: the last airspeed at which full throttle still holds the drag.
+     * Fastest level flight: the last airspeed at which a throttle still holds the drag.
      *
      * <p>A drive that holds little more than cruise may do so between two steps: the cruise
      * airspeed is looked at too.
      *
      * @param train the drive
      * @param cruise cruise airspeed, and drag over airspeed
-     * @param zeroThrustMPerS airspeed at which thrust ends, m/s
+     * @param throttleFraction throttle, above 0 to 1
+     * @param zeroThrustMPerS airspeed at which its thrust ends, m/s
      * @return airspeed, m/s; empty where thrust never reaches drag
      */
-    static OptionalDouble topMPerS(PowerTrain train, CruiseDemand cruise, double zeroThrustMPerS) {
+    static OptionalDouble topMPerS(
+            PowerTrain train, CruiseDemand cruise, double throttleFraction, double zeroThrustMPerS) {
         DragCurve drag = cruise.drag();
         double fast = zeroThrustMPerS;
         double[] looked = lookedAtMPerS(zeroThrustMPerS, cruise.airspeedMPerS());
         for (int i = looked.length - 1; i >= 0; i--) {
             double slow = looked[i];
-            if (excessN(train, drag, slow) >= 0) {
-                return Root.between(v -> excessN(train, drag, v), slow, fast, ACCURACY_M_PER_S);
+            if (excessN(train, throttleFraction, drag, slow) >= 0) {
+                return Root.between(v -> excessN(train, throttleFraction, drag, v), slow, fast, ACCURACY_M_PER_S);
             }
             fast = slow;
         }
@@ -57,8 +61,8 @@ final class FlightSpeeds {
                 .toArray();
     }
 
-    private static double excessN(PowerTrain train, DragCurve drag, double airspeedMPerS) {
+    private static double excessN(PowerTrain train, double throttleFraction, DragCurve drag, double airspeedMPerS) {
         double dragN = drag.dragN(airspeedMPerS);
-        return train.thrustN(airspeedMPerS).orElse(-dragN) - dragN;
+        return train.thrustN(throttleFraction, airspeedMPerS).orElse(-dragN) - dragN;
     }
 }

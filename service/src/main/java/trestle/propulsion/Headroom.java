@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
  * @param controllerCurrentFraction of the controller's current
  * @param controllerVoltageFraction of the controller's voltage, by the full pack
  * @param packCurrentFraction of the pack's current
- * @param propellerRotationFraction of the propeller's rotation
+ * @param propellerRotationFraction of the propeller's rotation, in level flight where drag is known
  */
 public record Headroom(
         OptionalDouble motorCurrentFraction,
@@ -23,8 +23,13 @@ public record Headroom(
         OptionalDouble packCurrentFraction,
         OptionalDouble propellerRotationFraction) {
 
-    /** The least headroom over a list of states; empty fractions for an empty list. */
-    static Headroom of(PropulsionSystem system, List<OperatingPoint> points) {
+    /**
+     * The least headroom over lists of states; empty fractions for an empty list.
+     *
+     * @param points all states at full throttle
+     * @param level those of level flight, in which the propeller turns
+     */
+    static Headroom of(PropulsionSystem system, List<OperatingPoint> points, List<OperatingPoint> level) {
         Motor motor = system.motor();
         return new Headroom(
                 left(motor.maxCurrentA(), points, OperatingPoint::motorCurrentA),
@@ -33,7 +38,7 @@ public record Headroom(
                 OptionalDouble.of(
                         1 - system.supply().fullVoltageV() / system.controller().maxVoltageV()),
                 left(system.supply().maxCurrentA(), points, OperatingPoint::supplyCurrentA),
-                left(system.propeller().maxRotationRadPerS(), points, OperatingPoint::rotationRadPerS));
+                left(system.propeller().maxRotationRadPerS(), level, OperatingPoint::rotationRadPerS));
     }
 
     private static OptionalDouble left(

@@ -9,6 +9,13 @@ final class ModelChoices {
 
     /** Notes the choices made for a task. */
     static void assume(PropulsionTask task, Judge judge) {
+        if (task.cruise().isEmpty()
+                && task.system().propeller().maxRotationRadPerS().isPresent()) {
+            judge.assume(
+                    Subject.of(PropulsionPart.PROPELLER_MAX_ROTATION),
+                    "the propeller turns fastest where thrust ends",
+                    "no drag is given, which would tell the level top speed");
+        }
         propeller(task.system().propeller(), judge);
         judge.assume(
                 Subject.of(PropulsionPart.MOTOR_SPEED_CONSTANT),
@@ -40,8 +47,9 @@ final class ModelChoices {
         } else if (propeller.data() instanceof StaticTest) {
             judge.assume(
                     Subject.of(PropulsionPart.PROPELLER_STATIC_TEST),
-                    "thrust and power in flight stand to the model as they do at rest",
-                    "one static point is known; in flight about 11 % of thrust and 9 % of power stay open");
+                    "the model scaled to the static test in full at rest, not at all from half of the advance ratio at"
+                            + " which thrust ends",
+                    "what is wrong at rest says little of fast flight; there about 12 % of thrust and power stay open");
         } else {
             meanBlade(propeller.bladeType(), judge);
         }

@@ -14,6 +14,7 @@ import trestle.numeric.Guard;
  *     taken as the same at every speed
  * @param maxCurrentA its rating, A; empty where none is stated
  * @param maxPowerW its rating as electrical input, W; empty where none is stated
+ * @param ratingDurationS how long it may be run at its ratings, s; empty where no time is stated
  */
 public record Motor(
         double speedConstantRadPerSPerV,
@@ -21,7 +22,8 @@ public record Motor(
         double noLoadCurrentA,
         OptionalDouble noLoadVoltageV,
         OptionalDouble maxCurrentA,
-        OptionalDouble maxPowerW) {
+        OptionalDouble maxPowerW,
+        OptionalDouble ratingDurationS) {
     /**
      * Share of the no-load current that rises with speed (eddy currents, windage); the rest
      * (hysteresis, bearings) is a constant torque. Common practice, no source: half and half.
@@ -40,6 +42,46 @@ public record Motor(
         }
         maxCurrentA.ifPresent(limit -> Guard.positive("maxCurrentA", limit));
         maxPowerW.ifPresent(limit -> Guard.positive("maxPowerW", limit));
+        ratingDurationS.ifPresent(limit -> Guard.positive("ratingDurationS", limit));
+    }
+
+    /**
+     * A motor whose ratings hold for as long as one likes.
+     *
+     * @param speedConstantRadPerSPerV as above
+     * @param resistanceOhm as above
+     * @param noLoadCurrentA as above
+     * @param noLoadVoltageV as above
+     * @param maxCurrentA as above
+     * @param maxPowerW as above
+     */
+    public Motor(
+            double speedConstantRadPerSPerV,
+            double resistanceOhm,
+            double noLoadCurrentA,
+            OptionalDouble noLoadVoltageV,
+            OptionalDouble maxCurrentA,
+            OptionalDouble maxPowerW) {
+        this(
+                speedConstantRadPerSPerV,
+                resistanceOhm,
+                noLoadCurrentA,
+                noLoadVoltageV,
+                maxCurrentA,
+                maxPowerW,
+                OptionalDouble.empty());
+    }
+
+    /**
+     * The best efficiency that the constants allow at a voltage: {@code (1 − √(I0 R / V))²}, from the three constants by
+     * hand.
+     *
+     * @param voltageV voltage V, V, above 0
+     * @return 0 to 1; 0 where the no-load current alone takes the voltage
+     */
+    public double bestEfficiency(double voltageV) {
+        double left = Math.max(0, 1 - Math.sqrt(noLoadCurrentA * resistanceOhm / voltageV));
+        return left * left;
     }
 
     /**

@@ -79,7 +79,7 @@ record PointWorkings(Chain chain, PropulsionTask task, OperatingPoint point, Str
         share("ep", "propeller efficiency", part.propeller(), "T_@*V_@/P_@");
         share("em", "motor efficiency", part.motor(), "P_@/(N*U_@*I_@)");
         share("ec", "controller efficiency", part.controller(), "N*U_@*I_@/W_@");
-        step("et", "total efficiency", part.total(), "1", "ep_@*em_@*ec_@", Chain.ARITHMETIC);
+        step("et", "drive efficiency", part.total(), "1", "ep_@*em_@*ec_@", Chain.ARITHMETIC);
     }
 
     /** Where power runs the other way there is no efficiency. */

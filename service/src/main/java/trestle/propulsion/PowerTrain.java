@@ -103,14 +103,14 @@ public final class PowerTrain {
      *
      * @param thrustN thrust of all motors, N, above 0
      * @param airspeedMPerS airspeed, m/s, 0 or more
-     * @return the state; empty where full throttle gives less
+     * @return the state; empty where full throttle gives less, or where the propeller would drive the motor
      */
     public Optional<OperatingPoint> holding(double thrustN, double airspeedMPerS) {
         Guard.positive("thrustN", thrustN);
         Guard.notNegative("airspeedMPerS", airspeedMPerS);
         double eachN = thrustN / system.motorCount();
         OptionalDouble revPerS = Root.between(
-                n -> thrustN(n, airspeedMPerS) - eachN,
+                n -> propellerThrustN(n, airspeedMPerS) - eachN,
                 Math.min(fastestRevPerS, slowestRevPerS(airspeedMPerS)),
                 fastestRevPerS,
                 fastestRevPerS * ACCURACY_RATIO);
@@ -119,7 +119,7 @@ public final class PowerTrain {
             return Optional.empty();
         }
         Shaft shaft = shaft(revPerS.getAsDouble(), airspeedMPerS);
-        return Optional.of(point(shaft, supplyVoltageV(shaft)));
+        return shaft.currentA() < 0 ? Optional.empty() : Optional.of(point(shaft, supplyVoltageV(shaft)));
     }
 
     /**
@@ -130,7 +130,12 @@ public final class PowerTrain {
      *     #atFullThrottle}
      */
     public OptionalDouble thrustN(double airspeedMPerS) {
-        Optional<OperatingPoint> point = atFullThrottle(airspeedMPerS);
+        return thrustN(1, airspeedMPerS);
+    }
+
+    /** Thrust at a throttle, N; empty as in {@link #atThrottle}. */
+    OptionalDouble thrustN(double throttleFraction, double airspeedMPerS) {
+        Optional<OperatingPoint> point = atThrottle(throttleFraction, airspeedMPerS);
         return point.isPresent() ? OptionalDouble.of(point.get().thrustN()) : OptionalDouble.empty();
     }
 
@@ -183,7 +188,7 @@ public final class PowerTrain {
         return new Shaft(revPerS, airspeedMPerS, c.thrust() * scaleN, torqueNm, currentA, outputVoltageV);
     }
 
-    private double thrustN(double revPerS, double airspeedMPerS) {
+    private double propellerThrustN(double revPerS, double airspeedMPerS) {
         return propeller.at(airspeedMPerS / (revPerS * diameterM), revPerS).thrust() * thrustScaleN(revPerS);
     }
 

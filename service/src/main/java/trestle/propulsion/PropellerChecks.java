@@ -18,8 +18,7 @@ final class PropellerChecks {
     private static final double GREATEST_PITCH_RATIO = 1.1;
     private static final int MOST_BLADES = 4;
     private static final double SLOWEST_RPM = 3000;
-    private static final Basis CHECKED =
-            Basis.source("UIUC Propeller Data Site, volumes 1 to 4: what the model was held against");
+    private static final Basis CHECKED = Basis.source("UIUC Propeller Data Site, volumes 1 to 4");
 
     /** All the data lie below 0.3; above 0.6 compressibility is felt. Common practice. */
     private static final double TIP_MACH_LIMIT = 0.6;
@@ -35,14 +34,12 @@ final class PropellerChecks {
     /** Judges a propeller against the range of the model. */
     static void judge(PropulsionTask task, DrivePerformance performance, Judge judge) {
         PropellerChecks checks = new PropellerChecks(task.system().propeller(), performance);
-        if (!(checks.propeller.data() instanceof CoefficientTable)) {
-            checks.range(judge);
-            judge.check(
-                    "wide-blades",
-                    "kind of blade in cruise",
-                    Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
-                    checks::wideInCruise);
-        }
+        checks.range(judge);
+        judge.check(
+                "wide-blades",
+                "kind of blade in cruise",
+                Subject.of(PropulsionPart.PROPELLER_BLADE_TYPE),
+                checks.modelled(checks::wideInCruise));
         judge.check(
                 "tip-mach", "speed of the blade tips", Subject.of(PropulsionPart.PROPELLER_DIAMETER), checks::tipMach);
     }
@@ -50,23 +47,32 @@ final class PropellerChecks {
     private void range(Judge judge) {
         double diameterIn = Length.inFromM(propeller.diameterM());
         double pitchRatio = propeller.pitchM() / propeller.diameterM();
-        ranged(judge, "diameter", PropulsionPart.PROPELLER_DIAMETER, trial -> {
+        ranged(judge, "diameter", "diameter", PropulsionPart.PROPELLER_DIAMETER, trial -> {
             trial.of(diameterIn, "in");
             outside(trial, diameterIn, SMALLEST_IN, LARGEST_IN, "diameter", "in");
         });
-        ranged(judge, "pitch over diameter", PropulsionPart.PROPELLER_PITCH, trial -> {
+        ranged(judge, "pitch", "pitch over diameter", PropulsionPart.PROPELLER_PITCH, trial -> {
             trial.of(pitchRatio, "");
             outside(trial, pitchRatio, LEAST_PITCH_RATIO, GREATEST_PITCH_RATIO, "pitch over diameter", "");
         });
-        ranged(judge, "number of blades", PropulsionPart.PROPELLER_BLADES, trial -> {
+        ranged(judge, "blades", "number of blades", PropulsionPart.PROPELLER_BLADES, trial -> {
             trial.of(propeller.bladeCount(), "");
             outside(trial, propeller.bladeCount(), 2, MOST_BLADES, "number of blades", "");
         });
-        ranged(judge, "speed at full throttle", PropulsionPart.PROPELLER, this::speed);
+        ranged(judge, "speed", "speed at full throttle", PropulsionPart.PROPELLER, this::speed);
     }
 
-    private static void ranged(Judge judge, String what, PropulsionPart part, Consumer<Trial> trial) {
-        judge.check("propeller-checked-range", "the propeller's " + what, Subject.of(part), trial);
+    private void ranged(Judge judge, String code, String what, PropulsionPart part, Consumer<Trial> trial) {
+        judge.check(
+                "propeller-" + code + "-range",
+                "propeller's " + what + ", against what the model was checked on",
+                Subject.of(part),
+                modelled(trial));
+    }
+
+    /** A measured table takes the place of the model, whose range then does not matter. */
+    private Consumer<Trial> modelled(Consumer<Trial> judged) {
+        return propeller.data() instanceof CoefficientTable ? Trial::notJudged : judged;
     }
 
     private void speed(Trial trial) {
@@ -123,8 +129,8 @@ final class PropellerChecks {
                 .atMost(TIP_MACH_LIMIT, Basis.COMMON_PRACTICE)
                 .attention(
                         "tip-mach-high",
-                        "The blade tips reach Mach %.2f; above %.1f the model does not count the losses and"
-                                + " the noise grows.",
+                        "The blade tips reach Mach %.2f; above %.1f (common practice) losses that the model does not"
+                                + " count and noise grow: take less diameter, or fewer rpm.",
                         mach,
                         TIP_MACH_LIMIT);
     }

@@ -35,6 +35,8 @@ sealed interface PropellerMap permits BladeElementMap, ScaledMap, MeasuredMap {
             return MeasuredMap.of(table);
         }
         BladeElementMap modelled = BladeElementMap.of(propeller, air, fastestRevPerS);
-        return data instanceof StaticTest test ? ScaledMap.meeting(test, propeller, modelled) : modelled;
+        return data instanceof StaticTest test
+                ? ScaledMap.meeting(test, propeller, modelled, air, fastestRevPerS)
+                : modelled;
     }
 }

@@ -12,12 +12,16 @@ public enum PropulsionPart {
     MOTOR,
     /** Its speed constant. */
     MOTOR_SPEED_CONSTANT,
+    /** Its winding resistance. */
+    MOTOR_RESISTANCE,
     /** Its no-load current. */
     MOTOR_NO_LOAD_CURRENT,
     /** Its current rating. */
     MOTOR_MAX_CURRENT,
     /** Its power rating. */
     MOTOR_MAX_POWER,
+    /** How long it may be run at its ratings. */
+    MOTOR_RATING_DURATION,
     /** The controller as a whole. */
     CONTROLLER,
     /** Its current rating. */
@@ -45,5 +49,19 @@ public enum PropulsionPart {
     /** Cruise airspeed. */
     CRUISE_AIRSPEED,
     /** An airspeed of the curve; index into the list. */
-    AIRSPEED
+    AIRSPEED,
+    /** Take-off mass. */
+    TAKEOFF_MASS,
+    /** Wing area. */
+    WING_AREA,
+    /** Maximum lift coefficient. */
+    MAX_LIFT,
+    /** Current that the wires may carry. */
+    WIRE_CURRENT,
+    /** Current that the connector is rated for. */
+    CONNECTOR_CURRENT,
+    /** Airspeed that must never be exceeded. */
+    NEVER_EXCEED,
+    /** How long full throttle is held. */
+    FULL_THROTTLE_DURATION
 }

@@ -1,6 +1,7 @@
 package trestle.propulsion;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import trestle.atmosphere.StandardAtmosphere;
 import trestle.finding.Chain;
@@ -32,6 +33,7 @@ public final class PropulsionWorkings {
         workings.parts();
         workings.points();
         workings.speeds();
+        workings.limits(match);
         return workings.chain.lines();
     }
 
@@ -85,11 +87,24 @@ public final class PropulsionWorkings {
         drive.tipMachRatio()
                 .ifPresent(mach -> chain.found(
                         "M",
-                        "greatest Mach number of the tips",
+                        "maximum Mach number of the tips",
                         mach,
                         "1",
-                        "greatest sqrt((pi*n*D)^2+V^2)/a of all full-throttle" + " states",
+                        "maximum of sqrt((pi*n*D)^2+V^2)/a over all full-throttle states",
                         "geometry"));
+    }
+
+    private void limits(PropulsionMatch match) {
+        String how = "root over throttle: what the rating limits is at its limit, at rest, at the climb speed or at top"
+                + " speed; 1 where full throttle keeps it";
+        match.limits()
+                .forEach(limit -> chain.found(
+                        "d_" + limit.rating().name().toLowerCase(Locale.ROOT),
+                        "highest throttle for the " + limit.rating().label(),
+                        limit.throttleFraction(),
+                        "1",
+                        how,
+                        "search, bracketed root"));
     }
 
     private void found(OptionalDouble speedMPerS, String symbol, String meaning, String how) {

@@ -4,7 +4,7 @@
  * <ol>
  *   <li>Propeller: thrust and power coefficient over advance ratio, from a measured table, or from
  *       diameter, pitch and blades by blade elements in their own induced flow [1, 2], if need be
- *       scaled to one static test.
+ *       scaled to one static test, which counts less the faster the propeller flies.
  *   <li>Motor: {@code V = ω / Kv + I R}, {@code Q = (I − I0(ω)) / Kv} [3].
  *   <li>Controller: an averaging stage, {@code V_motor = throttle · V_supply − I R_on}; what it
  *       draws is what it passes on and its own loss, which is greatest below full throttle.

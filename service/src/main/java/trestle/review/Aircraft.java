@@ -3,8 +3,8 @@ package trestle.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Segment;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
@@ -21,7 +21,7 @@ import trestle.rails.Rail;
  * @param items everything on board except packs and wires, at least one
  * @param packs the packs, joined in series in this order, at least one
  * @param cutoff where the packs count as empty
- * @param insulation how the packs are wrapped
+ * @param covering what covers the packs
  * @param wing the wing
  * @param tail the tail, or that there is none; needed for the neutral point
  * @param limits what the balance is held against
@@ -33,14 +33,14 @@ import trestle.rails.Rail;
  * @param runs runs of wire
  * @param rails regulated rails; empty for none
  * @param compass the compass and what passes it
- * @param mission the day and the flight
+ * @param flight the day and the flight
  * @param notFitted what it does without
  */
 public record Aircraft(
         List<Item> items,
         List<InstalledPack> packs,
         Cutoff cutoff,
-        Insulation insulation,
+        Covering covering,
         Wing wing,
         Optional<TailArrangement> tail,
         Optional<Limits> limits,
@@ -52,7 +52,7 @@ public record Aircraft(
         List<InstalledRun> runs,
         List<Rail> rails,
         Optional<CompassPlan> compass,
-        Mission mission,
+        PlannedFlight flight,
         Set<Fitting> notFitted) {
     /** Checks the physics and copies the lists. */
     public Aircraft {

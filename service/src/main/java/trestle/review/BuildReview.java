@@ -11,7 +11,7 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.Surroundings;
 import trestle.flight.Airframe;
-import trestle.flight.Battery;
+import trestle.flight.CarriedPack;
 import trestle.flight.DragPolar;
 import trestle.flight.Endurance;
 import trestle.flight.EnduranceResult;
@@ -19,8 +19,8 @@ import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
 import trestle.joint.PackStore;
-import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimb;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.Balance;
 import trestle.massbalance.BalanceTask;
 import trestle.massbalance.Item;
@@ -53,7 +53,7 @@ public final class BuildReview {
     private BuildReview(Aircraft aircraft) {
         this.aircraft = aircraft;
         this.planform = Planform.of(aircraft.wing());
-        this.air = aircraft.mission().conditions().air();
+        this.air = aircraft.flight().conditions().air();
         this.railTask = railTask(aircraft);
         this.rails = railTask.map(Rails::of);
     }
@@ -144,14 +144,14 @@ public final class BuildReview {
                     balance.centre().massKg(),
                     store.pack().nominalVoltageV(),
                     air,
-                    aircraft.mission().conditions().altitudeM());
+                    aircraft.flight().conditions().altitudeM());
             return aircraft.runs().stream().map(currents::review).toList();
         }
 
         Review review(List<RunReview> runs) {
             PackTask packTask = packTask();
             PackEnergy pack = PackEnergy.of(packTask);
-            Optional<LaunchStallTask> launchTask = launchTask();
+            Optional<LaunchAndClimbTask> launchTask = launchTask();
             return new Review(
                     balance,
                     endurance,
@@ -159,27 +159,28 @@ public final class BuildReview {
                     pack,
                     fullThrottle,
                     runs,
-                    thrust.match(airframe, polar, air, cruise),
+                    thrust.match(airframe, polar, cruise),
                     rails,
-                    launchTask.map(LaunchStall::of),
+                    launchTask.map(LaunchAndClimb::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),
                     new ReviewTasks(balanceTask, enduranceTask, packTask, railTask, launchTask),
                     ReviewChecks.of(aircraft, cruise, fullThrottle, store.pack(), runs));
         }
 
-        private Optional<LaunchStallTask> launchTask() {
-            Mission mission = aircraft.mission();
-            if (mission.launch().isEmpty() || thrust.thrust().isEmpty()) {
+        private Optional<LaunchAndClimbTask> launchTask() {
+            PlannedFlight flight = aircraft.flight();
+            if (flight.launch().isEmpty() || thrust.thrust().isEmpty()) {
                 return Optional.empty();
             }
-            LaunchPlan plan = mission.launch().get();
-            return Optional.of(new LaunchStallTask(
+            LaunchPlan plan = flight.launch().get();
+            return Optional.of(new LaunchAndClimbTask(
                     airframe,
                     polar,
                     thrust.thrust().get(),
                     air,
-                    mission.headwindMPerS(),
+                    plan.wind(),
                     plan.launch(),
+                    plan.limits(),
                     plan.motorDelayS(),
                     plan.turn(),
                     OptionalDouble.empty()));
@@ -207,20 +208,20 @@ public final class BuildReview {
                     new PolarPower(polar, thrust.efficiency(), systemsPowerW()),
                     store,
                     air,
-                    aircraft.mission().headwindMPerS(),
-                    aircraft.mission().reserveFraction(),
-                    aircraft.mission().cruiseAirspeedMPerS(),
-                    aircraft.mission().legs(),
-                    battery());
+                    aircraft.flight().headwindMPerS(),
+                    aircraft.flight().reserveFraction(),
+                    aircraft.flight().cruiseAirspeedMPerS(),
+                    aircraft.flight().legs(),
+                    carriedPack());
         }
 
-        private Optional<Battery> battery() {
+        private Optional<CarriedPack> carriedPack() {
             double packsKg = aircraft.packs().stream()
                     .mapToDouble(p -> p.item().totalMassKg())
                     .sum();
             OptionalDouble limit =
                     aircraft.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
-            return Optional.of(new Battery(packsKg, limit));
+            return Optional.of(new CarriedPack(packsKg, limit));
         }
 
         private PackTask packTask() {
@@ -230,7 +231,7 @@ public final class BuildReview {
                     new Load.Power(powerW),
                     aircraft.cutoff(),
                     store.surroundings(),
-                    aircraft.mission().reserveFraction());
+                    aircraft.flight().reserveFraction());
         }
 
         private FullThrottle atFullThrottle(double powerW) {
@@ -240,7 +241,7 @@ public final class BuildReview {
 
     private Surroundings surroundings() {
         double airK = air.temperatureK();
-        return new Surroundings(airK, aircraft.mission().packTemperatureK().orElse(airK), aircraft.insulation());
+        return new Surroundings(airK, aircraft.flight().packTemperatureK().orElse(airK), aircraft.covering());
     }
 
     private static double leadResistanceOhm(List<RunReview> wires) {

@@ -6,7 +6,7 @@ import trestle.battery.PackEnergy;
 import trestle.finding.Judgement;
 import trestle.flight.EnduranceResult;
 import trestle.flight.SpeedPoint;
-import trestle.launch.LaunchStallResult;
+import trestle.launch.LaunchAndClimbResult;
 import trestle.massbalance.Balance;
 import trestle.rails.RailBudget;
 
@@ -35,7 +35,7 @@ public record Review(
         List<RunReview> runs,
         Optional<DriveMatch> propulsion,
         Optional<RailBudget> rails,
-        Optional<LaunchStallResult> launch,
+        Optional<LaunchAndClimbResult> launch,
         Optional<Compass> compass,
         ReviewTasks tasks,
         Judgement judgement) {

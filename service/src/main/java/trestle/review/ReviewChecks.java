@@ -5,13 +5,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.battery.Pack;
 import trestle.battery.PackRatings;
+import trestle.battery.Segment;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Judgement;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
 import trestle.units.Mass;
+import trestle.units.Share;
 
 /** What only shows when the parts are seen together. */
 final class ReviewChecks {
@@ -72,9 +75,10 @@ final class ReviewChecks {
                 "launch-described",
                 "the launch",
                 ReviewPart.LAUNCH,
-                aircraft.mission().launch().isPresent());
+                aircraft.flight().launch().isPresent());
         weighed();
-        judge.check("full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, this::held);
+        judge.check(
+                "full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, trial -> held(trial, pack));
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
         for (int i = 0; i < runs.size(); i++) {
             if (aircraft.runs().get(i).armM().isEmpty()) {
@@ -112,7 +116,7 @@ final class ReviewChecks {
                         Mass.gFromKg(unplacedKg)));
     }
 
-    private void held(Trial trial) {
+    private void held(Trial trial, Pack pack) {
         if (fullThrottle.isEmpty()) {
             trial.notJudged(FULL_THROTTLE);
             return;
@@ -121,8 +125,18 @@ final class ReviewChecks {
         trial.stopIf(
                 !full.held(),
                 "full-throttle-not-held",
-                "The packs, full, do not hold %.0f W at full throttle for as long as asked.",
-                full.powerW());
+                "The packs, %s, do not hold %.0f W at full throttle for the %.0f s asked.",
+                charge(pack),
+                full.powerW(),
+                aircraft.propulsion().fullThrottleDurationS());
+    }
+
+    private static String charge(Pack pack) {
+        double least = pack.segments().stream()
+                .mapToDouble(Segment::stateOfChargeFraction)
+                .min()
+                .orElse(1);
+        return least < 1 ? Judge.text("at %.0f %% charge", Share.percentFromFraction(least)) : "full";
     }
 
     private void current(Trial trial, Pack pack) {
@@ -134,6 +148,10 @@ final class ReviewChecks {
         double drawnA = fullThrottle.get().currentA();
         trial.of(drawnA, "A")
                 .atMost(ratedA.getAsDouble(), Basis.REQUEST)
+                // A drive that is described has said it of its packs.
+                .asSaid(
+                        drawnA > ratedA.getAsDouble() && aircraft.propulsion() instanceof Propulsion.ByParts,
+                        Severity.STOP)
                 .attention(
                         "full-throttle-above-cell-rating",
                         "Full throttle draws %.1f A; the cells are rated for %.1f A continuously, so keep it short and"
@@ -143,12 +161,12 @@ final class ReviewChecks {
     }
 
     private void assume() {
-        if (cruise.isPresent() && aircraft.mission().cruiseAirspeedMPerS().isEmpty()) {
+        if (cruise.isPresent() && aircraft.flight().cruiseAirspeedMPerS().isEmpty()) {
             judge.assume(
                     Subject.of(ReviewPart.CRUISE_AIRSPEED),
                     Judge.text(
                             "%.1f m/s, the airspeed of best range", cruise.get().airspeedMPerS()),
-                    "the mission gives no cruising airspeed");
+                    "the flight gives no cruising airspeed");
         }
         if (fullThrottle.isEmpty()) {
             judge.assume(FULL_THROTTLE, "no peak on packs and main wires", "the power at full throttle is not given");
@@ -160,11 +178,11 @@ final class ReviewChecks {
                             aircraft.propulsion().fullThrottleDurationS()),
                     "that is when it is used longest");
         }
-        if (aircraft.mission().packTemperatureK().isEmpty()) {
+        if (aircraft.flight().packTemperatureK().isEmpty()) {
             judge.assume(
                     Subject.of(ReviewPart.PACK_TEMPERATURE),
                     "cells at take-off as warm as the air",
-                    "the mission gives no temperature for them");
+                    "the flight gives no temperature for them");
         }
     }
 }

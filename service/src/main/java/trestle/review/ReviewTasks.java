@@ -3,7 +3,7 @@ package trestle.review;
 import java.util.Optional;
 import trestle.battery.PackTask;
 import trestle.flight.EnduranceTask;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.BalanceTask;
 import trestle.rails.RailTask;
 
@@ -21,4 +21,4 @@ public record ReviewTasks(
         EnduranceTask endurance,
         PackTask pack,
         Optional<RailTask> rails,
-        Optional<LaunchStallTask> launch) {}
+        Optional<LaunchAndClimbTask> launch) {}

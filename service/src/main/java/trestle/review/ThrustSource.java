@@ -1,6 +1,5 @@
 package trestle.review;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.atmosphere.AirState;
@@ -9,13 +8,10 @@ import trestle.flight.DragPolar;
 import trestle.flight.PropulsiveEfficiency;
 import trestle.flight.SpeedPoint;
 import trestle.joint.Drive;
-import trestle.joint.LevelDrag;
 import trestle.joint.PackStore;
 import trestle.joint.PackVoltage;
 import trestle.launch.Thrust;
-import trestle.propulsion.CruiseDemand;
 import trestle.propulsion.OperatingPoint;
-import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.PropulsionTask;
 
@@ -60,16 +56,12 @@ public record ThrustSource(
     }
 
     /** The match at cruise; empty where only efficiencies are known. */
-    public Optional<DriveMatch> match(Airframe airframe, DragPolar polar, AirState air, Optional<SpeedPoint> cruise) {
+    public Optional<DriveMatch> match(Airframe airframe, DragPolar polar, Optional<SpeedPoint> cruise) {
+        OptionalDouble airspeed =
+                cruise.stream().mapToDouble(SpeedPoint::airspeedMPerS).findFirst();
         return drive.map(known -> {
-            LevelDrag drag = new LevelDrag(polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3());
-            PropulsionTask task = new PropulsionTask(
-                    known.task().system(),
-                    air,
-                    cruise.map(point -> new CruiseDemand(point.airspeedMPerS(), drag)),
-                    OptionalDouble.of(airframe.massKg()),
-                    List.of());
-            return new DriveMatch(task, PropulsionMatch.of(task, known.train()));
+            PropulsionTask task = known.flown(airframe, polar, airspeed);
+            return new DriveMatch(task, known.match(task));
         });
     }
 }

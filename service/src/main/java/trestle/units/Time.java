@@ -1,5 +1,7 @@
 package trestle.units;
 
+import java.util.Locale;
+
 /** Time: minute and hour at the edge, second inside. */
 public final class Time {
     /** Exact. */
@@ -7,6 +9,8 @@ public final class Time {
 
     /** Exact. */
     private static final double SECONDS_PER_MINUTE = 60;
+
+    private static final double MOST_SAID_IN_SECONDS = 100;
 
     private Time() {}
 
@@ -48,5 +52,21 @@ public final class Time {
      */
     public static double minFromS(double timeS) {
         return timeS / SECONDS_PER_MINUTE;
+    }
+
+    /**
+     * A time as a builder says it.
+     *
+     * @param timeS time, s, not negative
+     * @return such as {@code 4.2 s}, {@code 45 s}, {@code 12 min}, {@code 4 h 24 min}
+     */
+    public static String said(double timeS) {
+        if (timeS < MOST_SAID_IN_SECONDS) {
+            return String.format(Locale.ROOT, timeS < 10 ? "%.1f s" : "%.0f s", timeS);
+        }
+        long minutes = Math.round(minFromS(timeS));
+        return minutes < 60
+                ? minutes + " min"
+                : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     }
 }

@@ -35,6 +35,8 @@ record HeatWorkings(Chain chain, WireTask task, Wire wire, HeatPath path, Steady
                 "bracketed root of heat made = heat given off, with q_made below",
                 BALANCE);
         chain.step("T_s", "surface", steady.surfaceK(), "K", "T_a+dT", Chain.ARITHMETIC);
+        double surfaceC = Temperature.cFromK(steady.surfaceK());
+        chain.step("t_s", "surface, in the unit of the answer", surfaceC, "°C", "T_s-273.15", Chain.ARITHMETIC);
         if (task.surroundings().enclosure() == Enclosure.FOAM_CHANNEL) {
             foam();
         } else {

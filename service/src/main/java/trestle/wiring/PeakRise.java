@@ -1,6 +1,6 @@
 package trestle.wiring;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * How hot the copper gets in a short peak.
@@ -52,20 +52,20 @@ final class PeakRise {
     }
 
     /**
-     * Copper temperature at the end of a peak.
+     * The wire at the end of a peak, or of a time without current.
      *
      * @param wire the wire
      * @param path the way of its heat
      * @param from where it starts
      * @param currentA current in this wire during the peak, A
      * @param durationS duration, s, above 0
-     * @return temperature, K; empty where the copper melts
+     * @return its temperatures; empty where the copper melts
      */
-    static OptionalDouble conductorK(Wire wire, HeatPath path, SteadyState from, double currentA, double durationS) {
+    static Optional<PeakEnd> end(Wire wire, HeatPath path, SteadyState from, double currentA, double durationS) {
         return new PeakRise(wire, path, currentA).integrate(from, durationS);
     }
 
-    private OptionalDouble integrate(SteadyState from, double durationS) {
+    private Optional<PeakEnd> integrate(SteadyState from, double durationS) {
         double leastStepS = LEAST_STEP_FRACTION * durationS;
         State now = new State(from.conductorK(), from.surfaceK());
         double timeS = 0;
@@ -77,10 +77,10 @@ final class PeakRise {
                 now = tried.end();
                 timeS += stepS;
                 if (now.copperK() >= Copper.MELTING_POINT_K) {
-                    return OptionalDouble.empty();
+                    return Optional.empty();
                 }
                 if (timeS >= durationS) {
-                    return OptionalDouble.of(now.copperK());
+                    return Optional.of(new PeakEnd(now.surfaceK(), now.copperK()));
                 }
             }
             stepS *= tried.usable() ? change(tried.errorK()) : LEAST_CHANGE;
@@ -142,11 +142,9 @@ final class PeakRise {
     }
 
     /** Where the steps run out: what the peak would settle at, which no shorter peak exceeds. */
-    private OptionalDouble settled() {
+    private Optional<PeakEnd> settled() {
         return SteadyState.of(wire, path, Math.sqrt(squareA2))
-                .map(SteadyState::conductorK)
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
+                .map(state -> new PeakEnd(state.surfaceK(), state.conductorK()));
     }
 
     private double copperRate(double tc, double ts) {

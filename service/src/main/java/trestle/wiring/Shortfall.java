@@ -8,8 +8,12 @@ public enum Shortfall {
     RUNAWAY,
     /** The peak takes it above the insulation's rating. */
     PEAK,
+    /** What it touches does not stand its temperature. */
+    SURFACE,
     /** The drop, connectors included, is above the limit. */
     DROP,
+    /** The drop in the peak, connectors included, is above the limit of that. */
+    PEAK_DROP,
     /** A connector carries more than it is rated for; no gauge helps. */
     CONNECTOR
 }

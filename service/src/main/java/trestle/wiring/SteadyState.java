@@ -61,4 +61,20 @@ record SteadyState(double surfaceK, double conductorK) {
                 .orElse(conductorK);
         return Math.sqrt(path.heatWPerM(surfaceK) / wire.resistancePerMOhm(conductorK));
     }
+
+    /**
+     * The current that brings the surface to a temperature and holds it there.
+     *
+     * @param wire the wire
+     * @param path the way of its heat
+     * @param surfaceK surface temperature, K
+     * @return current, A; 0 where the surroundings are no cooler
+     */
+    static double currentAtSurfaceA(Wire wire, HeatPath path, double surfaceK) {
+        if (surfaceK <= path.sinkK()) {
+            return 0;
+        }
+        double heat = path.heatWPerM(surfaceK);
+        return Math.sqrt(heat / wire.resistancePerMOhm(surfaceK + heat * path.innerResistanceKMPerW()));
+    }
 }

@@ -82,4 +82,14 @@ public record Surroundings(
                 ? this
                 : new Surroundings(enclosure, ambientTemperatureK, bayTemperatureK, altitudeM, least, foamWallM);
     }
+
+    /**
+     * The same place with still air all round the wire.
+     *
+     * @return the surroundings
+     */
+    Surroundings inStillBay() {
+        return new Surroundings(
+                Enclosure.STILL_BAY, ambientTemperatureK, bayTemperatureK, altitudeM, bundledConductors, foamWallM);
+    }
 }

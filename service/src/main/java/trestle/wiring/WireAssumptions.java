@@ -40,8 +40,8 @@ final class WireAssumptions {
         add(
                 WiringPart.GAUGE_SYSTEM,
                 american
-                        ? "stranded copper, 2 % above the resistance of solid wire"
-                        : "the greatest resistance that IEC 60228 class 5 allows; below 0.5 mm²"
+                        ? "stranded copper, 2 % above the resistance of solid wire (common practice)"
+                        : "the maximum resistance that IEC 60228 class 5 allows; below 0.5 mm²"
                                 + " the same ratio to solid copper",
                 american ? "strands run longer than the wire" : "the area is nominal");
     }
@@ -99,7 +99,7 @@ final class WireAssumptions {
         }
         if (together > task.surroundings().bundledConductors()) {
             add(
-                    WiringPart.STRANDS_IN_PARALLEL,
+                    WiringPart.PARALLEL_WIRES,
                     text("the %d parallel wires lie together", together),
                     "both ends meet at the same contacts");
         }

@@ -10,36 +10,38 @@ import trestle.numeric.Guard;
  *
  * @param name the builder's name for it
  * @param lengthM one way, m
- * @param strandsInParallel wires that share the current in each direction, at least 1
- * @param connectors connectors on the run
+ * @param parallelWires wires that share the current in each direction, at least 1
+ * @param connectors connectors on the run; empty where they are not known
  * @param insulation kind of insulation
  * @param wallM wall of the insulation, m; empty for the wall that is usual for each gauge
  * @param enclosure what surrounds it
  * @param bayTemperatureK air of the bay, K, where known
  * @param bundledConductors conductors lying together that carry its current, at least 1
  * @param foamWallM foam between wire and outside, m, above 0
- * @param maxDropFraction greatest drop over supply voltage, connectors included, 0 to 1
+ * @param drops what it may drop, connectors included
+ * @param touches what the wire touches; empty where that is not known
  * @param system which sizes to choose from
  * @param checked one gauge to judge besides
  */
 public record WirePlan(
         String name,
         double lengthM,
-        int strandsInParallel,
-        List<Connector> connectors,
+        int parallelWires,
+        Optional<List<Connector>> connectors,
         Insulation insulation,
         OptionalDouble wallM,
         Enclosure enclosure,
         OptionalDouble bayTemperatureK,
         int bundledConductors,
         double foamWallM,
-        double maxDropFraction,
+        DropLimits drops,
+        Optional<List<ContactMaterial>> touches,
         GaugeSystem system,
         Optional<Gauge> checked) {
     /** Copies the list. */
     public WirePlan {
         Guard.present("name", name);
-        connectors = List.copyOf(connectors);
+        connectors = Guard.present("connectors", connectors).map(List::copyOf);
     }
 
     /**
@@ -57,11 +59,12 @@ public record WirePlan(
                 lengthM,
                 duty.supplyVoltageV(),
                 duty.peak(),
-                strandsInParallel,
-                connectors,
+                parallelWires,
+                connectors.orElse(List.of()),
+                connectors.isPresent(),
                 duty.feedsController());
         Surroundings surroundings = new Surroundings(
                 enclosure, ambientTemperatureK, bayTemperatureK, altitudeM, bundledConductors, foamWallM);
-        return new WireTask(run, insulation, wallM, surroundings, maxDropFraction, system, checked, duty.flight());
+        return new WireTask(run, insulation, wallM, surroundings, drops, touches, system, checked, duty.flight());
     }
 }

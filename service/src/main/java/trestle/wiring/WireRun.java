@@ -14,10 +14,11 @@ import trestle.numeric.ImpossibleValue;
  * @param lengthM one way, m, 0.001 to 1000; the return is counted by the calculation
  * @param supplyVoltageV voltage at the supply, V, 0.1 to 1500
  * @param peak a short peak, not below the continuous current
- * @param strandsInParallel wires that share the current in each direction, at least 1
- * @param connectors connectors on the run
- * @param feedsController whether it runs from the battery to a motor controller, whose input
- *     capacitors mind the inductance of a long lead
+ * @param parallelWires wires that share the current in each direction, at least 1
+ * @param connectors connectors on the run; empty for none, and where they are not known
+ * @param connectorsKnown whether the list of connectors is the builder's
+ * @param feedsController whether it runs from the pack to a motor controller, whose input
+ *     capacitors are stressed by the inductance of a long lead
  */
 public record WireRun(
         String name,
@@ -25,8 +26,9 @@ public record WireRun(
         double lengthM,
         double supplyVoltageV,
         Optional<CurrentPeak> peak,
-        int strandsInParallel,
+        int parallelWires,
         List<Connector> connectors,
+        boolean connectorsKnown,
         boolean feedsController) {
     /** Out and back. */
     public static final int WAYS = 2;
@@ -56,9 +58,9 @@ public record WireRun(
                             peak.get().currentA(),
                             currentA));
         }
-        if (strandsInParallel < 1) {
+        if (parallelWires < 1) {
             throw new ImpossibleValue(
-                    "strandsInParallel", "strandsInParallel is " + strandsInParallel + ", and must be at least 1");
+                    "parallelWires", "parallelWires is " + parallelWires + ", and must be at least 1");
         }
         connectors = List.copyOf(connectors);
     }
@@ -73,7 +75,7 @@ public record WireRun(
      * @return the run
      */
     public static WireRun plain(String name, double currentA, double lengthM, double supplyVoltageV) {
-        return new WireRun(name, currentA, lengthM, supplyVoltageV, Optional.empty(), 1, List.of(), false);
+        return new WireRun(name, currentA, lengthM, supplyVoltageV, Optional.empty(), 1, List.of(), true, false);
     }
 
     /**
@@ -82,16 +84,16 @@ public record WireRun(
      * @return current, A
      */
     public double wireCurrentA() {
-        return currentA / strandsInParallel;
+        return currentA / parallelWires;
     }
 
     /**
-     * Wire that the run takes in all: both ways, every strand.
+     * Wire that the run takes in all: both ways, every wire.
      *
      * @return length, m
      */
     public double wireLengthM() {
-        return WAYS * strandsInParallel * lengthM;
+        return WAYS * parallelWires * lengthM;
     }
 
     /**
@@ -108,13 +110,13 @@ public record WireRun(
     }
 
     /**
-     * Resistance of the wires in the loop, out and back, strands in parallel.
+     * Resistance of the wires in the loop, out and back, wires in parallel.
      *
      * @param wire the wire it is made of
      * @param conductorK temperature of the copper, K
      * @return resistance, Ω
      */
     public double wireResistanceOhm(Wire wire, double conductorK) {
-        return wire.resistancePerMOhm(conductorK) * WAYS * lengthM / strandsInParallel;
+        return wire.resistancePerMOhm(conductorK) * WAYS * lengthM / parallelWires;
     }
 }

@@ -15,8 +15,8 @@ import trestle.finding.Judgement;
  * @param lightest the thinnest that meets the task; empty when none does
  * @param enduranceOptimal of those that meet it, the one with the least energy cost; empty when
  *     none does or without flight data
- * @param recommended the endurance-optimal one, without flight data the lightest; empty when none
- *     meets the task
+ * @param recommended the endurance-optimal one, without flight data the lightest, of those that leave a margin to what
+ *     they touch, where there are such; empty when none meets the task
  * @param checked the gauge that was asked about, when there was one
  * @param connectorDropV drop in the connectors, V
  * @param connectorLossW heat made in the connectors, W
@@ -53,8 +53,14 @@ public record WireSizing(
         }
         Optional<GaugeAnswer> lightest =
                 candidates.stream().filter(GaugeAnswer::meets).findFirst();
-        Optional<GaugeAnswer> enduranceOptimal = task.flight().isEmpty() ? Optional.empty() : leastEnergy(candidates);
-        Optional<GaugeAnswer> recommended = enduranceOptimal.or(() -> lightest);
+        Optional<GaugeAnswer> enduranceOptimal = leastEnergy(task, candidates);
+        List<GaugeAnswer> cool = candidates.stream()
+                .filter(answer -> TouchChecks.leavesMargin(task, answer))
+                .toList();
+        Optional<GaugeAnswer> recommended = leastEnergy(task, cool)
+                .or(() -> cool.stream().filter(GaugeAnswer::meets).findFirst())
+                .or(() -> enduranceOptimal)
+                .or(() -> lightest);
         Optional<GaugeAnswer> checked = task.checked().map(gauge -> GaugeAnswer.of(task, gauge));
         double connectorDropV = task.run().currentA() * task.run().connectorResistanceOhm();
         return new WireSizing(
@@ -74,18 +80,22 @@ public record WireSizing(
             Optional<GaugeAnswer> recommended,
             Optional<GaugeAnswer> checked) {
         Judge judge = new Judge();
-        OfferChecks.judge(task, candidates, recommended, judge);
-        GaugeChecks.judge(task, checked, recommended, judge);
+        Judged judged = Judged.of(task, candidates, recommended, checked);
+        HeatChecks.judge(judged, judge);
+        TouchChecks.judge(judged, judge);
+        DropChecks.judge(judged, judge);
         RunChecks.judge(task.run(), judge);
         WireAssumptions.note(task, checked.or(() -> recommended), judge);
         return judge.judgement();
     }
 
     /** The first of equals is the thinnest. */
-    private static Optional<GaugeAnswer> leastEnergy(List<GaugeAnswer> candidates) {
-        return candidates.stream()
-                .filter(GaugeAnswer::meets)
-                .min(Comparator.comparingDouble(a -> a.energyCostJ().orElseThrow()));
+    private static Optional<GaugeAnswer> leastEnergy(WireTask task, List<GaugeAnswer> candidates) {
+        return task.flight().isEmpty()
+                ? Optional.empty()
+                : candidates.stream()
+                        .filter(GaugeAnswer::meets)
+                        .min(Comparator.comparingDouble(a -> a.energyCostJ().orElseThrow()));
     }
 
     /**

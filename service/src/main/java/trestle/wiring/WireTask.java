@@ -1,5 +1,6 @@
 package trestle.wiring;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.numeric.Guard;
@@ -11,7 +12,8 @@ import trestle.numeric.Guard;
  * @param insulation kind of insulation
  * @param wallM wall of the insulation, m; empty for the wall that is usual for each gauge
  * @param surroundings where the leads lie
- * @param maxDropFraction greatest drop over supply voltage, connectors included, 0 to 1
+ * @param drops what it may drop, connectors included
+ * @param touches what the wire touches; empty where that is not known
  * @param system which sizes to choose from
  * @param checked one gauge to judge besides
  * @param flight flight data; empty when only the mass counts
@@ -21,21 +23,19 @@ public record WireTask(
         Insulation insulation,
         OptionalDouble wallM,
         Surroundings surroundings,
-        double maxDropFraction,
+        DropLimits drops,
+        Optional<List<ContactMaterial>> touches,
         GaugeSystem system,
         Optional<Gauge> checked,
         Optional<Flight> flight) {
-    /** Drop limit where none is given. Common practice, no source; [7] has 2 % for main feeders. */
-    public static final double USUAL_MAX_DROP_FRACTION = 0.03;
-
     /** Checks the physics. */
     public WireTask {
         Guard.present("run", run);
         Guard.present("insulation", insulation);
         Guard.present("wallM", wallM);
         Guard.present("surroundings", surroundings);
-        Guard.positive("maxDropFraction", maxDropFraction);
-        Guard.within("maxDropFraction", maxDropFraction, 0, 1);
+        Guard.present("drops", drops);
+        touches = Guard.present("touches", touches).map(List::copyOf);
         Guard.present("system", system);
         Guard.present("checked", checked);
         Guard.present("flight", flight);
@@ -52,13 +52,13 @@ public record WireTask(
     }
 
     /**
-     * The surroundings in force: parallel strands of a lead lie together, so that there are at
-     * least as many conductors in the bundle as strands.
+     * The surroundings in force: parallel wires of a lead lie together, so that there are at
+     * least as many conductors in the bundle as wires.
      *
      * @return the surroundings
      */
     public Surroundings effectiveSurroundings() {
-        return surroundings.bundledAtLeast(run.strandsInParallel());
+        return surroundings.bundledAtLeast(run.parallelWires());
     }
 
     /**
@@ -68,5 +68,15 @@ public record WireTask(
      */
     public double temperatureLimitK() {
         return insulation.ratingTemperatureK() - WireSizing.TEMPERATURE_MARGIN_K;
+    }
+
+    /**
+     * The way of the heat of a wire here.
+     *
+     * @param wire the wire
+     * @return its way
+     */
+    HeatPath path(Wire wire) {
+        return new HeatPath(wire, effectiveSurroundings());
     }
 }

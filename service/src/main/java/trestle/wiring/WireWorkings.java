@@ -91,7 +91,7 @@ public final class WireWorkings {
     /** Steady temperature; a wire that does not settle is shown at the melting point. */
     private void temperature() {
         chain.given("I", "continuous current", run.currentA(), "A");
-        chain.given("n", "wires in parallel each way", run.strandsInParallel(), "1");
+        chain.given("n", "wires in parallel each way", run.parallelWires(), "1");
         HeatPath path = new HeatPath(answer.wire(), task.effectiveSurroundings());
         Optional<SteadyState> steady = SteadyState.of(answer.wire(), path, run.wireCurrentA());
         if (steady.isPresent()) {
@@ -122,14 +122,7 @@ public final class WireWorkings {
                     "(I/n)^2*r/1000",
                     "Joule's law");
         }
-        answer.peakTemperatureK()
-                .ifPresent(peakK -> chain.found(
-                        "T_p",
-                        "copper temperature at the end of the peak",
-                        Temperature.cFromK(peakK),
-                        "°C",
-                        "copper and insulation, two lumps, integrated over the peak" + " from T_c on",
-                        "Hairer, Wanner, Solving Ordinary Differential Equations" + " II; method ROS2"));
+        run.peak().ifPresent(peak -> peakTemperature());
         chain.found(
                 "I_max",
                 "current of the run that holds the copper at the insulation's rating",
@@ -137,6 +130,32 @@ public final class WireWorkings {
                 "A",
                 "the same heat balance solved for the current at the rating",
                 HeatWorkings.BALANCE);
+    }
+
+    /** Copper that melts, and a wire that does not settle before the peak, are shown at the melting point. */
+    private void peakTemperature() {
+        boolean reached = answer.peakTemperatureK().isPresent();
+        chain.found(
+                "T_p",
+                "copper temperature at the end of the peak",
+                Temperature.cFromK(peakK()),
+                "°C",
+                reached
+                        ? "copper and insulation, two lumps, integrated over the peak from T_c on"
+                        : "the copper melts in the peak, or before it",
+                reached ? "Hairer, Wanner, Solving Ordinary Differential Equations II; method ROS2" : "ITS-90");
+        answer.peakSurfaceTemperatureK()
+                .ifPresent(surfaceK -> chain.found(
+                        "T_sp",
+                        "surface at the end of the peak",
+                        Temperature.cFromK(surfaceK),
+                        "°C",
+                        "the other of the two lumps",
+                        "Hairer, Wanner, Solving Ordinary Differential Equations II; method ROS2"));
+    }
+
+    private double peakK() {
+        return answer.peakTemperatureK().orElse(Copper.MELTING_POINT_K);
     }
 
     private void electrical() {
@@ -162,7 +181,24 @@ public final class WireWorkings {
                 "%",
                 "100*V_d/V",
                 Chain.ARITHMETIC);
+        run.peak().ifPresent(this::peakDrop);
         chain.step("P", "heat in the wires", answer.lossW(), "W", "I*V_w", "Joule's law");
+    }
+
+    private void peakDrop(CurrentPeak peak) {
+        chain.given("I_p", "peak current", peak.currentA(), "A");
+        double perM = milli(answer.wire().resistancePerMOhm(peakK()));
+        chain.step("r_p", "resistance at the end of the peak", perM, "mΩ/m", "r_20*(1+0.00393*(T_p-20))", COPPER);
+        double dropV = answer.peakDropV().orElseThrow();
+        String law = "I_p*(r_p*2*L/n+R_c)/1000";
+        chain.step("V_p", "drop with connectors at the end of the peak", dropV, "V", law, "Ohm's law");
+        chain.step(
+                "p_p",
+                "the same over supply",
+                Share.percentFromFraction(answer.peakDropFraction().orElseThrow()),
+                "%",
+                "100*V_p/V",
+                Chain.ARITHMETIC);
     }
 
     private void carried() {

@@ -14,14 +14,18 @@ public enum WiringPart {
     PEAK_CURRENT,
     /** Duration of the peak. */
     PEAK_DURATION,
-    /** Greatest drop allowed. */
+    /** Maximum drop allowed. */
     MAX_DROP,
+    /** Maximum drop allowed in the peak. */
+    MAX_PEAK_DROP,
+    /** What the wire touches. */
+    TOUCHES,
     /** American or metric sizes. */
     GAUGE_SYSTEM,
     /** The one gauge that was asked about. */
     GAUGE,
     /** Wires in parallel for each of the two directions. */
-    STRANDS_IN_PARALLEL,
+    PARALLEL_WIRES,
     /** Kind of insulation. */
     INSULATION,
     /** Wall of the insulation. */
@@ -36,6 +40,8 @@ public enum WiringPart {
     ENCLOSURE,
     /** Wall of the foam around a channel. */
     FOAM_WALL,
+    /** The connectors. */
+    CONNECTORS,
     /** A connector; one index. */
     CONNECTOR,
     /** Flight data for the endurance trade. */

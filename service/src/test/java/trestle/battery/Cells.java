@@ -1,6 +1,7 @@
 package trestle.battery;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Cells and packs for tests. */
 final class Cells {
@@ -17,11 +18,12 @@ final class Cells {
                 new Pack(List.of(Segment.full(1, 1, label)), 0), List.of(new CellState(model, bath, chargeFraction)));
     }
 
-    /** The set behind a folder of reference curves. */
+    /** The set behind a folder of reference curves, as it was fitted: without growth in the cold. */
     static CellSet setOf(String source) {
         return switch (source) {
-            case "okane2022", "nmc_okane2022", "nmc_chen2020" -> Chemistry.LI_ION.set();
-            case "prada2013", "lfp_prada2013" -> Chemistry.LFP.set();
+            case "okane2022", "nmc_okane2022", "nmc_chen2020" ->
+                Chemistry.LI_ION.set().withColdFactorK(0);
+            case "prada2013", "lfp_prada2013" -> Chemistry.LFP.set().withColdFactorK(0);
             case "ai2020", "lco_ai2020" -> LCO;
             case "nco_ecker2015" -> NCO;
             default -> throw new IllegalArgumentException(source);
@@ -30,6 +32,21 @@ final class Cells {
 
     static Cell nmc(double capacityAh) {
         return Cell.typical(Chemistry.LI_ION, capacityAh * 3600);
+    }
+
+    /** A cell of which the rating is known too. */
+    static Cell rated(double capacityAh, double continuousA) {
+        return new Cell(
+                Chemistry.LI_ION,
+                capacityAh * 3600,
+                new InternalResistance.Typical(),
+                OptionalDouble.empty(),
+                new CellLimits(
+                        OptionalDouble.of(continuousA),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()),
+                List.of());
     }
 
     static Pack pack(Segment... segments) {

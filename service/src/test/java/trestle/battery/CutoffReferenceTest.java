@@ -48,7 +48,7 @@ class CutoffReferenceTest {
         "40, 0.9864, 0.9705, 0.8841"
     })
     void genericNickelSetKeepsLessThanAnotherNickelCell(double ambientC, double at3V, double at32V, double at35V) {
-        SampledCurve ours = atQuarter(Chemistry.LI_ION.set(), ambientC, 2.5);
+        SampledCurve ours = atQuarter(Cells.setOf("okane2022"), ambientC, 2.5);
         double allJ = ours.energyAtJ(2.5);
         assertThat(at3V - ours.energyAtJ(3.0) / allJ).isBetween(0.0, 0.0255);
         assertThat(at32V - ours.energyAtJ(3.2) / allJ).isBetween(0.0, 0.0505);
@@ -56,7 +56,7 @@ class CutoffReferenceTest {
     }
 
     private static SampledCurve atQuarter(CellSet set, double ambientC, double endV) {
-        double meanV = set == Chemistry.LFP.set() ? 3.26 : 3.56;
+        double meanV = endV < 2.5 ? 3.26 : 3.56;
         double powerW = 0.25 * set.fittedCapacityC() / 3600 * meanV;
         PackState full = Cells.one(set, Bath.keepingAt(ambientC + 273.15), 1);
         return SampledCurve.of(full, new Load.Power(powerW), endV - 0.1);

@@ -124,18 +124,15 @@ class DischargePropertyTest {
                 discharge.lowestVoltageV(),
                 discharge.highestCurrentA(),
                 discharge.highestTemperatureK(),
-                energy.budget().strandedEnergyJ(),
+                energy.budget().energyBelowCutoffJ(),
                 energy.budget().durationToReserveS(),
-                energy.allowed().startW(),
-                energy.allowed().midW(),
-                energy.allowed().endW(),
                 energy.times().packS(),
                 energy.times().weakestCellS(),
                 energy.cRatePerH(),
                 energy.chargeTimeS()));
         energy.curve().forEach(it -> numbers.addAll(List.of(it.voltageV(), it.temperatureK())));
         assertThat(numbers).allMatch(Double::isFinite);
-        assertThat(energy.budget().strandedEnergyJ()).isNotNegative();
+        assertThat(energy.budget().energyBelowCutoffJ()).isNotNegative();
     }
 
     /** To the error of the steps themselves, 0.03 %. */
@@ -183,7 +180,7 @@ class DischargePropertyTest {
     }
 
     private static Surroundings air(double ambientC) {
-        return Surroundings.of(ambientC + 273.15, Insulation.WRAPPED);
+        return Surroundings.of(ambientC + 273.15, Covering.WRAPPED);
     }
 
     private static Pack pack(int kind, int series, int parallel, double health) {

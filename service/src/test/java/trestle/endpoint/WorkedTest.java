@@ -79,7 +79,7 @@ class WorkedTest {
                     pack-energy | m | /pack_mass_g
                     pack-energy | V_start | /voltage_at_start_v
                     pack-energy | E | /usable_energy_wh
-                    pack-energy | E_s | /stranded_energy_wh
+                    pack-energy | E_s | /energy_below_cutoff_wh
                     pack-energy | E_r | /reserve_energy_wh
                     pack-energy | t | /duration_s
                     pack-energy | e | /specific_energy_wh_per_kg
@@ -108,21 +108,25 @@ class WorkedTest {
                     propulsion-match | T_s | /static/thrust_n
                     propulsion-match | W_s | /static/electrical_power_w
                     propulsion-match | W_c | /cruise/electrical_power_w
-                    propulsion-match | et_c | /cruise/total_efficiency
+                    propulsion-match | et_c | /cruise/drive_efficiency
                     propulsion-match | V_p | /pitch_speed_m_per_s
                     rail-budget | I_1 | /rails/0/typical_a
                     rail-budget | K_1 | /rails/0/peak_a
                     rail-budget | H_1 | /rails/0/heat_w
                     rail-budget | P | /systems_power_w
                     rail-budget | Q | /peak_power_w
-                    launch-stall | V_s | /stall_speed_m_per_s
-                    launch-stall | V_0 | /launch/release_airspeed_m_per_s
-                    launch-stall | M | /launch/margin_percent
-                    launch-stall | R | /climb/rate_m_per_s
-                    launch-stall | Z | /glide/best_ratio
-                    launch-stall | Y | /glide/least_sink_m_per_s
-                    launch-stall | B | /turn_radius_m
-                    launch-stall | E | /kinetic_energy_j
+                    launch-and-climb | V_s | /stall_speed_m_per_s
+                    launch-and-climb | w | /launch/launch_lull_m_per_s
+                    launch-and-climb | V_0 | /launch/release_airspeed_in_lull_m_per_s
+                    launch-and-climb | F_h | /launch/hook_force_n
+                    launch-and-climb | n_p | /launch/peak_load_factor
+                    launch-and-climb | E_c | /launch/cord_energy_j
+                    launch-and-climb | M | /launch/margin_percent
+                    launch-and-climb | R | /climb/rate_m_per_s
+                    launch-and-climb | Z | /glide/best_ratio
+                    launch-and-climb | Y | /glide/least_sink_m_per_s
+                    launch-and-climb | B | /turn_radius_m
+                    launch-and-climb | E | /kinetic_energy_j
                     compass-clearance | B_1 | /runs/0/field_ut
                     compass-clearance | B_w | /worst_case/field_ut
                     compass-clearance | e_w | /worst_case/heading_error_deg
@@ -158,7 +162,7 @@ class WorkedTest {
     void reviewNamesThePartOfEachLine() throws IOException {
         assertThat(workings(Catalogue.named("build-review").orElseThrow()))
                 .extracting(line -> line.meaning().split("[:,]")[0])
-                .containsSubsequence("mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-stall");
+                .containsSubsequence("mass-balance", "endurance", "wire-sizing", "pack-energy", "launch-and-climb");
     }
 
     private static <Q, R, W> List<ApiWorking> workings(Calculation<Q, R, W, ?> calculation) throws IOException {

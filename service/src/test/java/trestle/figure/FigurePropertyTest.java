@@ -21,6 +21,7 @@ import trestle.battery.Pack;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.Segment;
+import trestle.finding.Basis;
 import trestle.flight.Airframe;
 import trestle.flight.DragPolar;
 import trestle.flight.Endurance;
@@ -30,10 +31,13 @@ import trestle.flight.FixedEnergy;
 import trestle.flight.PolarPower;
 import trestle.flight.PropulsiveEfficiency;
 import trestle.launch.Launch;
-import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallResult;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimb;
+import trestle.launch.LaunchAndClimbResult;
+import trestle.launch.LaunchAndClimbTask;
+import trestle.launch.LaunchLimits;
+import trestle.launch.LaunchWind;
 import trestle.launch.LinearThrust;
+import trestle.launch.Terrain;
 import trestle.launch.Turn;
 import trestle.magnetics.Clearance;
 import trestle.magnetics.CompassClearance;
@@ -64,7 +68,9 @@ import trestle.rails.RailBudget;
 import trestle.rails.RailTask;
 import trestle.rails.Rails;
 import trestle.rails.Regulator;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.CurrentPeak;
+import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
 import trestle.wiring.Gauge;
@@ -132,7 +138,7 @@ class FigurePropertyTest {
                 chance.chance()
                         ? new Cutoff.CellVoltage(chance.even(2.2, 4))
                         : new Cutoff.PackVoltage(chance.even(1, 4.3) * series),
-                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Insulation.BARE),
+                trestle.battery.Surroundings.of(chance.even(250, 315), trestle.battery.Covering.BARE),
                 chance.even(0, 0.9));
         PackEnergy result = PackEnergy.of(task);
         sound(theme -> PackFigure.of(task, result, theme));
@@ -151,6 +157,7 @@ class FigurePropertyTest {
                         chance.maybe(() -> new CurrentPeak(2 * currentA, 10)),
                         1 + chance.upTo(3),
                         List.of(),
+                        true,
                         true),
                 Insulation.values()[chance.upTo(6)],
                 OptionalDouble.empty(),
@@ -161,7 +168,8 @@ class FigurePropertyTest {
                         chance.even(0, 5000),
                         1 + chance.upTo(4),
                         0.02),
-                chance.spread(0.001, 1),
+                DropLimits.of(OptionalDouble.of(chance.spread(0.001, 1)), OptionalDouble.empty()),
+                chance.maybe(() -> List.of(ContactMaterial.values()[chance.upTo(22)])),
                 GaugeSystem.values()[chance.upTo(1)],
                 chance.maybe(() -> Gauge.awg(chance.upTo(40))),
                 chance.maybe(() -> new Flight(chance.spread(10, 1e5), 25)));
@@ -228,20 +236,21 @@ class FigurePropertyTest {
     void anyLaunchGoes(@ForAll @LongRange(min = 0) long seed) {
         Chance chance = new Chance(seed);
         Airframe airframe = new Airframe(chance.spread(0.5, 30), chance.spread(0.2, 2), 2.4, chance.even(0.8, 2));
-        LaunchStallTask task = new LaunchStallTask(
+        LaunchAndClimbTask task = new LaunchAndClimbTask(
                 airframe,
                 DragPolar.of(0.035, 0.8, airframe.aspectRatio()),
                 new LinearThrust(chance.spread(1, 200), chance.even(10, 50)),
                 StandardAtmosphere.at(0),
-                chance.even(-5, 10),
+                new LaunchWind(chance.even(-5, 10), 10, Terrain.OPEN, OptionalDouble.empty(), false),
                 new Launch.Hand(chance.even(0, 15), chance.even(0, 1), chance.even(0.5, 3)),
+                LaunchLimits.NONE,
                 chance.even(0, 2),
                 Turn.ofBankRad(0.5),
                 OptionalDouble.empty());
         List<LaunchMoment> path = IntStream.range(0, chance.upTo(50))
                 .mapToObj(i -> new LaunchMoment(i * 0.1, chance.even(0, 30), chance.even(0, 40)))
                 .toList();
-        LaunchStallResult result = LaunchStall.of(task);
+        LaunchAndClimbResult result = LaunchAndClimb.of(task);
         sound(theme -> LaunchFigure.of(task, result, path, theme));
     }
 
@@ -283,13 +292,14 @@ class FigurePropertyTest {
                     return new LeadRun(
                             name + i,
                             chance.chance() ? chance.spread(1e-3, 1e4) : 0,
+                            OptionalDouble.empty(),
                             apartM,
                             chance.chance(),
                             apartM * chance.spread(0.51, 500),
                             OptionalDouble.empty());
                 })
                 .toList();
-        CompassTask task = new CompassTask(runs, chance.spread(1e-6, 7e-5), chance.even(0.001, 0.7));
+        CompassTask task = new CompassTask(runs, chance.spread(1e-6, 7e-5), chance.even(0.001, 0.7), Basis.REQUEST);
         Clearance result = CompassClearance.of(task);
         sound(theme -> CompassFigure.of(task, result, theme));
     }

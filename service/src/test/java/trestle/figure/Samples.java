@@ -15,6 +15,7 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.PowerStep;
 import trestle.battery.Segment;
+import trestle.finding.Basis;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
 import trestle.flight.DragPolar;
@@ -26,8 +27,10 @@ import trestle.flight.PolarPower;
 import trestle.flight.PropulsiveEfficiency;
 import trestle.joint.PackStore;
 import trestle.launch.Launch;
-import trestle.launch.LaunchStall;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimb;
+import trestle.launch.LaunchAndClimbTask;
+import trestle.launch.LaunchLimits;
+import trestle.launch.LaunchWind;
 import trestle.launch.LinearThrust;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassClearance;
@@ -64,7 +67,9 @@ import trestle.units.Length;
 import trestle.units.Rotation;
 import trestle.units.Temperature;
 import trestle.wiring.Connector;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.CurrentPeak;
+import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
 import trestle.wiring.Gauge;
@@ -150,7 +155,7 @@ final class Samples {
                 packs(),
                 new trestle.battery.Load.Power(145),
                 new Cutoff.CellVoltage(3.1),
-                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
     }
 
@@ -162,8 +167,8 @@ final class Samples {
                         new PowerStep(150, 3000),
                         new PowerStep(0, 300),
                         new PowerStep(150, 3000))),
-                new Cutoff.CountedCells(3.3, 6),
-                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Insulation.WRAPPED),
+                new Cutoff.CountedCells(3.3, 6, true),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
     }
 
@@ -189,6 +194,7 @@ final class Samples {
                         Optional.of(new CurrentPeak(42, 45)),
                         1,
                         List.of(new Connector("pack plug", 0.3e-3, 60, 1)),
+                        true,
                         true),
                 Insulation.SILICONE_200,
                 OptionalDouble.empty(),
@@ -199,7 +205,8 @@ final class Samples {
                         120,
                         2,
                         trestle.wiring.Surroundings.USUAL_FOAM_WALL_M),
-                0.02,
+                DropLimits.of(OptionalDouble.of(0.02), OptionalDouble.empty()),
+                Optional.of(List.of(ContactMaterial.HEAT_SHRINK_POLYOLEFIN)),
                 GaugeSystem.AWG,
                 Optional.of(Gauge.parse(GaugeSystem.AWG, "14")),
                 Optional.of(new Flight(9000, 24)));
@@ -260,19 +267,20 @@ final class Samples {
                 List.of());
     }
 
-    static LaunchStallTask launch() {
+    static LaunchAndClimbTask launch() {
         return launch(new Launch.Hand(9.5, 0, 1.8));
     }
 
-    static LaunchStallTask launch(Launch launch) {
+    static LaunchAndClimbTask launch(Launch launch) {
         Airframe airframe = new Airframe(5, 0.6, 2.4, 1.3);
-        return new LaunchStallTask(
+        return new LaunchAndClimbTask(
                 airframe,
                 DragPolar.of(0.035, 0.8, airframe.aspectRatio()),
                 new LinearThrust(30, 28),
                 StandardAtmosphere.at(0),
-                0,
+                LaunchWind.STILL,
                 launch,
+                LaunchLimits.NONE,
                 0.3,
                 Turn.ofBankRad(Math.toRadians(45)),
                 OptionalDouble.empty());
@@ -310,15 +318,23 @@ final class Samples {
     static CompassTask compass() {
         return new CompassTask(
                 List.of(
-                        run("main lead", 28, 6, false, 120),
+                        new LeadRun("main lead", 9, OptionalDouble.of(28), 0.006, false, 0.12, OptionalDouble.empty()),
                         run("motor lead", 20, 12, true, 260),
                         run("servo feed", 4, 4, false, 60)),
                 CompassTask.USUAL_EARTH_HORIZONTAL_T,
-                CompassTask.USUAL_ALLOWED_ERROR_RAD);
+                CompassTask.USUAL_ALLOWED_ERROR_RAD,
+                Basis.COMMON_PRACTICE);
     }
 
     static LeadRun run(String name, double currentA, double apartMm, boolean twisted, double distanceMm) {
-        return new LeadRun(name, currentA, apartMm / 1000, twisted, distanceMm / 1000, OptionalDouble.empty());
+        return new LeadRun(
+                name,
+                currentA,
+                OptionalDouble.empty(),
+                apartMm / 1000,
+                twisted,
+                distanceMm / 1000,
+                OptionalDouble.empty());
     }
 
     static String figure(String name, Theme theme) {
@@ -329,7 +345,7 @@ final class Samples {
             case "wires" -> WireFigure.of(wire(), WireSizing.of(wire()), theme);
             case "endurance" -> EnduranceFigure.of(endurance(), Endurance.of(endurance()), theme);
             case "propulsion" -> PropulsionFigure.of(drive(), PropulsionMatch.of(drive()), theme);
-            case "launch" -> LaunchFigure.of(launch(), LaunchStall.of(launch()), LaunchPath.thrown(), theme);
+            case "launch" -> LaunchFigure.of(launch(), LaunchAndClimb.of(launch()), LaunchPath.thrown(), theme);
             case "rails" -> RailFigure.of(rails(), Rails.of(rails()), theme);
             case "compass" -> CompassFigure.of(compass(), CompassClearance.of(compass()), theme);
             default -> throw new IllegalArgumentException(name);

@@ -90,10 +90,10 @@ class EnduranceClosedFormTest {
                 .with(new Airframe(massKg, 0.9, 3, 3))
                 .with(new PolarPower(DragPolar.of(0.02, 0.8, 10), PropulsiveEfficiency.constant(0.6, 1, 1), 0))
                 .with(new FixedEnergy(200 * TestAircraft.WATT_HOUR * batteryKg))
-                .with(new Battery(batteryKg, OptionalDouble.empty()))
+                .with(new CarriedPack(batteryKg, OptionalDouble.of(20 * restKg)))
                 .result();
-        BatteryOptimum optimum = result.batteryOptimum().orElseThrow();
-        assertThat(optimum.batteryMassKg() / optimum.takeoffMassKg()).isCloseTo(2.0 / 3, within(1e-6));
+        PackOptimum optimum = result.packOptimum().orElseThrow();
+        assertThat(optimum.packMassKg() / optimum.takeoffMassKg()).isCloseTo(2.0 / 3, within(1e-6));
         assertThat(result.bestEndurance().orElseThrow().enduranceS() / optimum.enduranceS())
                 .isCloseTo(relative, within(0.00005));
     }

@@ -142,7 +142,7 @@ class EndurancePropertyTest {
         EnduranceResult result = aircraft(massKg, areaM2, 0.03, 0, altitudeM)
                 .headwind(headwind)
                 .at(airspeed)
-                .with(new Battery(0.3 * massKg, OptionalDouble.empty()))
+                .with(new CarriedPack(0.3 * massKg, OptionalDouble.of(1.5 * massKg)))
                 .flying(
                         new Leg.Climb(100, 3, OptionalDouble.empty()),
                         new Leg.Cruise(new Extent.Duration(600), headwind, OptionalDouble.of(airspeed)),

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.finding.Check;
 import trestle.finding.Finding;
+import trestle.finding.Outcome;
 import trestle.finding.Severity;
 import trestle.numeric.ImpossibleValue;
 
@@ -105,7 +107,7 @@ class EnduranceTest {
         EnduranceResult result = MAPPER.with(store)
                 .at(20)
                 .headwind(3)
-                .with(new Battery(3, OptionalDouble.empty()))
+                .with(new CarriedPack(3, OptionalDouble.empty()))
                 .flying(new Leg.Loiter(600, ITS_OWN))
                 .result();
         assertThat(store.asked()).isLessThanOrEqualTo(25);
@@ -142,7 +144,9 @@ class EnduranceTest {
         Finding finding = finding(result, "stall-above-airspeed");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.message())
-                .isEqualTo("9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s.");
+                .isEqualTo(
+                        "9.0 m/s, the airspeed asked for, is below the stall speed of 10.5 m/s: fly 12.6 m/s or more, 1.2"
+                                + " times the stall speed (common practice).");
     }
 
     @Test
@@ -306,7 +310,9 @@ class EnduranceTest {
         Finding finding = finding(result, "leg-runs-out");
         assertThat(finding.subject().part()).isEqualTo(FlightPart.LEG);
         assertThat(finding.subject().indices()).containsExactly(1);
-        assertThat(finding.message()).startsWith("The energy does not last through the plan: in leg 2,");
+        assertThat(finding.message())
+                .startsWith(
+                        "In leg 2 (cruise), 2 h 41 min after take-off, the energy ends: the plan with its reserve takes");
     }
 
     @Test
@@ -329,7 +335,8 @@ class EnduranceTest {
         assertThat(result.bestEndurance().orElseThrow().enduranceS()).isPositive();
         Finding finding = finding(result, "pack-power-limit");
         assertThat(finding.subject().indices()).containsExactly(1);
-        assertThat(finding.message()).startsWith("In leg 2, 1.0 min after the start, the pack can no longer give the");
+        assertThat(finding.message())
+                .startsWith("In leg 2 (climb), 60 s after take-off, the pack can no longer give the");
         assertThat(codes(result)).doesNotContain("leg-runs-out");
     }
 
@@ -343,7 +350,9 @@ class EnduranceTest {
         assertThat(result.energy().legs())
                 .extracting(LegResult::status)
                 .containsExactly(LegStatus.FLOWN, LegStatus.NOT_FLYABLE, LegStatus.NOT_REACHED);
-        assertThat(codes(result)).contains("headwind-not-overcome", "leg-not-flyable");
+        assertThat(codes(result)).containsExactly("headwind-not-overcome");
+        EnduranceResult steep = MAPPER.flying(new Leg.Climb(100, 20, ITS_OWN)).result();
+        assertThat(codes(steep)).containsExactly("leg-not-flyable");
     }
 
     @Test
@@ -353,22 +362,88 @@ class EnduranceTest {
         assertThat(codes(MAPPER.reserve(0.1).result())).containsExactly("reserve-thin");
     }
 
-    /** With systems power the longest flight wants more battery than two thirds. */
+    /** A climb after a long cruise: it is its sag that ends the flight, with energy left, and it is that leg. */
     @Test
-    void theBestBatteryMovesUpWithSystemsPowerAndStopsAtTheMassLimit() {
-        BatteryOptimum free = MAPPER.with(new Battery(2.5, OptionalDouble.empty()))
+    void aLateClimbThatSagsToTheCutoffIsNamedAsSuch() {
+        Leg cruise = new Leg.Cruise(new Extent.Duration(10_000), 0, OptionalDouble.of(14));
+        EnduranceResult result = MAPPER.with(new SaggingStore(0.35))
+                .flying(cruise, new Leg.Climb(3000, 3, OptionalDouble.of(16)))
+                .result();
+        Shortfall shortfall = result.energy().shortfall().orElseThrow();
+        assertThat(shortfall.legIndex()).isEqualTo(1);
+        assertThat(shortfall.leftAtBestEnduranceJ())
+                .isGreaterThan(0.03 * result.energy().availableJ());
+        Finding finding = finding(result, "leg-sags-to-cutoff");
+        assertThat(finding.severity()).isEqualTo(Severity.STOP);
+        assertThat(finding.subject().indices()).containsExactly(1);
+        assertThat(finding.message())
+                .contains("In leg 2 (climb), ", "the pack sags to its cutoff at 37.", "left for slow flight");
+        assertThat(codes(result)).doesNotContain("leg-runs-out");
+    }
+
+    @Test
+    void aPackWithoutAMassLimitHasNoOptimum() {
+        assertThat(MAPPER.with(new CarriedPack(2.5, OptionalDouble.empty()))
+                        .result()
+                        .packOptimum())
+                .isEmpty();
+    }
+
+    @Test
+    void oneSlowAirspeedIsSaidOnceForAllItsLegs() {
+        Leg slow = new Leg.Cruise(new Extent.Duration(60), 0, OptionalDouble.of(11.5));
+        EnduranceResult result = MAPPER.at(11.5).flying(slow, slow, slow).result();
+        assertThat(codes(result)).containsExactly("stall-margin-thin");
+        assertThat(result.judgement().checks())
+                .filteredOn(c -> c.code().equals("stall-margin"))
+                .hasSize(4)
+                .allMatch(c -> c.outcome() == Outcome.ATTENTION);
+    }
+
+    @Test
+    void anEfficiencyAboveOneIsNoted() {
+        PolarPower plain = (PolarPower) MAPPER.power();
+        DragPolar published = DragPolar.of(0.03, 1.278, 10);
+        EnduranceResult result =
+                MAPPER.with(new PolarPower(published, plain.efficiency(), 12)).result();
+        assertThat(finding(result, "oswald-efficiency-high").severity()).isEqualTo(Severity.NOTE);
+    }
+
+    @Test
+    void theListOfChecksIsTheSameWhateverComesOut() {
+        Leg leg = new Leg.Loiter(60, ITS_OWN);
+        assertThat(checks(MAPPER.with(new SaggingStore(0.2)).flying(leg).result()))
+                .isEqualTo(checks(MAPPER.with(new SaggingStore(6)).flying(leg).result()));
+        PolarPower plain = (PolarPower) MAPPER.power();
+        PropulsiveEfficiency dead = (v, thrustN) -> 0;
+        assertThat(checks(MAPPER.with(new PolarPower(plain.polar(), dead, 12))
+                        .flying(leg)
+                        .result()))
+                .isEqualTo(checks(MAPPER.flying(leg).result()));
+    }
+
+    private static List<String> checks(EnduranceResult result) {
+        return result.judgement().checks().stream().map(Check::code).toList();
+    }
+
+    /** With systems power the longest flight wants more pack than two thirds. */
+    @Test
+    void theBestPackMovesUpWithSystemsPowerAndStopsAtTheMassLimit() {
+        PackOptimum free = MAPPER.with(new CarriedPack(2.5, OptionalDouble.of(200)))
                 .result()
-                .batteryOptimum()
+                .packOptimum()
                 .orElseThrow();
-        assertThat(free.batteryMassKg() / free.takeoffMassKg()).isGreaterThan(2.0 / 3);
-        BatteryOptimum limited = MAPPER.with(new Battery(2.5, OptionalDouble.of(10)))
+        assertThat(free.packMassKg() / free.takeoffMassKg()).isGreaterThan(2.0 / 3);
+        PackOptimum limited = MAPPER.with(new CarriedPack(2.5, OptionalDouble.of(10)))
                 .result()
-                .batteryOptimum()
+                .packOptimum()
                 .orElseThrow();
         assertThat(limited.atMassLimit()).isTrue();
         assertThat(limited.takeoffMassKg()).isCloseTo(10, within(1e-9));
         assertThat(limited.enduranceS()).isLessThan(free.enduranceS());
-        assertThat(MAPPER.with(new Battery(2.5, OptionalDouble.of(5))).result().batteryOptimum())
+        assertThat(MAPPER.with(new CarriedPack(2.5, OptionalDouble.of(5)))
+                        .result()
+                        .packOptimum())
                 .isEmpty();
     }
 
@@ -376,8 +451,8 @@ class EnduranceTest {
     @Test
     void aMassLimitAtTheMassOfNowGivesTheEnduranceOfNow() {
         EnduranceResult result =
-                MAPPER.with(new Battery(2.5, OptionalDouble.of(8))).result();
-        assertThat(result.batteryOptimum().orElseThrow().enduranceS())
+                MAPPER.with(new CarriedPack(2.5, OptionalDouble.of(8))).result();
+        assertThat(result.packOptimum().orElseThrow().enduranceS())
                 .isCloseTo(result.bestEndurance().orElseThrow().enduranceS(), withPercentage(1e-6));
     }
 
@@ -385,7 +460,7 @@ class EnduranceTest {
     void impossibleInputIsRefused() {
         assertThatThrownBy(() -> new Airframe(0, 1, 3, 1.2)).isInstanceOf(ImpossibleValue.class);
         assertThatThrownBy(() ->
-                        MAPPER.with(new Battery(8, OptionalDouble.empty())).result())
+                        MAPPER.with(new CarriedPack(8, OptionalDouble.empty())).result())
                 .isInstanceOf(ImpossibleValue.class);
         assertThatThrownBy(() -> new MeasuredPower(
                         List.of(new MeasuredPoint(12, 50), new MeasuredPoint(12, 60)), 8, 1.2, 0, 0.5))

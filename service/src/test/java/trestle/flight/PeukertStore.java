@@ -16,6 +16,11 @@ record PeukertStore(double voltageV, double capacityAh, double exponent) impleme
     }
 
     @Override
+    public OptionalDouble cutoffVoltageV() {
+        return OptionalDouble.empty();
+    }
+
+    @Override
     public Plan fly(List<Step> steps) {
         return new FixedEnergy(constantPower(steps.get(0).powerW()).energyJ()).fly(steps);
     }

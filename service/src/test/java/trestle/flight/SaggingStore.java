@@ -39,6 +39,11 @@ final class SaggingStore implements EnergyStore {
     }
 
     @Override
+    public OptionalDouble cutoffVoltageV() {
+        return OptionalDouble.of(CUTOFF_V);
+    }
+
+    @Override
     public Plan fly(List<Step> steps) {
         asked++;
         return draw(steps);

@@ -16,7 +16,7 @@ record TestAircraft(
         double reserveFraction,
         OptionalDouble airspeedMPerS,
         List<Leg> legs,
-        Optional<Battery> battery) {
+        Optional<CarriedPack> pack) {
 
     static final double WATT_HOUR = 3600;
 
@@ -40,55 +40,45 @@ record TestAircraft(
 
     EnduranceResult result() {
         return Endurance.of(new EnduranceTask(
-                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery));
+                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack));
     }
 
     TestAircraft with(Airframe other) {
-        return new TestAircraft(other, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
+        return new TestAircraft(other, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft with(PowerSource other) {
-        return new TestAircraft(
-                airframe, other, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
+        return new TestAircraft(airframe, other, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft with(EnergyStore other) {
-        return new TestAircraft(
-                airframe, power, other, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
+        return new TestAircraft(airframe, power, other, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft in(AirState other) {
         return new TestAircraft(
-                airframe, power, store, other, headwindMPerS, reserveFraction, airspeedMPerS, legs, battery);
+                airframe, power, store, other, headwindMPerS, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft headwind(double other) {
-        return new TestAircraft(airframe, power, store, air, other, reserveFraction, airspeedMPerS, legs, battery);
+        return new TestAircraft(airframe, power, store, air, other, reserveFraction, airspeedMPerS, legs, pack);
     }
 
     TestAircraft reserve(double other) {
-        return new TestAircraft(airframe, power, store, air, headwindMPerS, other, airspeedMPerS, legs, battery);
+        return new TestAircraft(airframe, power, store, air, headwindMPerS, other, airspeedMPerS, legs, pack);
     }
 
     TestAircraft at(double airspeed) {
         return new TestAircraft(
-                airframe,
-                power,
-                store,
-                air,
-                headwindMPerS,
-                reserveFraction,
-                OptionalDouble.of(airspeed),
-                legs,
-                battery);
+                airframe, power, store, air, headwindMPerS, reserveFraction, OptionalDouble.of(airspeed), legs, pack);
     }
 
     TestAircraft flying(Leg... others) {
         return new TestAircraft(
-                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, List.of(others), battery);
+                airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, List.of(others), pack);
     }
 
-    TestAircraft with(Battery other) {
+    TestAircraft with(CarriedPack other) {
         return new TestAircraft(
                 airframe, power, store, air, headwindMPerS, reserveFraction, airspeedMPerS, legs, Optional.of(other));
     }

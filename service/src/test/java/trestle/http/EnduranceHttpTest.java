@@ -36,11 +36,11 @@ class EnduranceHttpTest {
 
     @Test
     void windThatIsNotOvercomeIsAFinding() {
-        ObjectNode request = LiveService.changed(NAME, "/headwind_m_per_s", "55");
+        ObjectNode request = LiveService.changed(NAME, "/headwind_m_per_s", "40");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
                 .body("findings.code", hasItem("headwind-not-overcome"))
-                .body("best_range", nullValue());
+                .body("at_airspeed.ground_range_km", nullValue());
     }
 
     @Test
@@ -86,7 +86,9 @@ class EnduranceHttpTest {
         ObjectNode request = LiveService.changed(NAME, "/drag", null);
         LiveService.change(request, "/systems_power_w", null);
         LiveService.change(
-                request, "/calibration", "{\"systems_power_w\":14,\"k3\":0.0218,\"k1\":16.5,\"mass_g\":5950}");
+                request,
+                "/calibration",
+                "{\"systems_power_w\":14,\"parasite_power_coefficient\":0.0218,\"induced_power_coefficient\":16.5,\"mass_g\":5950}");
         LiveService.answer(NAME, request);
     }
 

@@ -17,14 +17,14 @@ class PackEnergyHttpTest {
     private static final String NAME = "pack-energy";
 
     @Test
-    void aHigherCutoffStrandsMore() {
+    void aHigherCutoffLeavesMoreBelowIt() {
         JsonPath low = at("2.9");
         JsonPath high = at("3.5");
         assertThat(high.getDouble("usable_energy_wh")).isLessThan(low.getDouble("usable_energy_wh"));
-        assertThat(high.getDouble("stranded_energy_wh")).isGreaterThan(low.getDouble("stranded_energy_wh"));
-        assertThat(high.getDouble("usable_energy_wh") + high.getDouble("stranded_energy_wh"))
-                .isCloseTo(low.getDouble("usable_energy_wh") + low.getDouble("stranded_energy_wh"), within(0.5));
-        assertThat(high.getList("findings.code", String.class)).contains("cutoff-strands-energy");
+        assertThat(high.getDouble("energy_below_cutoff_wh")).isGreaterThan(low.getDouble("energy_below_cutoff_wh"));
+        assertThat(high.getDouble("usable_energy_wh") + high.getDouble("energy_below_cutoff_wh"))
+                .isCloseTo(low.getDouble("usable_energy_wh") + low.getDouble("energy_below_cutoff_wh"), within(0.5));
+        assertThat(high.getList("findings.code", String.class)).contains("energy-below-cutoff");
     }
 
     private static JsonPath at(String cellVoltage) {

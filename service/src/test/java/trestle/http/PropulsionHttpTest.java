@@ -63,13 +63,13 @@ class PropulsionHttpTest {
         assertThat(drive.getString("verdict")).isIn("fit", "attention");
         assertThat(drive.getDouble("cruise.throttle_percent")).isBetween(40.0, 70.0);
         assertThat(drive.getDouble("top_speed_m_per_s")).isBetween(20.0, drive.getDouble("zero_thrust_speed_m_per_s"));
-        assertThat(drive.getDouble("cruise.total_efficiency"))
+        assertThat(drive.getDouble("cruise.drive_efficiency"))
                 .isCloseTo(
                         drive.getDouble("cruise.propeller_efficiency")
                                 * drive.getDouble("cruise.motor_efficiency")
                                 * drive.getDouble("cruise.controller_efficiency"),
                         within(1e-6));
-        assertThat(drive.getDouble("cruise.total_efficiency"))
+        assertThat(drive.getDouble("cruise.drive_efficiency"))
                 .isCloseTo(
                         drive.getDouble("cruise.thrust_n") * 15 / drive.getDouble("cruise.electrical_power_w"),
                         within(1e-6));
@@ -125,7 +125,7 @@ class PropulsionHttpTest {
                 .isLessThan(drive.getDouble(finding("thrust-never-reaches-drag") + "limit"));
         answer.body("verdict", equalTo("stop"))
                 .body(finding("thrust-never-reaches-drag") + "at", equalTo("/drag"))
-                .body(finding("cruise-thrust-short") + "message", containsString(" N"))
+                .body(finding("thrust-never-reaches-drag") + "message", containsString(" N"))
                 .body("cruise", nullValue())
                 .body("top_speed_m_per_s", nullValue())
                 .body("static", notNullValue())
@@ -232,7 +232,10 @@ class PropulsionHttpTest {
     @Test
     void everyContradictionOfADriveIsNamedAtOnce() {
         ObjectNode request = example();
-        part(request, "motor").put("no_load_current_a", 500).put("no_load_voltage_v", 12);
+        part(request, "motor")
+                .put("no_load_current_a", 40)
+                .put("resistance_milliohm", 400)
+                .put("no_load_voltage_v", 12);
         ObjectNode propeller = part(request, "propeller");
         propeller.putObject("static_test").put("rpm", 7000).put("thrust_n", 25).put("shaft_power_w", 380);
         propeller.set(

@@ -76,6 +76,37 @@ class ReferenceHttpTest {
         assertThat(row.path("conductivity_w_per_m_k").asDouble()).isCloseTo(conductivityWPerMK, withPercentage(2.1));
     }
 
+    /** Rows of the table that a source states; the rest is from memory and says so. */
+    @ParameterizedTest
+    @CsvSource({
+        "eps_foam, 74, surface, ASTM C578",
+        "polyamide, 80, conductor, plastics table",
+        "solder_tin_lead, 110, conductor, from memory",
+        "skin, 51, surface, ISO 13732-1"
+    })
+    void whatAWireTouchesHasALimitAndASource(String material, double limitC, String side, String source)
+            throws IOException {
+        JsonNode row = row("contact-temperatures", "material", material);
+        assertThat(row.path("limit_c").asDouble()).isCloseTo(limitC, within(1e-9));
+        assertThat(row.path("side").asText()).isEqualTo(side);
+        assertThat(row.path("source").asText()).contains(source);
+    }
+
+    @Test
+    void largerConnectorsHaveLessResistance() throws IOException {
+        JsonNode rows = rows("connectors");
+        assertThat(rows).hasSize(5);
+        assertThat(row("connectors", "rated_current_a", "60.0")
+                        .path("contact_resistance_milliohm")
+                        .asDouble())
+                .isEqualTo(0.5);
+        for (int i = 1; i < rows.size(); i++) {
+            assertThat(rows.get(i).path("contact_resistance_milliohm").asDouble())
+                    .isLessThan(
+                            rows.get(i - 1).path("contact_resistance_milliohm").asDouble());
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"li_ion, 3.6, 4.2", "lipo, 3.7, 4.2", "lfp, 3.2, 3.65"})
     void aChemistryRestsBetweenItsVoltagesAndRisesWithCharge(String chemistry, double nominalV, double fullV)

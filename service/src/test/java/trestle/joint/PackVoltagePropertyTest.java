@@ -13,9 +13,9 @@ import net.jqwik.api.constraints.DoubleRange;
 import trestle.battery.Cell;
 import trestle.battery.CellLimits;
 import trestle.battery.Chemistry;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
 import trestle.battery.Discharge;
-import trestle.battery.Insulation;
 import trestle.battery.InternalResistance;
 import trestle.battery.Pack;
 import trestle.battery.PackState;
@@ -32,11 +32,11 @@ class PackVoltagePropertyTest {
     /** Straight lines between the rows lie this near to the model, V for each cell. */
     private static final double MOST_OFF_V = 0.001;
 
-    private static final Surroundings COLD = Surroundings.of(278.15, Insulation.WRAPPED);
+    private static final Surroundings COLD = Surroundings.of(278.15, Covering.WRAPPED);
 
     @Example
     void supplyKnowsFullVoltageRatingAndCutoff() {
-        Supply supply = PackVoltage.supply(pack(1), Optional.of(new Cutoff.CountedCells(3.1, 6)), COLD);
+        Supply supply = PackVoltage.supply(pack(1), Optional.of(new Cutoff.CountedCells(3.1, 6, true)), COLD);
         assertThat(supply.fullVoltageV()).isCloseTo(25.2, within(1e-9));
         assertThat(supply.maxCurrentA()).hasValue(4 * 9.8);
         assertThat(supply.cutoffVoltageV().orElseThrow()).isCloseTo(18.6, within(1e-9));

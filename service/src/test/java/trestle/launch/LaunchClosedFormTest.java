@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import trestle.flight.Airframe;
 import trestle.flight.DragPolar;
 
@@ -23,7 +26,7 @@ class LaunchClosedFormTest {
                 .with(new Launch.Hand(release, 0, 2))
                 .result()
                 .launch();
-        assertThat(launch.timeToSafeSpeedS().orElseThrow())
+        assertThat(launch.timeToClimbSpeedS().orElseThrow())
                 .isCloseTo(0.2 * THROWN.stallMPerS() / (12 / MASS_KG), within(1e-6));
         assertThat(launch.heightLostM()).isCloseTo(0, within(1e-9));
     }
@@ -34,10 +37,65 @@ class LaunchClosedFormTest {
         LaunchSetting setting = THROWN.with(LaunchSetting.NO_DRAG)
                 .with((Thrust) v -> 12)
                 .with(new Launch.Hand(1.1 * THROWN.stallMPerS(), 0, 2));
-        double at = setting.result().launch().timeToSafeSpeedS().orElseThrow();
+        double at = setting.result().launch().timeToClimbSpeedS().orElseThrow();
         double later =
-                setting.motorDelay(0.8).result().launch().timeToSafeSpeedS().orElseThrow();
+                setting.motorDelay(0.8).result().launch().timeToClimbSpeedS().orElseThrow();
         assertThat(later - at).isCloseTo(0.8, within(0.002));
+    }
+
+    /** Half a unit of the last digit; see reference/launch-closed-forms/README.md. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/launch-closed-forms/wind_over_height.csv", numLinesToSkip = 1)
+    void windOverHeightByTheLogarithmicLaw(String terrain, double heightM, double referenceM, double share) {
+        double roughnessM = Terrain.valueOf(terrain.toUpperCase(Locale.ROOT)).roughnessM();
+        assertThat(WindProfile.logarithmicShare(heightM, referenceM, roughnessM))
+                .isCloseTo(share, within(0.00005));
+    }
+
+    /** By hand: 1 / ln(1.8 / 0.03), 24 % over grass. */
+    @Test
+    void turbulenceOverGrass() {
+        assertThat(WindProfile.turbulenceIntensity(1.8, 0.03)).isCloseTo(0.2442, within(0.00005));
+    }
+
+    /** Half a unit of the last digit; see reference/launch-closed-forms/README.md. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/launch-closed-forms/cord.csv", numLinesToSkip = 1)
+    void aCordWithoutDragOrFriction(
+            double stiffness, double stretchM, double speed, double forceN, double loadFactor, double energyJ) {
+        LaunchFlight launch = cord(stiffness, stretchM).result().launch();
+        double half = speed > 50 ? 0.005 : 0.0005;
+        assertThat(launch.releaseAirspeedMPerS()).isCloseTo(speed, within(half));
+        assertThat(launch.loads().hookForceN().orElseThrow()).isCloseTo(forceN, within(1e-9));
+        assertThat(launch.loads().peakLoadFactor()).isCloseTo(loadFactor, within(loadFactor > 10 ? 0.005 : 0.0005));
+        assertThat(launch.loads().cordEnergyJ().orElseThrow()).isCloseTo(energyJ, within(1e-9));
+    }
+
+    /** By hand: x = 13.8 sqrt(7.1 / (0.8 · 14)), for a stall at 13.8 / 1.1. */
+    @Test
+    void theStretchThatIsNeeded() {
+        LaunchSetting cord = cord(14, 9);
+        Needed needed = Needed.of(cord.task(), 13.8 / 1.1);
+        assertThat(needed.stretchM().orElseThrow()).isCloseTo(10.988, within(0.0005));
+    }
+
+    private static LaunchSetting cord(double stiffness, double stretchM) {
+        return THROWN.with(LaunchSetting.NO_DRAG)
+                .with(THROWN.airframe().withMassKg(6.9))
+                .with(new Launch.Bungee(stiffness, stretchM, 0.6, 0.8, 0, 0, 0.5));
+    }
+
+    /** By hand: 45² / (2 · 2 · 9.80665); the rail for 5 g at its peak, 45² · 1.5 / (2 · 5 · 9.80665). */
+    @Test
+    void aCatapultPullsByItsRail() {
+        LaunchAndClimbResult result =
+                THROWN.with(new Launch.Catapult(45, 2, 0, 1)).result();
+        assertThat(result.launch().loads().meanLoadFactor()).isCloseTo(51.62, within(0.005));
+        assertThat(result.judgement().findings())
+                .filteredOn(f -> f.code().equals("launch-acceleration-high"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .endsWith("above 5.0 g (common practice): take 31.0 m of rail, or release at 11.4 m/s."));
     }
 
     /** Constant force T − μ m g: s = m' v² / (2 F), t = m' v / F. */
@@ -54,7 +112,7 @@ class LaunchClosedFormTest {
         assertThat(launch.groundRunM().orElseThrow()).isCloseTo(movingKg * v * v / (2 * forceN), withPercentage(1e-4));
         assertThat(launch.runTimeS()).isCloseTo(movingKg * v / forceN, withPercentage(1e-4));
         assertThat(launch.meanAccelerationMPerS2().orElseThrow()).isCloseTo(forceN / movingKg, withPercentage(1e-4));
-        assertThat(launch.outcome()).isEqualTo(LaunchOutcome.SAFE_SPEED);
+        assertThat(launch.outcome()).isEqualTo(LaunchOutcome.CLIMB_SPEED_REACHED);
     }
 
     /** Headwind w leaves v − w to be gained: s shrinks by ((v − w) / v)². */

@@ -12,7 +12,8 @@ record LaunchSetting(
         DragPolar polar,
         Thrust thrust,
         AirState air,
-        double headwindMPerS,
+        LaunchWind wind,
+        LaunchLimits limits,
         Launch launch,
         double motorDelayS,
         Turn turn) {
@@ -27,19 +28,20 @@ record LaunchSetting(
                 DragPolar.of(0.035, 0.8, airframe.aspectRatio()),
                 new LinearThrust(30, 28),
                 StandardAtmosphere.at(0),
-                0,
+                LaunchWind.STILL,
+                LaunchLimits.NONE,
                 new Launch.Hand(9.5, 0, 1.8),
                 0,
                 Turn.ofBankRad(Math.toRadians(45)));
     }
 
-    LaunchStallTask task() {
-        return new LaunchStallTask(
-                airframe, polar, thrust, air, headwindMPerS, launch, motorDelayS, turn, OptionalDouble.empty());
+    LaunchAndClimbTask task() {
+        return new LaunchAndClimbTask(
+                airframe, polar, thrust, air, wind, launch, limits, motorDelayS, turn, OptionalDouble.empty());
     }
 
-    LaunchStallResult result() {
-        return LaunchStall.of(task());
+    LaunchAndClimbResult result() {
+        return LaunchAndClimb.of(task());
     }
 
     double stallMPerS() {
@@ -47,30 +49,39 @@ record LaunchSetting(
     }
 
     LaunchSetting with(DragPolar other) {
-        return new LaunchSetting(airframe, other, thrust, air, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(airframe, other, thrust, air, wind, limits, launch, motorDelayS, turn);
     }
 
     LaunchSetting with(Thrust other) {
-        return new LaunchSetting(airframe, polar, other, air, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(airframe, polar, other, air, wind, limits, launch, motorDelayS, turn);
     }
 
     LaunchSetting with(Launch other) {
-        return new LaunchSetting(airframe, polar, thrust, air, headwindMPerS, other, motorDelayS, turn);
+        return new LaunchSetting(airframe, polar, thrust, air, wind, limits, other, motorDelayS, turn);
     }
 
     LaunchSetting with(Airframe other) {
-        return new LaunchSetting(other, polar, thrust, air, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(other, polar, thrust, air, wind, limits, launch, motorDelayS, turn);
     }
 
     LaunchSetting in(AirState other) {
-        return new LaunchSetting(airframe, polar, thrust, other, headwindMPerS, launch, motorDelayS, turn);
+        return new LaunchSetting(airframe, polar, thrust, other, wind, limits, launch, motorDelayS, turn);
     }
 
-    LaunchSetting headwind(double other) {
-        return new LaunchSetting(airframe, polar, thrust, air, other, launch, motorDelayS, turn);
+    /** Steady wind at the height of release: neither profile nor lull. */
+    LaunchSetting headwind(double speedMPerS) {
+        return with(new LaunchWind(speedMPerS, launch.releaseHeightM(), Terrain.OPEN, OptionalDouble.of(0), false));
+    }
+
+    LaunchSetting with(LaunchWind other) {
+        return new LaunchSetting(airframe, polar, thrust, air, other, limits, launch, motorDelayS, turn);
+    }
+
+    LaunchSetting with(LaunchLimits other) {
+        return new LaunchSetting(airframe, polar, thrust, air, wind, other, launch, motorDelayS, turn);
     }
 
     LaunchSetting motorDelay(double other) {
-        return new LaunchSetting(airframe, polar, thrust, air, headwindMPerS, launch, other, turn);
+        return new LaunchSetting(airframe, polar, thrust, air, wind, limits, launch, other, turn);
     }
 }

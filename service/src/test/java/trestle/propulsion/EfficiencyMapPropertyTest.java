@@ -23,7 +23,7 @@ class EfficiencyMapPropertyTest {
             @ForAll @DoubleRange(min = 0.15, max = 0.95) double airspeedShare,
             @ForAll @DoubleRange(min = 0.03, max = 0.99) double thrustShare) {
         PowerTrain train = train(diameterIn, pitchRatio);
-        double airspeed = airspeedShare * FlightSpeeds.zeroThrustMPerS(train).orElseThrow();
+        double airspeed = airspeedShare * FlightSpeeds.zeroThrustMPerS(train, 1).orElseThrow();
         double thrustN = thrustShare * train.thrustN(airspeed).orElseThrow();
         assertThat(EfficiencyMap.of(train).total(airspeed, thrustN))
                 .isCloseTo(
@@ -39,7 +39,7 @@ class EfficiencyMapPropertyTest {
             @ForAll @DoubleRange(min = 11, max = 19) double diameterIn,
             @ForAll @DoubleRange(min = 0.05, max = 1.5) double airspeedShare) {
         PowerTrain train = train(diameterIn, 0.6);
-        double airspeed = airspeedShare * FlightSpeeds.zeroThrustMPerS(train).orElseThrow();
+        double airspeed = airspeedShare * FlightSpeeds.zeroThrustMPerS(train, 1).orElseThrow();
         double mostN = Math.max(0, train.thrustN(airspeed).orElse(0));
         assertThat(EfficiencyMap.of(train).total(airspeed, 1.005 * mostN + 0.01))
                 .isZero();

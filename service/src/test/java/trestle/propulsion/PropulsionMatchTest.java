@@ -54,7 +54,7 @@ class PropulsionMatchTest {
         assertThat(match.performance().curve())
                 .extracting(OperatingPoint::airspeedMPerS)
                 .containsExactly(20.0, 0.0);
-        Finding beyond = only(match, "airspeed-beyond-thrust");
+        Finding beyond = Drives.only(match, "airspeed-beyond-thrust");
         assertThat(beyond.severity()).isEqualTo(Severity.NOTE);
         assertThat(beyond.subject()).isEqualTo(Subject.of(PropulsionPart.AIRSPEED, 2));
         assertThat(match.performance().thrustToWeightRatio()).isEmpty();
@@ -80,13 +80,13 @@ class PropulsionMatchTest {
     @Test
     void propellerThatStallsTheMotorStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(hugePropeller())));
-        Finding stalled = only(match, "motor-stalled");
+        Finding stalled = Drives.only(match, "motor-stalled");
         assertThat(stalled.severity()).isEqualTo(Severity.STOP);
         assertThat(stalled.value().orElseThrow()).isGreaterThan(stalled.limit().orElseThrow());
-        assertThat(only(match, "motor-current-exceeded").limit()).hasValue(60);
-        assertThat(only(match, "motor-power-exceeded").limit()).hasValue(1300);
-        assertThat(only(match, "controller-current-exceeded").limit()).hasValue(80);
-        assertThat(only(match, "pack-current-exceeded").limit()).hasValue(60);
+        assertThat(Drives.only(match, "motor-current-exceeded").limit()).hasValue(60);
+        assertThat(Drives.only(match, "motor-power-exceeded").limit()).hasValue(1300);
+        assertThat(Drives.only(match, "controller-current-exceeded").limit()).hasValue(80);
+        assertThat(Drives.only(match, "pack-current-exceeded").limit()).hasValue(60);
         assertThat(match.headroom().motorCurrentFraction().orElseThrow()).isNegative();
         assertThat(match.performance().atRest()).isPresent();
         assertThat(match.performance().cruise()).isPresent();
@@ -101,7 +101,7 @@ class PropulsionMatchTest {
     @Test
     void controllerBelowTheFullPackStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(new Controller(80, 17, 0.003))));
-        Finding finding = only(match, "controller-voltage-exceeded");
+        Finding finding = Drives.only(match, "controller-voltage-exceeded");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value()).hasValue(25.2);
         assertThat(finding.limit()).hasValue(17);
@@ -113,13 +113,12 @@ class PropulsionMatchTest {
     @Test
     void thrustThatNeverReachesDragStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system(), 3));
-        Finding finding = only(match, "cruise-thrust-short");
-        assertThat(finding.severity()).isEqualTo(Severity.STOP);
-        assertThat(finding.value().orElseThrow()).isLessThan(finding.limit().orElseThrow());
-        Finding never = only(match, "thrust-never-reaches-drag");
+        Finding never = Drives.only(match, "thrust-never-reaches-drag");
         assertThat(never.severity()).isEqualTo(Severity.STOP);
-        assertThat(never.value()).isEqualTo(finding.value());
-        assertThat(never.limit()).isEqualTo(finding.limit());
+        assertThat(never.value().orElseThrow()).isLessThan(never.limit().orElseThrow());
+        assertThat(match.judgement().findings())
+                .extracting(Finding::code)
+                .doesNotContain("cruise-thrust-short", "cruise-throttle-high");
         assertThat(match.performance().cruise()).isEmpty();
         assertThat(match.performance().topSpeedMPerS()).isEmpty();
         assertThat(match.performance().atRest()).isPresent();
@@ -129,7 +128,7 @@ class PropulsionMatchTest {
     @Test
     void supplyThatCollapsesIsAFindingNotAnException() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 1000))));
-        assertThat(only(match, "propeller-not-turned").severity()).isEqualTo(Severity.STOP);
+        assertThat(Drives.only(match, "propeller-not-turned").severity()).isEqualTo(Severity.STOP);
         assertThat(match.performance().atRest()).isEmpty();
         assertThat(match.performance().curve()).isEmpty();
         assertThat(match.headroom().motorCurrentFraction()).isEmpty();
@@ -138,9 +137,9 @@ class PropulsionMatchTest {
     @Test
     void packPastItsPowerPeakStops() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 2))));
-        assertThat(only(match, "pack-past-power-peak").severity()).isEqualTo(Severity.STOP);
+        assertThat(Drives.only(match, "pack-past-power-peak").severity()).isEqualTo(Severity.STOP);
         PropulsionMatch softer = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 0.25))));
-        assertThat(only(softer, "pack-sags").severity()).isEqualTo(Severity.ATTENTION);
+        assertThat(Drives.only(softer, "pack-sags").severity()).isEqualTo(Severity.ATTENTION);
     }
 
     @Test
@@ -153,7 +152,7 @@ class PropulsionMatchTest {
         Supply pack = Drives.pack();
         Supply early =
                 new Supply(pack.source(), pack.fullVoltageV(), pack.maxCurrentA(), OptionalDouble.of(underLoadV + 0.1));
-        Finding finding = only(PropulsionMatch.of(Drives.task(Drives.with(early))), "cutoff-at-full-throttle");
+        Finding finding = Drives.only(PropulsionMatch.of(Drives.task(Drives.with(early))), "cutoff-at-full-throttle");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.SUPPLY_CUTOFF));
         assertThat(finding.value().orElseThrow()).isCloseTo(underLoadV, within(1e-9));
@@ -214,7 +213,7 @@ class PropulsionMatchTest {
                 new GeometryOnly(),
                 OptionalDouble.of(Rotation.radPerSFromRpm(6000)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(fast)));
-        Finding finding = only(match, "propeller-rotation-exceeded");
+        Finding finding = Drives.only(match, "propeller-rotation-exceeded");
         assertThat(finding.limit().orElseThrow()).isCloseTo(6000, within(1e-6));
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_MAX_ROTATION));
     }
@@ -228,13 +227,14 @@ class PropulsionMatchTest {
                 .motorCurrentA();
         Controller close = new Controller(1.05 * needA, 26, 0.003);
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(close)));
-        assertThat(only(match, "controller-current-thin").severity()).isEqualTo(Severity.ATTENTION);
+        assertThat(Drives.only(match, "controller-current-thin").severity()).isEqualTo(Severity.ATTENTION);
     }
 
     @Test
     void highCruiseThrottleAsksForAttention() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system(), 0.15));
-        assertThat(only(match, "cruise-throttle-high").value().orElseThrow()).isBetween(80.0, 100.0);
+        assertThat(Drives.only(match, "cruise-throttle-high").value().orElseThrow())
+                .isBetween(80.0, 100.0);
     }
 
     @Test
@@ -259,7 +259,8 @@ class PropulsionMatchTest {
     void staticTestBeyondMomentumTheoryStops() {
         StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 60, 300, StandardAtmosphere.at(0));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(test))));
-        assertThat(only(match, "static-test-impossible").value().orElseThrow()).isGreaterThan(1);
+        assertThat(Drives.only(match, "static-test-impossible").value().orElseThrow())
+                .isGreaterThan(1);
         assertThat(match.judgement().findings()).extracting(Finding::code).contains("static-test-far-from-model");
     }
 
@@ -270,7 +271,7 @@ class PropulsionMatchTest {
                 new CoefficientRow(0.4, 0.06, 0.02),
                 new CoefficientRow(0.7, 0, 0.01)));
         Finding finding =
-                only(PropulsionMatch.of(Drives.task(Drives.with(tested(table)))), "propeller-table-impossible");
+                Drives.only(PropulsionMatch.of(Drives.task(Drives.with(tested(table)))), "propeller-table-impossible");
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_TABLE, 1));
     }
 
@@ -282,7 +283,7 @@ class PropulsionMatchTest {
                 new CoefficientRow(0.4, 0.06, 0.04),
                 new CoefficientRow(0.8, -0.001, -0.02)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
-        Finding finding = only(match, "propeller-table-impossible-in-flight");
+        Finding finding = Drives.only(match, "propeller-table-impossible-in-flight");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value().orElseThrow()).isGreaterThan(finding.limit().orElseThrow());
         assertThat(match.judgement().findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
@@ -295,7 +296,7 @@ class PropulsionMatchTest {
                 new CoefficientRow(0.3, 0.058, 0.027),
                 new CoefficientRow(0.45, 0.034, 0.020)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
-        assertThat(only(match, "propeller-table-exceeded").severity()).isEqualTo(Severity.ATTENTION);
+        assertThat(Drives.only(match, "propeller-table-exceeded").severity()).isEqualTo(Severity.ATTENTION);
         OperatingPoint atRest = match.performance().atRest().orElseThrow();
         double revPerS = atRest.rotationRadPerS() / (2 * Math.PI);
         assertThat(atRest.thrustN())
@@ -343,15 +344,5 @@ class PropulsionMatchTest {
 
     private static Propeller tested(PropellerData data) {
         return new Propeller(0.4064, 0.2032, 2, BladeType.EFFICIENT, data, OptionalDouble.empty());
-    }
-
-    private static Finding only(PropulsionMatch match, String code) {
-        List<Finding> found = match.judgement().findings().stream()
-                .filter(f -> f.code().equals(code))
-                .toList();
-        assertThat(found)
-                .describedAs("%s in %s", code, match.judgement().findings())
-                .hasSize(1);
-        return found.get(0);
     }
 }

@@ -38,7 +38,7 @@ class PartFigureHttpTest {
         "/propulsion_match, Drive at full throttle",
         "/endurance, Endurance and range",
         "/rail_budget, Load of the rails",
-        "/launch_stall, Launch",
+        "/launch_and_climb, Launch",
         "/compass_clearance, Field of the leads"
     })
     void everyCalculationOfTheReviewHasItsDrawing(String pointer, String title) {
@@ -79,10 +79,10 @@ class PartFigureHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/wire_sizing/2", "/launch_stall"})
+    @ValueSource(strings = {"/wire_sizing/2", "/launch_and_climb"})
     void aPartThatThisAnswerLacksIsRefused(String pointer) {
         ObjectNode document = example();
-        ((ObjectNode) document.at("/mission")).remove("launch");
+        ((ObjectNode) document.at("/flight")).remove("launch");
         drawn(document, pointer, "")
                 .statusCode(422)
                 .contentType(startsWith("application/problem+json"))

@@ -52,7 +52,7 @@ class FusingReferenceTest {
         SteadyState cold = SteadyState.of(wire, path, 0).orElseThrow();
         double currentA = Fusing.onderdonkCurrentA(solid.areaM2(), 25, endC, 0.05);
         double reachedC = Temperature.cFromK(
-                PeakRise.conductorK(wire, path, cold, currentA, 0.05).orElseThrow());
+                PeakRise.end(wire, path, cold, currentA, 0.05).orElseThrow().conductorK());
         assertThat(reachedC - 25).isCloseTo(endC - 25, withPercentage(3));
     }
 }

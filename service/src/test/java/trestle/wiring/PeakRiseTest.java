@@ -26,7 +26,8 @@ class PeakRiseTest {
         double peakA = overload * ratedA;
         double plainK = plainK(wire, path, from, peakA, durationS);
         // One in a thousand of the rise, and the tolerance of a step.
-        PeakRise.conductorK(wire, path, from, peakA, durationS)
+        PeakRise.end(wire, path, from, peakA, durationS)
+                .map(PeakEnd::conductorK)
                 .ifPresentOrElse(
                         k -> assertThat(k).isCloseTo(plainK, within(0.05 + 2e-3 * (plainK - from.conductorK()))),
                         () -> assertThat(plainK).isGreaterThan(0.99 * Copper.MELTING_POINT_K));
@@ -42,7 +43,7 @@ class PeakRiseTest {
         SteadyState cold = SteadyState.of(wire, path, 0).orElseThrow();
         double currentA = load * SteadyState.currentA(wire, path, insulation.ratingTemperatureK());
         double settledK = SteadyState.of(wire, path, currentA).orElseThrow().conductorK();
-        assertThat(PeakRise.conductorK(wire, path, cold, currentA, 1e5).orElseThrow())
+        assertThat(PeakRise.end(wire, path, cold, currentA, 1e5).orElseThrow().conductorK())
                 .isCloseTo(settledK, within(0.2));
     }
 
@@ -54,10 +55,12 @@ class PeakRiseTest {
         Wire wire = Wire.usual(Gauge.awg(awg), Insulation.SILICONE_200);
         HeatPath path = new HeatPath(wire, WireTasks.freeAir(25));
         SteadyState cold = SteadyState.of(wire, path, 0).orElseThrow();
-        double shortK =
-                PeakRise.conductorK(wire, path, cold, currentA, durationS).orElse(Copper.MELTING_POINT_K);
-        double longK =
-                PeakRise.conductorK(wire, path, cold, currentA, 1.5 * durationS).orElse(Copper.MELTING_POINT_K);
+        double shortK = PeakRise.end(wire, path, cold, currentA, durationS)
+                .map(PeakEnd::conductorK)
+                .orElse(Copper.MELTING_POINT_K);
+        double longK = PeakRise.end(wire, path, cold, currentA, 1.5 * durationS)
+                .map(PeakEnd::conductorK)
+                .orElse(Copper.MELTING_POINT_K);
         assertThat(longK).isGreaterThanOrEqualTo(shortK - 0.1);
     }
 
@@ -66,7 +69,7 @@ class PeakRiseTest {
         Wire wire = Wire.usual(Gauge.awg(30), Insulation.SILICONE_200);
         HeatPath path = new HeatPath(wire, WireTasks.freeAir(25));
         SteadyState cold = SteadyState.of(wire, path, 0).orElseThrow();
-        assertThat(PeakRise.conductorK(wire, path, cold, 1000, 1)).isEmpty();
+        assertThat(PeakRise.end(wire, path, cold, 1000, 1)).isEmpty();
     }
 
     /** Runge and Kutta's fourth-order method with steps far below every time constant. */

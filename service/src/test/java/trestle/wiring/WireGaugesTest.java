@@ -91,7 +91,7 @@ class WireGaugesTest {
         assertThatThrownBy(() -> WireTasks.peaking(run, 5, 1))
                 .isInstanceOf(ImpossibleValue.class)
                 .hasMessage("a peak of 5.000 A is below the continuous current of 10.00 A");
-        assertThatThrownBy(() -> new WireRun("r", 1, 1, 12, Optional.empty(), 0, List.of(), false))
+        assertThatThrownBy(() -> new WireRun("r", 1, 1, 12, Optional.empty(), 0, List.of(), true, false))
                 .isInstanceOf(ImpossibleValue.class);
         assertThatThrownBy(() -> WireTasks.in(Enclosure.FREE_AIR, 20, 0)).isInstanceOf(ImpossibleValue.class);
         assertThatThrownBy(() -> new Connector("c", 1e-3, 60, 0)).isInstanceOf(ImpossibleValue.class);

@@ -1,5 +1,6 @@
 package trestle.wiring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,9 +10,9 @@ import trestle.units.Temperature;
 final class WireTasks {
     private WireTasks() {}
 
-    /** A battery lead of a large model: 60 A, 600 mm, 12 cells in series, silicone, open air. */
-    static WireTask batteryLead() {
-        return task(WireRun.plain("battery", 60, 0.6, 44.4), Insulation.SILICONE_200, freeAir(25));
+    /** A pack lead of a large model: 60 A, 600 mm, 12 cells in series, silicone, open air. */
+    static WireTask packLead() {
+        return task(WireRun.plain("pack lead", 60, 0.6, 44.4), Insulation.SILICONE_200, freeAir(25));
     }
 
     static WireTask task(WireRun run, Insulation insulation, Surroundings surroundings) {
@@ -20,7 +21,8 @@ final class WireTasks {
                 insulation,
                 OptionalDouble.empty(),
                 surroundings,
-                WireTask.USUAL_MAX_DROP_FRACTION,
+                DropLimits.of(OptionalDouble.empty(), OptionalDouble.empty()),
+                Optional.empty(),
                 GaugeSystem.AWG,
                 Optional.empty(),
                 Optional.empty());
@@ -46,7 +48,8 @@ final class WireTasks {
                 task.insulation(),
                 task.wallM(),
                 task.surroundings(),
-                task.maxDropFraction(),
+                task.drops(),
+                task.touches(),
                 task.system(),
                 task.checked(),
                 task.flight());
@@ -56,13 +59,35 @@ final class WireTasks {
         return task(task.run(), task.insulation(), surroundings);
     }
 
+    /** The same with another run, touching. */
+    static WireTask with(WireTask task, WireRun run, ContactMaterial first, ContactMaterial... more) {
+        List<ContactMaterial> touches = new ArrayList<>(List.of(more));
+        touches.add(first);
+        return touching(with(task, run), touches.toArray(ContactMaterial[]::new));
+    }
+
+    /** The same with another run, elsewhere. */
+    static WireTask with(WireTask task, WireRun run, Surroundings surroundings) {
+        return new WireTask(
+                run,
+                task.insulation(),
+                task.wallM(),
+                surroundings,
+                task.drops(),
+                task.touches(),
+                task.system(),
+                task.checked(),
+                task.flight());
+    }
+
     static WireTask checking(WireTask task, Gauge gauge) {
         return new WireTask(
                 task.run(),
                 task.insulation(),
                 task.wallM(),
                 task.surroundings(),
-                task.maxDropFraction(),
+                task.drops(),
+                task.touches(),
                 task.system(),
                 Optional.of(gauge),
                 task.flight());
@@ -74,10 +99,24 @@ final class WireTasks {
                 task.insulation(),
                 task.wallM(),
                 task.surroundings(),
-                task.maxDropFraction(),
+                task.drops(),
+                task.touches(),
                 task.system(),
                 task.checked(),
                 Optional.of(flight));
+    }
+
+    static WireTask touching(WireTask task, ContactMaterial... touches) {
+        return new WireTask(
+                task.run(),
+                task.insulation(),
+                task.wallM(),
+                task.surroundings(),
+                task.drops(),
+                Optional.of(List.of(touches)),
+                task.system(),
+                task.checked(),
+                task.flight());
     }
 
     static WireRun peaking(WireRun run, double currentA, double durationS) {
@@ -87,8 +126,9 @@ final class WireTasks {
                 run.lengthM(),
                 run.supplyVoltageV(),
                 Optional.of(new CurrentPeak(currentA, durationS)),
-                run.strandsInParallel(),
+                run.parallelWires(),
                 run.connectors(),
+                run.connectorsKnown(),
                 run.feedsController());
     }
 
@@ -99,20 +139,22 @@ final class WireTasks {
                 run.lengthM(),
                 run.supplyVoltageV(),
                 run.peak(),
-                run.strandsInParallel(),
+                run.parallelWires(),
                 List.of(connectors),
+                true,
                 run.feedsController());
     }
 
-    static WireRun stranded(WireRun run, int strandsInParallel) {
+    static WireRun parallel(WireRun run, int parallelWires) {
         return new WireRun(
                 run.name(),
                 run.currentA(),
                 run.lengthM(),
                 run.supplyVoltageV(),
                 run.peak(),
-                strandsInParallel,
+                parallelWires,
                 run.connectors(),
+                run.connectorsKnown(),
                 run.feedsController());
     }
 }

@@ -22,8 +22,11 @@ public interface ApiRunShape {
     /** Voltage at the supply end, V; null where the aircraft gives it. */
     Double supplyVoltageV();
 
-    /** Greatest drop, % of the supply voltage; null where the default holds. */
+    /** Maximum drop at the continuous current, % of the supply voltage; null where the default holds. */
     Double maxDropPercent();
+
+    /** Maximum drop in the peak, % of the supply voltage; null where it follows from the other. */
+    Double maxPeakDropPercent();
 
     /** How gauges are named; null where the default holds. */
     ApiGaugeSystem gaugeSystem();
@@ -32,7 +35,7 @@ public interface ApiRunShape {
     String gauge();
 
     /** Equal wires side by side for each direction; null where the default holds. */
-    Integer strandsInParallel();
+    Integer parallelWires();
 
     /** Material of the insulation; null where the default holds. */
     ApiWireInsulation insulation();
@@ -40,7 +43,7 @@ public interface ApiRunShape {
     /** Thickness of the insulation, mm; null where the usual one is taken. */
     Double insulationThicknessMm();
 
-    /** Conductors in one bundle; null where the default holds. */
+    /** Conductors in one bundle; null where both ways of the run lie together. */
     Integer bundledConductors();
 
     /** Where the wire lies; null where the default holds. */
@@ -52,6 +55,9 @@ public interface ApiRunShape {
     /** Foam between wire and outside, mm; null where the default holds. */
     Double foamWallMm();
 
-    /** Connectors in the run; null where none are given. */
+    /** What the wire touches; null where it is not known. */
+    List<ApiContactMaterial> touches();
+
+    /** Connectors in the run; null where they are not known. */
     List<ApiWireConnector> connectors();
 }

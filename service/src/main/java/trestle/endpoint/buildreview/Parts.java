@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import trestle.battery.PackWorkings;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
-import trestle.endpoint.launch.LaunchStallEndpoint;
+import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
@@ -23,7 +23,7 @@ import trestle.figure.RailFigure;
 import trestle.figure.WireFigure;
 import trestle.finding.Working;
 import trestle.flight.EnduranceWorkings;
-import trestle.launch.LaunchStallTask;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.launch.LaunchWorkings;
 import trestle.magnetics.CompassWorkings;
 import trestle.massbalance.MassBalanceWorkings;
@@ -40,7 +40,7 @@ import trestle.wiring.WireWorkings;
 final class Parts {
     /** Places that may have a part, whether or not one answer has it. */
     private static final Pattern PLACES = Pattern.compile("/mass_balance|/pack_energy|/wire_sizing/(0|[1-9][0-9]{0,8})"
-            + "|/endurance|/propulsion_match|/rail_budget|/launch_stall|/compass_clearance");
+            + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance");
 
     private final Review review;
     private final ReviewPlaces places;
@@ -101,7 +101,7 @@ final class Parts {
                 "pack-energy",
                 "/pack_energy",
                 6,
-                () -> PackEnergyEndpoint.judgement(review.pack(), places::ofPack, List.of()),
+                () -> PackEnergyEndpoint.judgement(task, review.pack(), places::ofPack, List.of()),
                 theme -> PackFigure.of(task, review.pack(), theme),
                 () -> PackWorkings.of(task, review.pack()));
     }
@@ -111,7 +111,7 @@ final class Parts {
                 "wire-sizing, " + run.task().run().name(),
                 "/wire_sizing/" + index,
                 5,
-                () -> WireSizingEndpoint.judgement(run.sizing(), places.ofRun(index), List.of()),
+                () -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), List.of()),
                 theme -> WireFigure.of(run.task(), run.sizing(), theme),
                 () -> WireWorkings.of(run.task(), run.sizing()));
     }
@@ -148,14 +148,14 @@ final class Parts {
                 () -> RailWorkings.of(task, budget));
     }
 
-    private Part launch(LaunchStallTask task) {
+    private Part launch(LaunchAndClimbTask task) {
         var result = review.launch().orElseThrow();
         return new Part(
-                "launch-stall",
-                "/launch_stall",
+                "launch-and-climb",
+                "/launch_and_climb",
                 7,
-                () -> LaunchStallEndpoint.judgement(result, places::ofLaunch, List.of()),
-                theme -> LaunchStallEndpoint.figure(task, result, theme),
+                () -> LaunchAndClimbEndpoint.judgement(task, result, places::ofLaunch, List.of()),
+                theme -> LaunchAndClimbEndpoint.figure(task, result, theme),
                 () -> LaunchWorkings.of(task, result));
     }
 

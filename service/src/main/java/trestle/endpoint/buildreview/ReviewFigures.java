@@ -23,7 +23,7 @@ public final class ReviewFigures {
                         mainWire(review.runs()).map(index -> "/wire_sizing/" + index),
                         Optional.of("/endurance"),
                         Optional.of("/propulsion_match"),
-                        Optional.of("/launch_stall"))
+                        Optional.of("/launch_and_climb"))
                 .flatMap(Optional::stream)
                 .flatMap(place -> Parts.at(place, parts).stream())
                 .map(part -> part.figure().apply(THEME))

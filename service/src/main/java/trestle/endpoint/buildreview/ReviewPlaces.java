@@ -36,24 +36,28 @@ public final class ReviewPlaces {
             entry(FlightPart.DRAG, "/airframe/drag"),
             entry(FlightPart.EFFICIENCY, "/propulsion"),
             entry(FlightPart.ENERGY, "/packs"),
-            entry(FlightPart.CONDITIONS, "/mission/conditions"),
-            entry(FlightPart.HEADWIND, "/mission/headwind_m_per_s"),
-            entry(FlightPart.RESERVE, "/mission/reserve_percent"),
-            entry(FlightPart.AIRSPEED, "/mission/airspeed_m_per_s"),
-            entry(FlightPart.LEG, "/mission/legs/{}"),
-            entry(FlightPart.BATTERY, "/packs")));
+            entry(FlightPart.CONDITIONS, "/flight/conditions"),
+            entry(FlightPart.HEADWIND, "/flight/headwind_m_per_s"),
+            entry(FlightPart.RESERVE, "/flight/reserve_percent"),
+            entry(FlightPart.AIRSPEED, "/flight/airspeed_m_per_s"),
+            entry(FlightPart.LEG, "/flight/legs/{}"),
+            entry(FlightPart.WING_AREA, "/airframe/wing"),
+            entry(FlightPart.WING_SPAN, "/airframe/wing"),
+            entry(FlightPart.PACK, "/packs"),
+            entry(FlightPart.MAX_TAKEOFF_MASS, "/airframe/limits/max_takeoff_mass_g"),
+            entry(FlightPart.PACK_MASS, "/packs")));
 
     private static final Pointers REVIEW = new Pointers(Map.ofEntries(
-            entry(ReviewPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s"),
+            entry(ReviewPart.CRUISE_AIRSPEED, "/flight/airspeed_m_per_s"),
             entry(ReviewPart.FULL_THROTTLE, "/propulsion"),
             entry(ReviewPart.RUN, "/wiring/{}"),
             entry(ReviewPart.RUN_ARM, "/wiring/{}/arm_mm"),
-            entry(ReviewPart.PACK_TEMPERATURE, "/mission/pack_temperature_c"),
+            entry(ReviewPart.PACK_TEMPERATURE, "/flight/pack_temperature_c"),
             entry(ReviewPart.CELL_RATING, "/packs"),
             entry(ReviewPart.WIRING, "/wiring"),
             entry(ReviewPart.RAILS, "/rails"),
             entry(ReviewPart.COMPASS, "/compass"),
-            entry(ReviewPart.LAUNCH, "/mission/launch"),
+            entry(ReviewPart.LAUNCH, "/flight/launch"),
             entry(ReviewPart.DRIVE_PLACES, "/propulsion/places")));
 
     private static final Pointers DRIVE = new Pointers(drive());
@@ -67,11 +71,16 @@ public final class ReviewPlaces {
             entry(LaunchPart.MAX_LIFT_COEFFICIENT, "/airframe/max_lift_coefficient"),
             entry(LaunchPart.DRAG, "/airframe/drag"),
             entry(LaunchPart.THRUST, "/propulsion"),
-            entry(LaunchPart.CONDITIONS, "/mission/conditions"),
-            entry(LaunchPart.HEADWIND, "/mission/headwind_m_per_s"),
-            entry(LaunchPart.LAUNCH, "/mission/launch"),
-            entry(LaunchPart.RELEASE_SPEED, "/mission/launch"),
-            entry(LaunchPart.TURN, "/mission/launch")));
+            entry(LaunchPart.CONDITIONS, "/flight/conditions"),
+            entry(LaunchPart.WING_AREA, "/airframe/wing"),
+            entry(LaunchPart.WING_SPAN, "/airframe/wing"),
+            entry(LaunchPart.WIND, "/flight/launch/wind"),
+            entry(LaunchPart.MAX_LOAD_FACTOR, "/flight/launch/max_load_factor"),
+            entry(LaunchPart.MAX_HOOK_FORCE, "/flight/launch/max_hook_force_n"),
+            entry(LaunchPart.NEVER_EXCEED, "/airframe"),
+            entry(LaunchPart.LAUNCH, "/flight/launch"),
+            entry(LaunchPart.RELEASE_SPEED, "/flight/launch"),
+            entry(LaunchPart.TURN, "/flight/launch")));
 
     private final Aircraft aircraft;
 
@@ -127,29 +136,34 @@ public final class ReviewPlaces {
         places.put(PropulsionPart.SUPPLY_MAX_CURRENT, "/packs");
         places.put(PropulsionPart.SUPPLY_CUTOFF, "/cutoff");
         places.put(PropulsionPart.CRUISE_THRUST, "/airframe/drag");
-        places.put(PropulsionPart.CRUISE_AIRSPEED, "/mission/airspeed_m_per_s");
-        places.put(PropulsionPart.AIRSPEED, "/mission/airspeed_m_per_s");
+        places.put(PropulsionPart.CRUISE_AIRSPEED, "/flight/airspeed_m_per_s");
+        places.put(PropulsionPart.AIRSPEED, "/flight/airspeed_m_per_s");
+        places.put(PropulsionPart.TAKEOFF_MASS, "/items");
+        places.put(PropulsionPart.WING_AREA, "/airframe");
+        places.put(PropulsionPart.MAX_LIFT, "/airframe/max_lift_coefficient");
+        places.put(PropulsionPart.FULL_THROTTLE_DURATION, "/propulsion/full_throttle_duration_s");
         return places;
     }
 
-    /** A run's air is that of the mission. */
+    /** A run's air is that of the flight. */
     Function<Subject, String> ofRun(int index) {
         Pointers run = WireSizingEndpoint.pointers("/wiring/" + index);
         Pointers air = new Pointers(Map.of(
-                WiringPart.AMBIENT, "/mission/conditions/temperature_c",
-                WiringPart.ALTITUDE, "/mission/conditions/altitude_m",
-                WiringPart.FLIGHT, "/mission"));
+                WiringPart.AMBIENT, "/flight/conditions/temperature_c",
+                WiringPart.ALTITUDE, "/flight/conditions/altitude_m",
+                WiringPart.FLIGHT, "/flight"));
         return subject -> air.templates().containsKey(subject.part()) ? air.to(subject) : run.to(subject);
     }
 
     private static Map<Enum<?>, String> packs() {
         Map<Enum<?>, String> places = new HashMap<>(PackReading.pointers("/packs", ""));
         places.put(PackPart.PACK, "/packs");
-        places.put(PackPart.LOAD, "/mission");
-        places.put(PackPart.PROFILE, "/mission");
-        places.put(PackPart.AMBIENT, "/mission/conditions/temperature_c");
+        places.put(PackPart.LOAD, "/flight");
+        places.put(PackPart.COVERING, "/covering");
+        places.put(PackPart.PROFILE, "/flight");
+        places.put(PackPart.AMBIENT, "/flight/conditions/temperature_c");
         places.put(PackPart.LEAD_RESISTANCE, "/wiring");
-        places.put(PackPart.RESERVE, "/mission/reserve_percent");
+        places.put(PackPart.RESERVE, "/flight/reserve_percent");
         return places;
     }
 }

@@ -15,20 +15,21 @@ import trestle.api.model.ApiFitting;
 import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
-import trestle.api.model.ApiLaunchStallRequest;
-import trestle.api.model.ApiMission;
-import trestle.api.model.ApiPackInsulation;
+import trestle.api.model.ApiLaunchAndClimbRequest;
+import trestle.api.model.ApiPackCovering;
 import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
+import trestle.api.model.ApiPlannedFlight;
 import trestle.api.model.ApiRunCurrent;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
+import trestle.endpoint.launch.FlightWind;
 import trestle.endpoint.launch.LaunchReading;
 import trestle.endpoint.massbalance.AirframeReading;
 import trestle.endpoint.massbalance.BalanceReading;
@@ -36,7 +37,9 @@ import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
+import trestle.flight.Leg;
 import trestle.launch.Launch;
+import trestle.launch.LaunchWind;
 import trestle.launch.Turn;
 import trestle.magnetics.CompassTask;
 import trestle.massbalance.Item;
@@ -49,7 +52,7 @@ import trestle.review.Fitting;
 import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
-import trestle.review.Mission;
+import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
 import trestle.units.Angle;
 import trestle.units.Length;
@@ -88,17 +91,17 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Propulsion> propulsion = propulsion();
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
-        Mission mission = mission();
+        PlannedFlight flight = flight();
         List<Item> packItems = packItems(parts, pack);
         double systemsPowerW = systemsPowerW();
-        Insulation insulation = insulation();
+        Covering covering = covering();
         Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
                 packs(packItems, pack.orElseThrow()),
                 cutoff.orElseThrow(),
-                insulation,
+                covering,
                 AirframeReading.wing(airframe.wing()),
                 tail,
                 limits,
@@ -110,7 +113,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
-                mission,
+                flight,
                 notFitted);
     }
 
@@ -142,7 +145,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return leads.map(all -> {
             CompassTask field = CompassReading.task(
                     List.of(), compass.earthField(), compass.allowedHeadingErrorDeg(), "/compass", reading);
-            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad(), field.allowedBasis());
         });
     }
 
@@ -162,16 +165,17 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 Length.mFromMm(run.distanceMm())));
     }
 
-    private Optional<LaunchPlan> launch() {
-        ApiLaunch launch = request.mission().launch();
+    private Optional<LaunchPlan> launch(FlightWind flight) {
+        ApiLaunch launch = request.flight().launch();
         if (launch == null) {
             return Optional.empty();
         }
-        LaunchReading launching = new LaunchReading(launch, "/mission/launch", reading);
+        LaunchReading launching = new LaunchReading(launch, "/flight/launch", reading);
         Optional<Launch> read = launching.read();
         double motorDelayS = launching.motorDelayS();
-        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchStallRequest.BANK_DEG.fallback()));
-        return read.map(it -> new LaunchPlan(it, motorDelayS, turn));
+        Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
+        Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
     }
 
     private Set<Fitting> notFitted() {
@@ -208,6 +212,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return request.packs().stream()
                 .map(pack -> ApiPackSegment.builder()
                         .name(pack.name())
+                        .massG(pack.massG())
                         .series(pack.series())
                         .parallel(pack.parallel())
                         .cell(pack.cell())
@@ -221,10 +226,9 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
     }
 
-    private Insulation insulation() {
-        return Insulation.valueOf(
-                reading.orDefault(request.insulation(), ApiPackInsulation.WRAPPED, "/insulation", NOT_GIVEN)
-                        .name());
+    private Covering covering() {
+        return Covering.valueOf(reading.orDefault(request.covering(), ApiPackCovering.WRAPPED, "/covering", NOT_GIVEN)
+                .name());
     }
 
     private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {
@@ -286,6 +290,12 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             reading.fault(ApiInstalledRun.CURRENT_A.at(at), "missing", "a run of given_current needs it");
             return Optional.empty();
         }
+        if (run.supplyVoltageV() == null) {
+            reading.assume(
+                    ApiInstalledRun.SUPPLY_VOLTAGE_V.at(at),
+                    "the nominal voltage of the pack",
+                    "the document gives none; the drop is held against it");
+        }
         return WireReading.laid(run, run.name(), !pack, at, reading)
                 .map(laid -> new InstalledRun(
                         laid.plan(),
@@ -309,7 +319,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private void packStands(double airK) {
         if (airK < Surroundings.COLDEST_K || airK > Surroundings.HOTTEST_K) {
             reading.fault(
-                    "/mission/conditions/temperature_c",
+                    "/flight/conditions/temperature_c",
                     "outside_model",
                     String.format(
                             Locale.ROOT,
@@ -320,19 +330,22 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         }
     }
 
-    private Mission mission() {
-        ApiMission mission = request.mission();
-        double headwindMPerS = Reading.or(mission.headwindMPerS(), ApiMission.HEADWIND_M_PER_S);
-        Double packC = mission.packTemperatureC();
-        Conditions conditions = FlightReading.conditions(mission.conditions(), "/mission/conditions", reading);
+    private PlannedFlight flight() {
+        ApiPlannedFlight flight = request.flight();
+        double headwindMPerS = Reading.or(flight.headwindMPerS(), ApiPlannedFlight.HEADWIND_M_PER_S);
+        Double packC = flight.packTemperatureC();
+        Conditions conditions = FlightReading.conditions(flight.conditions(), "/flight/conditions", reading);
         packStands(conditions.air().temperatureK());
-        return new Mission(
+        double reserve = FlightReading.reserveFraction(flight.reservePercent(), "/flight", reading);
+        List<Leg> legs =
+                FlightReading.legs(flight.legs(), flight.airspeedMPerS(), headwindMPerS, "/flight/legs", reading);
+        return new PlannedFlight(
                 conditions,
                 packC == null ? OptionalDouble.empty() : OptionalDouble.of(Temperature.kFromC(packC)),
                 headwindMPerS,
-                FlightReading.reserveFraction(mission.reservePercent(), "/mission", reading),
-                Reading.optional(mission.airspeedMPerS()),
-                FlightReading.legs(mission.legs(), mission.airspeedMPerS(), headwindMPerS, "/mission/legs", reading),
-                launch());
+                reserve,
+                Reading.optional(flight.airspeedMPerS()),
+                legs,
+                launch(FlightWind.of(headwindMPerS, legs)));
     }
 }

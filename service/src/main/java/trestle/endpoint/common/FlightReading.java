@@ -10,6 +10,7 @@ import trestle.api.model.ApiDragPolar;
 import trestle.api.model.ApiEnduranceRequest;
 import trestle.api.model.ApiFlightLeg;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
@@ -25,7 +26,16 @@ import trestle.units.Time;
 
 /** Reads the day and the flight, which several requests share. */
 public final class FlightReading {
+    /** No wing is outside: a span or an area in another unit. */
+    private static final double LOWEST_ASPECT_RATIO = 0.2;
+
+    private static final double HIGHEST_ASPECT_RATIO = 100;
+
     private FlightReading() {}
+
+    private static double square(double number) {
+        return number * number;
+    }
 
     /**
      * The aircraft in level flight.
@@ -39,6 +49,20 @@ public final class FlightReading {
      */
     public static Airframe airframe(
             double massKg, double wingAreaDm2, double wingSpanMm, Double maxLiftCoefficient, Reading reading) {
+        double aspectRatio = square(Length.mFromMm(wingSpanMm)) / Area.m2FromDm2(wingAreaDm2);
+        if (aspectRatio < LOWEST_ASPECT_RATIO || aspectRatio > HIGHEST_ASPECT_RATIO) {
+            reading.fault(
+                    ApiEnduranceRequest.WING_SPAN_MM.at(""),
+                    "contradiction",
+                    String.format(
+                            Locale.ROOT,
+                            "%s on %s makes an aspect ratio of %.3g; wings have %.1f to %.0f",
+                            FieldUnit.withUnit(wingSpanMm, "_mm"),
+                            FieldUnit.withUnit(wingAreaDm2, "_dm2"),
+                            aspectRatio,
+                            LOWEST_ASPECT_RATIO,
+                            HIGHEST_ASPECT_RATIO));
+        }
         return new Airframe(
                 massKg,
                 Area.m2FromDm2(wingAreaDm2),

@@ -28,6 +28,7 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceWorkings;
 import trestle.flight.FlightPart;
 import trestle.propulsion.PropulsionMatch;
+import trestle.propulsion.PropulsionPart;
 
 /** The door of {@code /v1/endurance}: reads the request once, writes the answer once. */
 public final class EnduranceEndpoint
@@ -39,13 +40,18 @@ public final class EnduranceEndpoint
             "U.S. Standard Atmosphere 1976");
 
     private static final List<String> CAUTIONS = List.of(
-            "Times and distances are estimates for steady flight; land with a reserve and"
-                    + " check the first flights against them.",
-            "Flight over people, out of sight or high up is governed by local rules, which" + " come first.");
+            "Times and distances are estimates for steady flight: plan to land with the reserve, never on the cutoff, and"
+                    + " check them against the first flights.",
+            "Airspace, height, distance and flight over people are governed by local rules, which come first: keep the"
+                    + " aircraft in sight, or an observer who does.");
 
     private static final Map<FlightPart, String> PLACES = Map.ofEntries(
             entry(FlightPart.AIRCRAFT, ""),
             entry(FlightPart.TAKEOFF_MASS, ApiEnduranceRequest.TAKEOFF_MASS_G.at("")),
+            entry(FlightPart.WING_AREA, ApiEnduranceRequest.WING_AREA_DM2.at("")),
+            entry(FlightPart.WING_SPAN, ApiEnduranceRequest.WING_SPAN_MM.at("")),
+            entry(FlightPart.PACK, ApiEnduranceRequest.PACK.at("")),
+            entry(FlightPart.MAX_TAKEOFF_MASS, ApiEnduranceRequest.MAX_TAKEOFF_MASS_G.at("")),
             entry(FlightPart.MAX_LIFT_COEFFICIENT, ApiEnduranceRequest.MAX_LIFT_COEFFICIENT.at("")),
             entry(FlightPart.DRAG, ApiEnduranceRequest.DRAG.at("")),
             entry(FlightPart.POWER_CURVE, ApiEnduranceRequest.POWER_CURVE.at("")),
@@ -55,7 +61,7 @@ public final class EnduranceEndpoint
             entry(FlightPart.RESERVE, ApiEnduranceRequest.RESERVE_PERCENT.at("")),
             entry(FlightPart.AIRSPEED, ApiEnduranceRequest.AIRSPEED_M_PER_S.at("")),
             entry(FlightPart.LEG, ApiEnduranceRequest.LEGS.at("") + "/{}"),
-            entry(FlightPart.BATTERY, ApiEnduranceRequest.BATTERY_MASS_G.at("")));
+            entry(FlightPart.PACK_MASS, ApiEnduranceRequest.PACK_MASS_G.at("")));
 
     @Override
     public String name() {
@@ -122,6 +128,11 @@ public final class EnduranceEndpoint
         String supply = described ? pack : ApiEnduranceRequest.SUPPLY_VOLTAGE_V.at("");
         Map<Enum<?>, String> places = new HashMap<>(DriveReading.pointers(propulsion, supply));
         places.putAll(PLACES);
+        places.put(PropulsionPart.CRUISE_THRUST, ApiEnduranceRequest.DRAG.at(""));
+        places.put(PropulsionPart.CRUISE_AIRSPEED, ApiEnduranceRequest.AIRSPEED_M_PER_S.at(""));
+        places.put(PropulsionPart.TAKEOFF_MASS, ApiEnduranceRequest.TAKEOFF_MASS_G.at(""));
+        places.put(PropulsionPart.WING_AREA, ApiEnduranceRequest.WING_AREA_DM2.at(""));
+        places.put(PropulsionPart.MAX_LIFT, ApiEnduranceRequest.MAX_LIFT_COEFFICIENT.at(""));
         places.put(FlightPart.ENERGY, described ? pack : ApiEnduranceRequest.USABLE_ENERGY_WH.at(""));
         places.put(
                 FlightPart.EFFICIENCY,

@@ -15,7 +15,7 @@ import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.flight.Airframe;
-import trestle.flight.Battery;
+import trestle.flight.CarriedPack;
 import trestle.flight.EnduranceTask;
 import trestle.flight.EnergyStore;
 import trestle.flight.FixedEnergy;
@@ -64,7 +64,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             double reserve = FlightReading.reserveFraction(request.reservePercent(), "", reading);
             List<Leg> legs = FlightReading.legs(
                     request.legs(), request.airspeedMPerS(), headwindMPerS, ApiEnduranceRequest.LEGS.at(""), reading);
-            Optional<Battery> battery = battery(pack, airframe);
+            Optional<CarriedPack> carried = carried(pack, airframe);
             reading.refuseContradictions();
             EnduranceTask task = new EnduranceTask(
                     airframe,
@@ -75,7 +75,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                     reserve,
                     Reading.optional(request.airspeedMPerS()),
                     legs,
-                    battery);
+                    carried);
             return new EnduranceReading(task, drive);
         }
 
@@ -92,7 +92,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             Cutoff cutoff = PackReading.cutoff(
                     request.pack().cutoff(), pack.seriesCount(), pack.fullVoltageV(), ApiPack.CUTOFF.at(PACK), reading);
             Surroundings surroundings = PackReading.surroundings(
-                    request.pack().ambientC(), request.pack().insulation(), PACK, reading);
+                    request.pack().ambientC(), request.pack().covering(), PACK, reading);
             return new PackStore(pack, cutoff, surroundings);
         }
 
@@ -123,16 +123,15 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                     : Optional.empty();
         }
 
-        private Optional<Battery> battery(Optional<Pack> pack, Airframe airframe) {
-            Optional<Double> massKg = Optional.ofNullable(request.batteryMassG())
-                    .map(Mass::kgFromG)
-                    .or(() -> pack.map(Pack::massKg));
+        private Optional<CarriedPack> carried(Optional<Pack> pack, Airframe airframe) {
+            Optional<Double> massKg =
+                    Optional.ofNullable(request.packMassG()).map(Mass::kgFromG).or(() -> pack.map(Pack::massKg));
             if (massKg.isEmpty()) {
                 return Optional.empty();
             }
             if (massKg.get() >= airframe.massKg()) {
                 reading.fault(
-                        request.batteryMassG() == null ? PACK : ApiEnduranceRequest.BATTERY_MASS_G.at(""),
+                        request.packMassG() == null ? PACK : ApiEnduranceRequest.PACK_MASS_G.at(""),
                         "contradiction",
                         "a pack of "
                                 + Math.round(Mass.gFromKg(massKg.get()))
@@ -141,7 +140,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                 return Optional.empty();
             }
             Double limitG = request.maxTakeoffMassG();
-            return Optional.of(new Battery(
+            return Optional.of(new CarriedPack(
                     massKg.get(), limitG == null ? OptionalDouble.empty() : OptionalDouble.of(Mass.kgFromG(limitG))));
         }
     }

@@ -14,6 +14,7 @@ import trestle.flight.EnergyBudget;
 import trestle.flight.Leg;
 import trestle.flight.LegResult;
 import trestle.flight.LegStatus;
+import trestle.flight.PackOptimum;
 import trestle.flight.SpeedPoint;
 import trestle.units.Energy;
 import trestle.units.Length;
@@ -35,12 +36,14 @@ public final class EnduranceWriting {
                 .bestRange(result.bestRange().map(EnduranceWriting::point).orElse(null))
                 .atAirspeed(result.atAirspeed().map(EnduranceWriting::point).orElse(null))
                 .radiusOfActionKm(Writing.in(result.radiusOfActionM(), Length::kmFromM))
-                .energy(energy(result.energy()))
+                .energy(energy(result))
                 .curve(result.curve().stream().map(EnduranceWriting::point).toList())
-                .batteryMassForLongestEnduranceG(result.batteryOptimum()
-                        .map(optimum -> Mass.gFromKg(optimum.batteryMassKg()))
+                .packMassForLongestEnduranceG(result.packOptimum()
+                        .map(optimum -> Mass.gFromKg(optimum.packMassKg()))
                         .orElse(null))
-                .longestEnduranceH(result.batteryOptimum()
+                .stallSpeedWithThatPackMPerS(
+                        result.packOptimum().map(PackOptimum::stallSpeedMPerS).orElse(null))
+                .longestEnduranceH(result.packOptimum()
                         .map(optimum -> Time.hFromS(optimum.enduranceS()))
                         .orElse(null))
                 .build();
@@ -69,13 +72,15 @@ public final class EnduranceWriting {
                 .build();
     }
 
-    private static ApiEnergyUse energy(EnergyBudget budget) {
+    private static ApiEnergyUse energy(EnduranceResult result) {
+        EnergyBudget budget = result.energy();
         boolean legs = !budget.legs().isEmpty();
         return ApiEnergyUse.builder()
                 .availableWh(Energy.whFromJ(budget.availableJ()))
                 .reserveWh(Energy.whFromJ(budget.reserveJ()))
                 .legsWh(legs ? Energy.whFromJ(budget.plannedJ()) : null)
                 .remainingWh(legs ? Energy.whFromJ(budget.availableJ() - budget.reserveJ() - budget.plannedJ()) : null)
+                .lowestVoltageV(Writing.boxed(result.lowestVoltageV()))
                 .legs(budget.legs().stream().map(EnduranceWriting::leg).toList())
                 .build();
     }

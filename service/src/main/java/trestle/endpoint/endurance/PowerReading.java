@@ -103,8 +103,8 @@ public record PowerReading(ApiEnduranceRequest request, Reading reading) {
         }
         return Optional.of(new CalibratedPower(
                 calibration.systemsPowerW(),
-                calibration.k3(),
-                calibration.k1(),
+                calibration.parasitePowerCoefficient(),
+                calibration.inducedPowerCoefficient(),
                 Mass.kgFromG(calibration.massG()),
                 AirspeedRange.ALL,
                 climbEfficiency()));

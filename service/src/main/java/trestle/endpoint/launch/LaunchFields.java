@@ -6,62 +6,55 @@ import static trestle.api.model.ApiLaunchKind.DOLLY;
 import static trestle.api.model.ApiLaunchKind.HAND;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import trestle.api.Field;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchKind;
 import trestle.endpoint.Reading;
 
-/** Which fields a launch needs and which it takes, by its kind; height is for all of them. */
+/** Which fields a launch needs and which it takes, by its kind; height, wind and load factor are for all of them. */
 public final class LaunchFields {
-    private static final List<Field> FIELDS = List.of(
-            needed("release_speed_m_per_s", ApiLaunch::releaseSpeedMPerS, HAND, CATAPULT),
-            usual("angle_deg", ApiLaunch::angleDeg, ApiLaunch.ANGLE_DEG.fallback(), HAND, BUNGEE, CATAPULT),
-            usual("motor_delay_s", ApiLaunch::motorDelayS, ApiLaunch.MOTOR_DELAY_S.fallback(), HAND, BUNGEE, CATAPULT),
-            taken("lift_off_airspeed_m_per_s", ApiLaunch::liftOffAirspeedMPerS, DOLLY),
-            usual("rolling_resistance", ApiLaunch::rollingResistance, ApiLaunch.ROLLING_RESISTANCE.fallback(), DOLLY),
-            usual(
-                    "roll_lift_coefficient",
-                    ApiLaunch::rollLiftCoefficient,
-                    ApiLaunch.ROLL_LIFT_COEFFICIENT.fallback(),
-                    DOLLY),
-            usual("dolly_mass_g", ApiLaunch::dollyMassG, ApiLaunch.DOLLY_MASS_G.fallback(), DOLLY),
-            needed("stiffness_n_per_m", ApiLaunch::stiffnessNPerM, BUNGEE),
-            needed("stretch_m", ApiLaunch::stretchM, BUNGEE),
-            usual("cord_mass_g", ApiLaunch::cordMassG, ApiLaunch.CORD_MASS_G.fallback(), BUNGEE),
-            usual(
-                    "energy_return_percent",
-                    ApiLaunch::energyReturnPercent,
-                    ApiLaunch.ENERGY_RETURN_PERCENT.fallback(),
-                    BUNGEE),
-            usual("sliding_friction", ApiLaunch::slidingFriction, ApiLaunch.SLIDING_FRICTION.fallback(), BUNGEE),
-            needed("rail_length_m", ApiLaunch::railLengthM, CATAPULT));
+    private static final List<Use<?>> USES = List.of(
+            needed(ApiLaunch.RELEASE_SPEED_M_PER_S, ApiLaunch::releaseSpeedMPerS, HAND, CATAPULT),
+            taken(ApiLaunch.ANGLE_DEG, ApiLaunch::angleDeg, HAND, BUNGEE, CATAPULT),
+            taken(ApiLaunch.MOTOR_DELAY_S, ApiLaunch::motorDelayS, HAND, BUNGEE, CATAPULT),
+            taken(ApiLaunch.LIFT_OFF_AIRSPEED_M_PER_S, ApiLaunch::liftOffAirspeedMPerS, DOLLY),
+            taken(ApiLaunch.ROLLING_RESISTANCE, ApiLaunch::rollingResistance, DOLLY),
+            taken(ApiLaunch.ROLL_LIFT_COEFFICIENT, ApiLaunch::rollLiftCoefficient, DOLLY),
+            taken(ApiLaunch.DOLLY_MASS_G, ApiLaunch::dollyMassG, DOLLY),
+            needed(ApiLaunch.STIFFNESS_N_PER_M, ApiLaunch::stiffnessNPerM, BUNGEE),
+            needed(ApiLaunch.STRETCH_M, ApiLaunch::stretchM, BUNGEE),
+            taken(ApiLaunch.CORD_MASS_G, ApiLaunch::cordMassG, BUNGEE),
+            taken(ApiLaunch.ENERGY_RETURN_PERCENT, ApiLaunch::energyReturnPercent, BUNGEE),
+            taken(ApiLaunch.SLIDING_FRICTION, ApiLaunch::slidingFriction, BUNGEE),
+            needed(ApiLaunch.RAIL_LENGTH_M, ApiLaunch::railLengthM, CATAPULT),
+            taken(ApiLaunch.MAX_HOOK_FORCE_N, ApiLaunch::maxHookForceN, BUNGEE, CATAPULT));
 
     private LaunchFields() {}
 
-    private record Field(
-            String name,
-            Function<ApiLaunch, Object> value,
-            Optional<Object> usual,
-            Set<ApiLaunchKind> kinds,
-            boolean needed) {
+    private record Use<T>(Field<T> field, Function<ApiLaunch, T> value, Set<ApiLaunchKind> kinds, boolean needed) {
         /** Whether it was given; generated clients send every default, which asks for nothing. */
         private boolean given(Object sent) {
-            return sent != null && !usual.equals(Optional.of(sent));
+            return sent != null && !sent.equals(field.fallback());
+        }
+
+        private boolean fits(ApiLaunch launch, String at, Reading reading) {
+            String what = "a " + launch.kind() + " launch";
+            Object sent = value.apply(launch);
+            if (!kinds.contains(launch.kind())) {
+                return reading.takesNo(what, at, field.name(), given(sent) ? sent : null);
+            }
+            return !needed || reading.needs(what, at, field.name(), sent);
         }
     }
 
-    private static Field needed(String name, Function<ApiLaunch, Object> value, ApiLaunchKind... kinds) {
-        return new Field(name, value, Optional.empty(), Set.of(kinds), true);
+    private static <T> Use<T> needed(Field<T> field, Function<ApiLaunch, T> value, ApiLaunchKind... kinds) {
+        return new Use<>(field, value, Set.of(kinds), true);
     }
 
-    private static Field taken(String name, Function<ApiLaunch, Object> value, ApiLaunchKind... kinds) {
-        return new Field(name, value, Optional.empty(), Set.of(kinds), false);
-    }
-
-    private static Field usual(String name, Function<ApiLaunch, Object> value, Object usual, ApiLaunchKind... kinds) {
-        return new Field(name, value, Optional.of(usual), Set.of(kinds), false);
+    private static <T> Use<T> taken(Field<T> field, Function<ApiLaunch, T> value, ApiLaunchKind... kinds) {
+        return new Use<>(field, value, Set.of(kinds), false);
     }
 
     /**
@@ -73,15 +66,9 @@ public final class LaunchFields {
      * @return whether the fields fit the kind
      */
     static boolean fit(ApiLaunch launch, String at, Reading reading) {
-        String what = "a " + launch.kind() + " launch";
         boolean fit = true;
-        for (Field field : FIELDS) {
-            Object value = field.value().apply(launch);
-            if (!field.kinds().contains(launch.kind())) {
-                fit &= reading.takesNo(what, at, field.name(), field.given(value) ? value : null);
-            } else if (field.needed()) {
-                fit &= reading.needs(what, at, field.name(), value);
-            }
+        for (Use<?> use : USES) {
+            fit &= use.fits(launch, at, reading);
         }
         return fit;
     }

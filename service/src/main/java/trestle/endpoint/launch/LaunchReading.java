@@ -3,15 +3,20 @@ package trestle.endpoint.launch;
 import java.util.Optional;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchKind;
+import trestle.api.model.ApiLaunchWind;
+import trestle.api.model.ApiTerrain;
 import trestle.endpoint.Reading;
 import trestle.launch.Launch;
+import trestle.launch.LaunchLimits;
+import trestle.launch.LaunchWind;
 import trestle.launch.LiftOff;
+import trestle.launch.Terrain;
 import trestle.units.Angle;
 import trestle.units.Mass;
 import trestle.units.Share;
 
 /**
- * Reads how an aircraft gets away: which fields a launch takes depends on its kind.
+ * Reads how an aircraft is launched: which fields a launch takes depends on its kind.
  *
  * @param launch of the request
  * @param at JSON Pointer of the launch
@@ -53,6 +58,75 @@ public record LaunchReading(ApiLaunch launch, String at, Reading reading) {
         return launch.kind() == ApiLaunchKind.DOLLY
                 ? 0
                 : reading.orDefault(launch.motorDelayS(), ApiLaunch.MOTOR_DELAY_S, at, USUAL);
+    }
+
+    /**
+     * What aircraft and hook are good for.
+     *
+     * @param neverExceedMPerS airspeed never to exceed, m/s, or null
+     * @return the limits
+     */
+    public LaunchLimits limits(Double neverExceedMPerS) {
+        return new LaunchLimits(
+                Reading.optional(launch.maxLoadFactor()),
+                Reading.optional(launch.maxHookForceN()),
+                Reading.optional(neverExceedMPerS));
+    }
+
+    /**
+     * The wind of the launch, still air where none is given.
+     *
+     * @param flight the flight's headwind, where there is a flight to take it from
+     * @return the wind; empty where a contradiction was noted
+     */
+    public Optional<LaunchWind> wind(Optional<FlightWind> flight) {
+        ApiLaunchWind wind = launch.wind();
+        String place = ApiLaunch.WIND.at(at);
+        if (wind == null) {
+            reading.assume(place, "still air", NOT_GIVEN);
+            return Optional.of(LaunchWind.STILL);
+        }
+        boolean fromFlight = Reading.or(wind.fromFlight(), ApiLaunchWind.FROM_FLIGHT);
+        return fromFlight ? fromFlight(wind, place, flight) : measured(wind, place);
+    }
+
+    private Optional<LaunchWind> measured(ApiLaunchWind wind, String place) {
+        if (!reading.needs("a wind that is not the flight's", place, "speed_m_per_s", wind.speedMPerS())) {
+            return Optional.empty();
+        }
+        double heightM = reading.orDefault(wind.heightM(), ApiLaunchWind.HEIGHT_M, place, USUAL);
+        return Optional.of(wind(wind, place, wind.speedMPerS(), heightM, false));
+    }
+
+    private Optional<LaunchWind> fromFlight(ApiLaunchWind wind, String place, Optional<FlightWind> flight) {
+        if (flight.isEmpty()) {
+            reading.fault(
+                    ApiLaunchWind.FROM_FLIGHT.at(place),
+                    "contradiction",
+                    "there is no flight here to take the wind from: give speed_m_per_s");
+            return Optional.empty();
+        }
+        if (!reading.takesNo("a wind from the flight", place, "speed_m_per_s", wind.speedMPerS())) {
+            return Optional.empty();
+        }
+        double heightM = reading.orDefault(
+                wind.heightM(),
+                flight.get().heightM(),
+                ApiLaunchWind.HEIGHT_M.at(place),
+                "the height of the flight's first leg, or 100 m");
+        return Optional.of(wind(wind, place, flight.get().headwindMPerS(), heightM, true));
+    }
+
+    private LaunchWind wind(ApiLaunchWind wind, String place, double speedMPerS, double heightM, boolean fromFlight) {
+        Terrain terrain = Terrain.valueOf(
+                reading.orDefault(wind.terrain(), ApiTerrain.OPEN, ApiLaunchWind.TERRAIN.at(place), NOT_GIVEN)
+                        .name());
+        return new LaunchWind(
+                speedMPerS,
+                heightM,
+                terrain,
+                Reading.optional(wind.gustSpreadPercent(), Share::fractionFromPercent),
+                fromFlight);
     }
 
     private Launch dolly() {

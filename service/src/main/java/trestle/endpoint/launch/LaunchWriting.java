@@ -1,16 +1,18 @@
 package trestle.endpoint.launch;
 
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiLaunchOutcome;
 import trestle.api.model.ApiLaunchResult;
-import trestle.api.model.ApiLaunchStallAnswer;
+import trestle.api.model.ApiNeededLaunch;
 import trestle.api.model.ApiSteadyClimb;
 import trestle.api.model.ApiSteadyGlide;
 import trestle.endpoint.Writing;
 import trestle.launch.Climb;
 import trestle.launch.Glide;
+import trestle.launch.LaunchAndClimbResult;
 import trestle.launch.LaunchFlight;
-import trestle.launch.LaunchStallResult;
+import trestle.launch.Needed;
 import trestle.units.Angle;
 import trestle.units.Share;
 
@@ -18,12 +20,12 @@ import trestle.units.Share;
 public final class LaunchWriting {
     private LaunchWriting() {}
 
-    public static ApiLaunchStallAnswer write(LaunchStallResult result, ApiJudgement judgement) {
-        return ApiLaunchStallAnswer.builder()
+    public static ApiLaunchAndClimbAnswer write(LaunchAndClimbResult result, ApiJudgement judgement) {
+        return ApiLaunchAndClimbAnswer.builder()
                 .judgement(judgement)
                 .stallSpeedMPerS(result.stallSpeedMPerS())
                 .stallSpeedBankedMPerS(result.stallSpeedTurningMPerS())
-                .safeClimbSpeedMPerS(result.safeClimbSpeedMPerS())
+                .climbSpeedMPerS(result.climbSpeedMPerS())
                 .launch(launch(result.launch()))
                 .climb(climb(result.climb()))
                 .glide(glide(result.glide()))
@@ -40,12 +42,28 @@ public final class LaunchWriting {
         return ApiLaunchResult.builder()
                 .outcome(ApiLaunchOutcome.valueOf(launch.outcome().name()))
                 .releaseAirspeedMPerS(launch.releaseAirspeedMPerS())
+                .releaseAirspeedInLullMPerS(launch.releaseAirspeedInLullMPerS())
+                .launchWindMPerS(launch.meanWindMPerS())
+                .launchLullMPerS(launch.lullMPerS())
                 .marginPercent(Share.percentFromFraction(launch.marginFraction()))
                 .heightLostM(launch.heightLostM())
-                .timeToSafeSpeedS(Writing.boxed(launch.timeToSafeSpeedS()))
+                .timeToClimbSpeedS(Writing.boxed(launch.timeToClimbSpeedS()))
                 .groundRunM(Writing.boxed(launch.groundRunM()))
                 .runTimeS(run ? launch.runTimeS() : null)
                 .meanAccelerationMPerS2(Writing.boxed(launch.meanAccelerationMPerS2()))
+                .meanLoadFactor(launch.loads().meanLoadFactor())
+                .peakLoadFactor(launch.loads().peakLoadFactor())
+                .hookForceN(Writing.boxed(launch.loads().hookForceN()))
+                .cordEnergyJ(Writing.boxed(launch.loads().cordEnergyJ()))
+                .needed(needed(launch.needed()))
+                .build();
+    }
+
+    private static ApiNeededLaunch needed(Needed needed) {
+        return ApiNeededLaunch.builder()
+                .releaseSpeedMPerS(Writing.boxed(needed.releaseSpeedMPerS()))
+                .stretchM(Writing.boxed(needed.stretchM()))
+                .windMPerS(Writing.boxed(needed.windMPerS()))
                 .build();
     }
 

@@ -39,15 +39,9 @@ public final class PackEnergyEndpoint
             "cell of two electrodes with diffusion, kinetic and ohmic losses and self-heating, fitted to published"
                     + " parameter sets (O'Kane et al. 2022; Prada et al. 2013) and to a measured pouch cell"
                     + " (Rieger et al. 2016; Ai et al. 2020)",
+            "growth of the drop in the cold: the middle of one measured cell of each chemistry (Kollmeyer et al., doi"
+                    + " 10.17632/cp3473x7xv.3 and 10.17632/4fx8cjprxm.1; Plett 2015)",
             "segments in series share one current; each keeps its own charge and" + " temperature");
-
-    private static final List<String> CAUTIONS = List.of(
-            "Lithium packs burn when shorted, crushed, overcharged or discharged too far:"
-                    + " follow the maker's data, charge attended on a fireproof ground, and"
-                    + " never use a cell that was below its lowest voltage.",
-            "Packs in series must be charged and watched one by one; a weak one is driven"
-                    + " below its limit by the others.",
-            "Carriage of lithium packs is governed by transport rules that depend on their" + " energy.");
 
     @Override
     public String name() {
@@ -65,7 +59,7 @@ public final class PackEnergyEndpoint
         Optional<Pack> pack = PackReading.pack(request.segments(), request.leadResistanceMilliohm(), SEGMENTS, reading);
         Optional<Cutoff> cutoff = pack.map(p -> PackReading.cutoff(
                 request.cutoff(), p.seriesCount(), p.fullVoltageV(), ApiPackEnergyRequest.CUTOFF.at(""), reading));
-        Surroundings surroundings = PackReading.surroundings(request.ambientC(), request.insulation(), "", reading);
+        Surroundings surroundings = PackReading.surroundings(request.ambientC(), request.covering(), "", reading);
         reading.refuseContradictions();
         return new PackTask(
                 pack.orElseThrow(),
@@ -84,7 +78,9 @@ public final class PackEnergyEndpoint
     public ApiPackEnergyAnswer answer(Done<ApiPackEnergyRequest, PackTask, PackEnergy> done) {
         Pointers pointers = new Pointers(PackReading.pointers(SEGMENTS, ""));
         return PackWriting.write(
-                done.work(), names(done.request()), judgement(done.work(), pointers::to, done.assumed()));
+                done.work(),
+                names(done.read().pack()),
+                judgement(done.read(), done.work(), pointers::to, done.assumed()));
     }
 
     @Override
@@ -97,9 +93,18 @@ public final class PackEnergyEndpoint
         return PackFigure.of(done.read(), done.work(), theme);
     }
 
+    /**
+     * What every answer about a pack carries.
+     *
+     * @param task what was asked
+     * @param result what came of it
+     * @param place where the parts of a pack stand in the request
+     * @param assumed the defaults noted while reading the request
+     * @return the judgement
+     */
     public static ApiJudgement judgement(
-            PackEnergy result, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(result.judgement(), place, assumed, CAUTIONS, MODELS);
+            PackTask task, PackEnergy result, Function<Subject, String> place, List<ApiAssumption> assumed) {
+        return JudgementWriting.of(result.judgement(), place, assumed, PackCautions.of(task), MODELS);
     }
 
     private static Optional<Load> load(ApiPackLoad load, Reading reading) {
@@ -127,9 +132,7 @@ public final class PackEnergyEndpoint
                 .toList()));
     }
 
-    private static List<String> names(ApiPackEnergyRequest request) {
-        return IntStream.range(0, request.segments().size())
-                .mapToObj(i -> Reading.or(request.segments().get(i).name(), "segment " + (i + 1)))
-                .toList();
+    private static List<String> names(Pack pack) {
+        return IntStream.range(0, pack.segments().size()).mapToObj(pack::nameOf).toList();
     }
 }

@@ -8,18 +8,20 @@ import java.util.Map;
 import java.util.Optional;
 import trestle.api.Field;
 import trestle.api.model.ApiCell;
+import trestle.api.model.ApiKnownChemistry;
 import trestle.api.model.ApiPack;
+import trestle.api.model.ApiPackCovering;
 import trestle.api.model.ApiPackCutoff;
 import trestle.api.model.ApiPackEnergyRequest;
-import trestle.api.model.ApiPackInsulation;
 import trestle.api.model.ApiPackLoad;
 import trestle.api.model.ApiPackSegment;
 import trestle.battery.Cell;
 import trestle.battery.CellLimits;
 import trestle.battery.Chemistry;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.InternalResistance;
+import trestle.battery.OpenCircuitCurve;
 import trestle.battery.OpenCircuitPoint;
 import trestle.battery.Pack;
 import trestle.battery.PackPart;
@@ -72,16 +74,15 @@ public final class PackReading {
     private static Optional<Segment> segment(ApiPackSegment segment, String at, Reading reading) {
         return cell(segment.cell(), ApiPackSegment.CELL.at(at), reading)
                 .map(cell -> new Segment(
+                        Reading.or(segment.name(), ""),
                         segment.series(),
                         segment.parallel(),
                         cell,
                         Share.fractionFromPercent(reading.orDefault(
                                 segment.healthPercent(), ApiPackSegment.HEALTH_PERCENT, at, NOT_GIVEN)),
                         Share.fractionFromPercent(reading.orDefault(
-                                segment.stateOfChargePercent(),
-                                ApiPackSegment.STATE_OF_CHARGE_PERCENT,
-                                at,
-                                NOT_GIVEN))));
+                                segment.stateOfChargePercent(), ApiPackSegment.STATE_OF_CHARGE_PERCENT, at, NOT_GIVEN)),
+                        Reading.optional(segment.massG(), Mass::kgFromG)));
     }
 
     private static Optional<Cell> cell(ApiCell cell, String at, Reading reading) {
@@ -91,6 +92,11 @@ public final class PackReading {
                 cell.dcResistanceMilliohm(),
                 cell.acResistanceMilliohm());
         Chemistry chemistry = Chemistry.valueOf(cell.chemistry().name());
+        if (chemistry != Chemistry.CUSTOM
+                && !reading.takesNo(
+                        "a cell of a known chemistry", at, ApiCell.BEHAVES_LIKE.name(), cell.behavesLike())) {
+            return Optional.empty();
+        }
         if (chemistry == Chemistry.CUSTOM && cell.openCircuitCurve() == null) {
             reading.fault(ApiCell.OPEN_CIRCUIT_CURVE.at(at), "missing", "a custom cell needs its own curve");
             return Optional.empty();
@@ -102,11 +108,12 @@ public final class PackReading {
         try {
             return Optional.of(new Cell(
                     chemistry,
+                    chemistry == Chemistry.CUSTOM ? behaviour(cell, at, reading) : chemistry,
                     Charge.cFromAh(cell.capacityAh()),
                     resistance(cell),
                     Reading.optional(cell.massG(), Mass::kgFromG),
                     limits(cell),
-                    curve));
+                    OpenCircuitCurve.of(curve)));
         } catch (ImpossibleValue impossible) {
             Field<?> field = impossible.argument().equals("openCircuitCurve")
                     ? ApiCell.OPEN_CIRCUIT_CURVE
@@ -114,6 +121,12 @@ public final class PackReading {
             reading.fault(field.at(at), "contradiction", impossible.getMessage());
             return Optional.empty();
         }
+    }
+
+    private static Chemistry behaviour(ApiCell cell, String at, Reading reading) {
+        return Chemistry.valueOf(
+                reading.orDefault(cell.behavesLike(), ApiKnownChemistry.LI_ION, ApiCell.BEHAVES_LIKE.at(at), NOT_GIVEN)
+                        .name());
     }
 
     private static InternalResistance resistance(ApiCell cell) {
@@ -147,7 +160,7 @@ public final class PackReading {
     public static Cutoff cutoff(
             ApiPackCutoff cutoff, int seriesCount, double fullVoltageV, String at, Reading reading) {
         if (cutoff == null) {
-            reading.assume(at, "the lowest voltage of the weakest cell", "the request gives no cutoff");
+            reading.assume(at, "the minimum voltage of the weakest cell", "the request gives no cutoff");
             return new Cutoff.CellMinimum();
         }
         reading.atMostOne(
@@ -181,7 +194,8 @@ public final class PackReading {
                     seriesCount + " cells",
                     "the cells in series; the request does not say what the controller counts");
         }
-        return new Cutoff.CountedCells(cutoff.cellVoltageV(), Reading.or(cutoff.countedCells(), seriesCount));
+        return new Cutoff.CountedCells(
+                cutoff.cellVoltageV(), Reading.or(cutoff.countedCells(), seriesCount), cutoff.countedCells() != null);
     }
 
     private static void below(double cutoffV, double fullV, String at, Reading reading) {
@@ -199,16 +213,16 @@ public final class PackReading {
      * Air and wrapping.
      *
      * @param ambientC of the request, or null
-     * @param insulation of the request, or null
+     * @param covering of the request, or null
      * @param at JSON Pointer of what holds both
      * @param reading notes defaults
      * @return the surroundings, cells as warm as the air
      */
-    public static Surroundings surroundings(Double ambientC, ApiPackInsulation insulation, String at, Reading reading) {
+    public static Surroundings surroundings(Double ambientC, ApiPackCovering covering, String at, Reading reading) {
         return Surroundings.of(
                 ambientK(ambientC, at, reading),
-                Insulation.valueOf(
-                        reading.orDefault(insulation, ApiPackInsulation.WRAPPED, ApiPack.INSULATION.at(at), NOT_GIVEN)
+                Covering.valueOf(
+                        reading.orDefault(covering, ApiPackCovering.WRAPPED, ApiPack.COVERING.at(at), NOT_GIVEN)
                                 .name()));
     }
 
@@ -239,6 +253,7 @@ public final class PackReading {
                 entry(PackPart.CAPACITY, ApiCell.CAPACITY_AH.at(cell)),
                 entry(PackPart.DC_RESISTANCE, ApiCell.DC_RESISTANCE_MILLIOHM.at(cell)),
                 entry(PackPart.AC_RESISTANCE, ApiCell.AC_RESISTANCE_MILLIOHM.at(cell)),
+                entry(PackPart.BLOCK_MASS, ApiPackSegment.MASS_G.at(segment)),
                 entry(PackPart.CELL_MASS, ApiCell.MASS_G.at(cell)),
                 entry(PackPart.MAX_CONTINUOUS_CURRENT, ApiCell.MAX_CONTINUOUS_CURRENT_A.at(cell)),
                 entry(PackPart.MAX_CHARGE_CURRENT, ApiCell.MAX_CHARGE_CURRENT_A.at(cell)),
@@ -255,6 +270,6 @@ public final class PackReading {
                 entry(PackPart.AMBIENT, ApiPackEnergyRequest.AMBIENT_C.at(rest)),
                 entry(PackPart.LEAD_RESISTANCE, ApiPackEnergyRequest.LEAD_RESISTANCE_MILLIOHM.at(rest)),
                 entry(PackPart.RESERVE, ApiPackEnergyRequest.RESERVE_PERCENT.at(rest)),
-                entry(PackPart.INSULATION, ApiPackEnergyRequest.INSULATION.at(rest)));
+                entry(PackPart.COVERING, ApiPackEnergyRequest.COVERING.at(rest)));
     }
 }

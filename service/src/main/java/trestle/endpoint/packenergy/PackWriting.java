@@ -13,6 +13,7 @@ import trestle.battery.DischargeEnd;
 import trestle.battery.EnergyBudget;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackRatings;
+import trestle.battery.PowerAllowed;
 import trestle.battery.SegmentOutcome;
 import trestle.endpoint.Writing;
 import trestle.units.Charge;
@@ -35,9 +36,9 @@ public final class PackWriting {
                         / result.ratings().massKg())
                 .cutoffVoltageV(result.cutoffVoltageV())
                 .cRate(result.cRatePerH())
-                .maxPowerW(result.allowed().startW())
-                .maxPowerMidwayW(result.allowed().midW())
-                .maxPowerAtEndW(result.allowed().endW())
+                .maxPowerW(result.allowed().map(PowerAllowed::startW).orElse(null))
+                .maxPowerMidwayW(result.allowed().map(PowerAllowed::midW).orElse(null))
+                .maxPowerAtEndW(result.allowed().map(PowerAllowed::endW).orElse(null))
                 .chargeTimeH(Time.hFromS(result.chargeTimeS()))
                 .limitingSegment(names.get(result.discharge().limitingSegment()))
                 .segments(segments(result.discharge().segments(), names))
@@ -57,7 +58,7 @@ public final class PackWriting {
 
     private static void budget(ApiPackEnergyAnswer.Builder answer, EnergyBudget budget) {
         answer.usableEnergyWh(Energy.whFromJ(budget.usableEnergyJ()))
-                .strandedEnergyWh(Energy.whFromJ(budget.strandedEnergyJ()))
+                .energyBelowCutoffWh(Energy.whFromJ(budget.energyBelowCutoffJ()))
                 .reserveEnergyWh(Energy.whFromJ(budget.reserveEnergyJ()))
                 .usableChargeAh(Charge.ahFromC(budget.usableChargeC()))
                 .durationS(budget.durationS())

@@ -72,7 +72,8 @@ public record DriveReading(String at, Reading reading) {
                 motor.noLoadCurrentA(),
                 Reading.optional(testedV),
                 Reading.optional(motor.maxCurrentA()),
-                Reading.optional(motor.maxPowerW())));
+                Reading.optional(motor.maxPowerW()),
+                Reading.optional(motor.ratingDurationS())));
     }
 
     private Controller controller(ApiController controller) {
@@ -83,7 +84,7 @@ public record DriveReading(String at, Reading reading) {
                         controller.resistanceMilliohm(),
                         ApiController.RESISTANCE_MILLIOHM,
                         ApiDrive.CONTROLLER.at(at),
-                        "the request gives none; a class of 40 to 80 A, no source")));
+                        "the request gives none; usual for controllers of 40 to 80 A (common practice, no source)")));
     }
 
     /**
@@ -104,7 +105,7 @@ public record DriveReading(String at, Reading reading) {
         reading.assume(
                 "/supply_voltage_v",
                 FieldUnit.withUnit(voltageV, "_v") + " at every current, and no more from the full pack",
-                "no pack is described; a real one sags at full throttle and begins above its mean" + " voltage");
+                "no pack is described; a real one sags at full throttle and begins above its mean voltage");
         return Supply.steady(voltageV);
     }
 
@@ -119,6 +120,8 @@ public record DriveReading(String at, Reading reading) {
         places.put(PropulsionPart.SUPPLY_CUTOFF, "/pack/cutoff");
         places.put(PropulsionPart.MOTOR, motor);
         places.put(PropulsionPart.MOTOR_SPEED_CONSTANT, ApiMotor.SPEED_CONSTANT_RPM_PER_V.at(motor));
+        places.put(PropulsionPart.MOTOR_RESISTANCE, ApiMotor.RESISTANCE_MILLIOHM.at(motor));
+        places.put(PropulsionPart.MOTOR_RATING_DURATION, ApiMotor.RATING_DURATION_S.at(motor));
         // What is assumed of the no-load current, the voltage of its test would override.
         places.put(PropulsionPart.MOTOR_NO_LOAD_CURRENT, ApiMotor.NO_LOAD_VOLTAGE_V.at(motor));
         places.put(PropulsionPart.MOTOR_MAX_CURRENT, ApiMotor.MAX_CURRENT_A.at(motor));

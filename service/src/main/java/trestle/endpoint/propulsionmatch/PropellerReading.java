@@ -96,11 +96,11 @@ public record PropellerReading(String at, Reading reading) {
                         "advance ratios must rise from row to row");
                 sound = false;
             }
-            if (row.thrustCoefficient() > 0 && row.powerCoefficient() <= 0) {
+            if (row.thrustCoefficient() >= 0 && row.powerCoefficient() <= 0) {
                 reading.fault(
                         ApiThrustPowerRow.POWER_COEFFICIENT.at(table + "/" + i),
                         "contradiction",
-                        "a propeller that pulls takes power: the coefficient must be above 0");
+                        "a propeller that does not brake takes power: the coefficient must be above 0");
                 sound = false;
             }
         }

@@ -31,10 +31,11 @@ public final class PropulsionMatchEndpoint
             "momentum theory (Rankine, Froude; from memory) as the limit of any propeller");
 
     private static final List<String> CAUTIONS = List.of(
-            "A propeller maims: take it off while you set up, bolt the motor down for bench runs, keep everyone out of"
-                    + " its plane and from in front of it, and arm last.",
-            "High current: fuse or limit what can be shorted, and read current and temperature in the first"
-                    + " full-throttle runs, in short bursts; the makers' ratings come first.");
+            "A propeller maims: take it off while you set up; for a bench run restrain the motor, wear eye protection,"
+                    + " keep everyone out of the propeller's plane and from in front of it, and arm last.",
+            "Inspect the propeller before every run: one with a nick, a crack or a loose hub can come apart.",
+            "Run full throttle in short bursts at first and read current and temperature; fuse or limit what can be"
+                    + " shorted. The makers' ratings come before these numbers.");
 
     @Override
     public String name() {

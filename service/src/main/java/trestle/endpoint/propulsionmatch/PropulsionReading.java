@@ -1,14 +1,17 @@
 package trestle.endpoint.propulsionmatch;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import trestle.api.model.ApiDrive;
 import trestle.api.model.ApiPack;
 import trestle.api.model.ApiPropulsionMatchRequest;
+import trestle.atmosphere.StandardAtmosphere;
+import trestle.battery.Covering;
 import trestle.battery.Cutoff;
-import trestle.battery.Insulation;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
 import trestle.endpoint.ImpossibleRequest;
@@ -16,10 +19,14 @@ import trestle.endpoint.Pointers;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.packenergy.PackReading;
+import trestle.finding.Basis;
 import trestle.flight.DragPolar;
 import trestle.joint.LevelDrag;
 import trestle.propulsion.CruiseDemand;
 import trestle.propulsion.DragCurve;
+import trestle.propulsion.DriveLimits;
+import trestle.propulsion.KeptRating;
+import trestle.propulsion.LoadedDrag;
 import trestle.propulsion.PropulsionPart;
 import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.PropulsionTask;
@@ -56,7 +63,32 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
                 request.takeoffMassG() == null
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(Mass.kgFromG(request.takeoffMassG())),
-                Reading.listed(request.airspeedsMPerS()));
+                Reading.listed(request.airspeedsMPerS()),
+                limits());
+    }
+
+    private DriveLimits limits() {
+        boolean carried = request.drag() != null || request.wingAreaDm2() != null;
+        return new DriveLimits(
+                carried ? OptionalDouble.of(maxLiftCoefficient()) : Reading.optional(request.maxLiftCoefficient()),
+                request.maxLiftCoefficient() == null ? Basis.DEFAULT : Basis.REQUEST,
+                Reading.optional(request.wireCurrentA()),
+                Reading.optional(request.connectorCurrentA()),
+                Reading.optional(request.neverExceedAirspeedMPerS()),
+                Reading.optional(request.fullThrottleDurationS()),
+                request.keep() == null
+                        ? EnumSet.allOf(KeptRating.class)
+                        : request.keep().stream()
+                                .map(kept -> KeptRating.valueOf(kept.name()))
+                                .collect(Collectors.toSet()));
+    }
+
+    private double maxLiftCoefficient() {
+        return reading.orDefault(
+                request.maxLiftCoefficient(),
+                ApiPropulsionMatchRequest.MAX_LIFT_COEFFICIENT,
+                "",
+                "the request gives none; a plain wing without flaps (common practice, no source)");
     }
 
     private ApiDrive drive() {
@@ -83,7 +115,7 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
                 "a match is no flight; held for half a minute, full throttle pulls a pack some 2 %" + " further down");
         Surroundings surroundings = Surroundings.of(
                 PackReading.ambientK(pack.ambientC(), ApiPropulsionMatchRequest.PACK.at(""), reading),
-                Insulation.WRAPPED);
+                Covering.WRAPPED);
         return PackReading.pack(pack, ApiPropulsionMatchRequest.PACK.at(""), reading)
                 .map(it -> DriveReading.supply(pack, it, cutoff(pack, it), surroundings));
     }
@@ -108,9 +140,9 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
             return withPolar(densityKgPerM3);
         }
         String without = "a request without drag";
-        reading.takesNo(without, "", "wing_area_dm2", request.wingAreaDm2());
         reading.takesNo(without, "", "wing_span_mm", request.wingSpanMm());
         if (request.thrustRequiredN() == null) {
+            reading.takesNo(without + " and thrust_required_n", "", "wing_area_dm2", request.wingAreaDm2());
             if (request.airspeedMPerS() != null) {
                 reading.fault(
                         ApiPropulsionMatchRequest.AIRSPEED_M_PER_S.at(""),
@@ -119,10 +151,10 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
             }
             return Optional.empty();
         }
-        return withThrust();
+        return withThrust(densityKgPerM3);
     }
 
-    private Optional<CruiseDemand> withThrust() {
+    private Optional<CruiseDemand> withThrust(double densityKgPerM3) {
         if (!reading.needs("thrust_required_n", "", "airspeed_m_per_s", request.airspeedMPerS())) {
             return Optional.empty();
         }
@@ -130,8 +162,16 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
                 ApiPropulsionMatchRequest.THRUST_REQUIRED_N.at(""),
                 "drag goes with the square of airspeed, for the top speed",
                 "it is known at one airspeed; with drag and wing it would be known at all");
+        DragCurve drag = DragCurve.through(request.thrustRequiredN(), request.airspeedMPerS());
         return Optional.of(new CruiseDemand(
-                request.airspeedMPerS(), DragCurve.through(request.thrustRequiredN(), request.airspeedMPerS())));
+                request.airspeedMPerS(),
+                request.takeoffMassG() == null || request.wingAreaDm2() == null
+                        ? drag
+                        : new LoadedDrag(
+                                drag,
+                                Mass.kgFromG(request.takeoffMassG()) * StandardAtmosphere.GRAVITY_M_PER_S2,
+                                Area.m2FromDm2(request.wingAreaDm2()),
+                                densityKgPerM3)));
     }
 
     private Optional<CruiseDemand> withPolar(double densityKgPerM3) {
@@ -162,6 +202,13 @@ public record PropulsionReading(ApiPropulsionMatchRequest request, Reading readi
                         ? ApiPropulsionMatchRequest.THRUST_REQUIRED_N.at("")
                         : ApiPropulsionMatchRequest.DRAG.at(""));
         places.put(PropulsionPart.CRUISE_AIRSPEED, ApiPropulsionMatchRequest.AIRSPEED_M_PER_S.at(""));
+        places.put(PropulsionPart.TAKEOFF_MASS, ApiPropulsionMatchRequest.TAKEOFF_MASS_G.at(""));
+        places.put(PropulsionPart.WING_AREA, ApiPropulsionMatchRequest.WING_AREA_DM2.at(""));
+        places.put(PropulsionPart.MAX_LIFT, ApiPropulsionMatchRequest.MAX_LIFT_COEFFICIENT.at(""));
+        places.put(PropulsionPart.WIRE_CURRENT, ApiPropulsionMatchRequest.WIRE_CURRENT_A.at(""));
+        places.put(PropulsionPart.CONNECTOR_CURRENT, ApiPropulsionMatchRequest.CONNECTOR_CURRENT_A.at(""));
+        places.put(PropulsionPart.NEVER_EXCEED, ApiPropulsionMatchRequest.NEVER_EXCEED_AIRSPEED_M_PER_S.at(""));
+        places.put(PropulsionPart.FULL_THROTTLE_DURATION, ApiPropulsionMatchRequest.FULL_THROTTLE_DURATION_S.at(""));
         places.put(PropulsionPart.AIRSPEED, ApiPropulsionMatchRequest.AIRSPEEDS_M_PER_S.at("") + "/{}");
         return new Pointers(places);
     }

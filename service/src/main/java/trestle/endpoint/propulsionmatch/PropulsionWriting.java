@@ -2,14 +2,19 @@ package trestle.endpoint.propulsionmatch;
 
 import trestle.api.model.ApiHeadroom;
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiKeptRating;
+import trestle.api.model.ApiLimitPlace;
 import trestle.api.model.ApiOperatingPoint;
 import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.api.model.ApiThrottleLimit;
 import trestle.endpoint.Writing;
 import trestle.propulsion.DrivePerformance;
 import trestle.propulsion.Headroom;
+import trestle.propulsion.KeptRating;
 import trestle.propulsion.OperatingPoint;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionTask;
+import trestle.propulsion.ThrottleLimit;
 import trestle.units.Rotation;
 import trestle.units.Share;
 
@@ -35,6 +40,9 @@ public final class PropulsionWriting {
                 .tipMach(Writing.boxed(drive.tipMachRatio()))
                 .curve(drive.curve().stream().map(PropulsionWriting::point).toList())
                 .headroom(headroom(match.headroom()))
+                .throttleLimit(
+                        match.throttleLimit().map(PropulsionWriting::least).orElse(null))
+                .limits(match.limits().stream().map(PropulsionWriting::limit).toList())
                 .build();
     }
 
@@ -56,8 +64,30 @@ public final class PropulsionWriting {
                 .propellerEfficiency(point.efficiency().propeller())
                 .motorEfficiency(point.efficiency().motor())
                 .controllerEfficiency(point.efficiency().controller())
-                .totalEfficiency(point.efficiency().total())
+                .driveEfficiency(point.efficiency().total())
                 .idealPropellerEfficiency(point.idealPropellerEfficiency())
+                .build();
+    }
+
+    /** At full throttle nothing binds. */
+    private static ApiThrottleLimit least(ThrottleLimit limit) {
+        return limit(limit, limit.limits() ? limit.rating() : null);
+    }
+
+    private static ApiThrottleLimit limit(ThrottleLimit limit) {
+        return limit(limit, limit.rating());
+    }
+
+    private static ApiThrottleLimit limit(ThrottleLimit limit, KeptRating binding) {
+        return ApiThrottleLimit.builder()
+                .throttlePercent(Share.percentFromFraction(limit.throttleFraction()))
+                .binding(binding == null ? null : ApiKeptRating.valueOf(binding.name()))
+                .where(limit.where().map(it -> ApiLimitPlace.valueOf(it.name())).orElse(null))
+                .thrustN(Writing.boxed(limit.thrustN()))
+                .staticCurrentA(Writing.boxed(limit.staticCurrentA()))
+                .topSpeedMPerS(Writing.boxed(limit.topSpeedMPerS()))
+                .climbRateMPerS(Writing.boxed(limit.climbRateMPerS()))
+                .thrustToWeight(Writing.boxed(limit.thrustToWeightRatio()))
                 .build();
     }
 

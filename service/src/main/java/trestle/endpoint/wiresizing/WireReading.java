@@ -1,6 +1,8 @@
 package trestle.endpoint.wiresizing;
 
+import java.util.List;
 import java.util.Optional;
+import trestle.api.model.ApiContactMaterial;
 import trestle.api.model.ApiEnclosure;
 import trestle.api.model.ApiRunShape;
 import trestle.api.model.ApiWireConnector;
@@ -15,7 +17,9 @@ import trestle.units.Resistance;
 import trestle.units.Share;
 import trestle.units.Temperature;
 import trestle.wiring.Connector;
+import trestle.wiring.ContactMaterial;
 import trestle.wiring.CurrentPeak;
+import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
 import trestle.wiring.Gauge;
@@ -23,6 +27,7 @@ import trestle.wiring.GaugeSystem;
 import trestle.wiring.Insulation;
 import trestle.wiring.WireDuty;
 import trestle.wiring.WirePlan;
+import trestle.wiring.WireRun;
 import trestle.wiring.WireTask;
 
 /**
@@ -83,7 +88,7 @@ public final class WireReading {
         if (!isSound(gauge, true)) {
             return Optional.empty();
         }
-        double maxDrop = maxDropFraction();
+        DropLimits drops = drops();
         Optional<CurrentPeak> peak = peak();
         Insulation insulation = insulation();
         Enclosure enclosure = enclosure();
@@ -95,7 +100,7 @@ public final class WireReading {
                 request.supplyVoltageV(),
                 Boolean.TRUE.equals(request.feedsController()),
                 Optional.ofNullable(request.flight()).map(WireReading::flight));
-        WirePlan plan = plan(name, gauge, maxDrop, insulation, enclosure);
+        WirePlan plan = plan(name, gauge, drops, insulation, enclosure);
         return Optional.of(plan.task(duty, Temperature.kFromC(ambientC), altitudeM));
     }
 
@@ -104,27 +109,27 @@ public final class WireReading {
         if (!isSound(gauge, ownCurrent)) {
             return Optional.empty();
         }
-        double maxDrop = maxDropFraction();
+        DropLimits drops = drops();
         Optional<CurrentPeak> peak = ownCurrent ? peak() : Optional.empty();
-        return Optional.of(new Laid(plan(name, gauge, maxDrop, insulation(), enclosure()), peak));
+        return Optional.of(new Laid(plan(name, gauge, drops, insulation(), enclosure()), peak));
     }
 
     private WirePlan plan(
-            String name, Optional<Gauge> gauge, double maxDrop, Insulation insulation, Enclosure enclosure) {
+            String name, Optional<Gauge> gauge, DropLimits drops, Insulation insulation, Enclosure enclosure) {
         return new WirePlan(
                 name,
                 Length.mFromMm(run.lengthMm()),
-                Reading.or(run.strandsInParallel(), ApiWireSizingRequest.STRANDS_IN_PARALLEL),
-                Reading.listed(run.connectors()).stream()
-                        .map(WireReading::connector)
-                        .toList(),
+                parallelWires(),
+                Optional.ofNullable(run.connectors())
+                        .map(given -> given.stream().map(WireReading::connector).toList()),
                 insulation,
                 Reading.optional(run.insulationThicknessMm(), Length::mFromMm),
                 enclosure,
                 Reading.optional(run.bayTemperatureC(), Temperature::kFromC),
                 bundledConductors(),
                 Length.mFromMm(foamWallMm(enclosure)),
-                maxDrop,
+                drops,
+                touches(enclosure),
                 system(),
                 gauge);
     }
@@ -147,9 +152,43 @@ public final class WireReading {
         return peaks && (run.gauge() == null || gauge.isPresent());
     }
 
-    private double maxDropFraction() {
-        return Share.fractionFromPercent(
-                reading.orDefault(run.maxDropPercent(), ApiWireSizingRequest.MAX_DROP_PERCENT, at, USUAL));
+    private DropLimits drops() {
+        double percent = reading.orDefault(run.maxDropPercent(), ApiWireSizingRequest.MAX_DROP_PERCENT, at, USUAL);
+        DropLimits drops = DropLimits.of(
+                Reading.optional(run.maxDropPercent(), Share::fractionFromPercent),
+                Reading.optional(run.maxPeakDropPercent(), Share::fractionFromPercent));
+        boolean mayPeak = run.peakCurrentA() != null || run.currentA() == null;
+        if (mayPeak && run.maxPeakDropPercent() == null) {
+            reading.assume(
+                    ApiWireSizingRequest.MAX_PEAK_DROP_PERCENT.at(at),
+                    FieldUnit.withUnit(DropLimits.PEAK_RATIO * percent, "_percent"),
+                    "twice the continuous limit, as FAA AC 43.13-1B, table 11-6, allows intermittent loads; from memory");
+        }
+        return drops;
+    }
+
+    /** A channel is taken to be in the foam that most are cut into. */
+    private Optional<List<ContactMaterial>> touches(Enclosure enclosure) {
+        String place = ApiWireSizingRequest.TOUCHES.at(at);
+        if (run.touches() == null) {
+            if (enclosure != Enclosure.FOAM_CHANNEL) {
+                return Optional.empty();
+            }
+            reading.assume(
+                    place, ContactMaterial.EPS_FOAM.words(), "the request gives none, and the wire lies in foam");
+            return Optional.of(List.of(ContactMaterial.EPS_FOAM));
+        }
+        if (run.touches().contains(ApiContactMaterial.NOTHING) && run.touches().size() > 1) {
+            reading.fault(place, "contradiction", "touches names nothing, and something besides: give only one");
+        }
+        return Optional.of(run.touches().stream()
+                .filter(material -> material != ApiContactMaterial.NOTHING)
+                .map(material -> ContactMaterial.valueOf(material.name()))
+                .toList());
+    }
+
+    private int parallelWires() {
+        return Reading.or(run.parallelWires(), ApiWireSizingRequest.PARALLEL_WIRES);
     }
 
     private Optional<CurrentPeak> peak() {
@@ -174,9 +213,9 @@ public final class WireReading {
     private int bundledConductors() {
         return reading.orDefault(
                 run.bundledConductors(),
-                ApiWireSizingRequest.BUNDLED_CONDUCTORS,
-                at,
-                "the two ways of a run lie together");
+                WireRun.WAYS * parallelWires(),
+                ApiWireSizingRequest.BUNDLED_CONDUCTORS.at(at),
+                "both ways of a run lie together, with all their parallel wires");
     }
 
     private double foamWallMm(Enclosure enclosure) {

@@ -33,13 +33,9 @@ public final class WireSizingEndpoint
                     + " IEC 60228",
             "steady heat balance: natural convection (Churchill and Chu 1975; from memory), radiation,"
                     + " conduction through the insulation (Incropera and DeWitt; from memory)",
+            "surface against what it touches: limits of years of use (reference table contact-temperatures; many from"
+                    + " memory)",
             "power to carry mass, dP/dm = 1.5 P/m");
-
-    private static final List<String> CAUTIONS = List.of(
-            "High current: fuse or limit what can be shorted, insulate every joint, and"
-                    + " follow the maker's ratings for wire and connectors.",
-            "A computed temperature is for clean, sound joints in the place described;"
-                    + " touch and measure after the first full-load run.");
 
     @Override
     public String name() {
@@ -65,7 +61,7 @@ public final class WireSizingEndpoint
 
     @Override
     public ApiWireSizingAnswer answer(Done<ApiWireSizingRequest, WireTask, WireSizing> done) {
-        return WireWriting.write(done.work(), judgement(done.work(), pointers("")::to, done.assumed()));
+        return WireWriting.write(done.work(), judgement(done.read(), done.work(), pointers("")::to, done.assumed()));
     }
 
     @Override
@@ -79,8 +75,8 @@ public final class WireSizingEndpoint
     }
 
     public static ApiJudgement judgement(
-            WireSizing sizing, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(sizing.judgement(), place, assumed, CAUTIONS, MODELS);
+            WireTask task, WireSizing sizing, Function<Subject, String> place, List<ApiAssumption> assumed) {
+        return JudgementWriting.of(sizing.judgement(), place, assumed, WireCautions.of(task), MODELS);
     }
 
     /** Where the parts of a run stand below a place in a request. */
@@ -93,9 +89,12 @@ public final class WireSizingEndpoint
                 entry(WiringPart.PEAK_CURRENT, ApiWireSizingRequest.PEAK_CURRENT_A.at(at)),
                 entry(WiringPart.PEAK_DURATION, ApiWireSizingRequest.PEAK_DURATION_S.at(at)),
                 entry(WiringPart.MAX_DROP, ApiWireSizingRequest.MAX_DROP_PERCENT.at(at)),
+                entry(WiringPart.MAX_PEAK_DROP, ApiWireSizingRequest.MAX_PEAK_DROP_PERCENT.at(at)),
+                entry(WiringPart.TOUCHES, ApiWireSizingRequest.TOUCHES.at(at)),
+                entry(WiringPart.CONNECTORS, ApiWireSizingRequest.CONNECTORS.at(at)),
                 entry(WiringPart.GAUGE_SYSTEM, ApiWireSizingRequest.GAUGE_SYSTEM.at(at)),
                 entry(WiringPart.GAUGE, ApiWireSizingRequest.GAUGE.at(at)),
-                entry(WiringPart.STRANDS_IN_PARALLEL, ApiWireSizingRequest.STRANDS_IN_PARALLEL.at(at)),
+                entry(WiringPart.PARALLEL_WIRES, ApiWireSizingRequest.PARALLEL_WIRES.at(at)),
                 entry(WiringPart.INSULATION, ApiWireSizingRequest.INSULATION.at(at)),
                 entry(WiringPart.INSULATION_THICKNESS, ApiWireSizingRequest.INSULATION_THICKNESS_MM.at(at)),
                 entry(WiringPart.AMBIENT, ApiWireSizingRequest.AMBIENT_C.at(at)),
