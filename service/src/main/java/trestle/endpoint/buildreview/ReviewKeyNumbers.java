@@ -14,11 +14,11 @@ public final class ReviewKeyNumbers {
     static List<KeyNumber> of(ApiKeyFigures key) {
         return Stream.of(
                         number("Take-off mass", key.totalMassG(), 0, "g"),
-                        number("CG aft of datum", key.cgArmMm(), 1, "mm"),
+                        number("CG, aft of the datum", key.cgArmMm(), 1, "mm"),
                         number("Static margin", key.staticMarginPercent(), 1, "% MAC"),
                         number("Wing loading", key.wingLoadingGPerDm2(), 1, "g/dm²"),
                         number("Stall speed", key.stallSpeedMPerS(), 1, "m/s"),
-                        number("Launch over stall", key.launchMarginPercent(), 0, "%"),
+                        number("Launch margin over the stall", key.launchMarginPercent(), 0, "%"),
                         number("Usable energy", key.usableEnergyWh(), 0, "Wh"),
                         number("Cruise airspeed", key.cruiseAirspeedMPerS(), 1, "m/s"),
                         number("Cruise power", key.cruisePowerW(), 0, "W"),
