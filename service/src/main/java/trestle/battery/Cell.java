@@ -73,8 +73,6 @@ public record Cell(
      * A cell of which only the chemistry and the capacity are known.
      *
      * @param chemistry kind of cell
-     * @param dynamics chemistry whose resistance, lags and laws of temperature it has: a custom cell's own
-     *     choice, otherwise its chemistry
      * @param capacityC rated charge, C
      * @return the cell
      */

@@ -36,6 +36,7 @@ import trestle.propulsion.PropulsionMatch;
 import trestle.rails.Rail;
 import trestle.rails.RailTask;
 import trestle.rails.Rails;
+import trestle.rails.Regulator;
 import trestle.rails.Supply;
 import trestle.wiring.Gauge;
 import trestle.wiring.GaugeSystem;
@@ -287,6 +288,21 @@ class FigureTest {
                         .isSound()
                         .words())
                 .contains("There is no rail to draw.");
+    }
+
+    @Test
+    void railsThatFailAreDrawnFirst() {
+        Regulator regulator = Samples.regulator(5, 3, OptionalDouble.empty());
+        List<Rail> rails = IntStream.range(0, 30)
+                .mapToObj(i -> new Rail(
+                        "rail " + i, regulator, List.of(Samples.load("x", 1, 0.1, i == 28 ? 9.5 : 0.2)), false))
+                .toList();
+        RailTask task = new RailTask(new Supply(25, 18), rails);
+        assertThat(Drawing.read(RailFigure.of(task, Rails.of(task), Theme.LIGHT))
+                        .isSound()
+                        .words())
+                .contains("rail 28", "rail 0")
+                .doesNotContain("rail 27", "rail 29");
     }
 
     @Test

@@ -186,7 +186,7 @@ class BuildReviewHttpTest {
 
     @Test
     void aCompassBesideTheMainLeadIsAFinding() {
-        LiveService.answer(NAME, LiveService.changed(NAME, "/compass/runs", "30"))
+        LiveService.answer(NAME, LiveService.changed(NAME, "/compass/runs/0/distance_mm", "30"))
                 .body("findings.at", hasItem("/compass/runs"));
     }
 
