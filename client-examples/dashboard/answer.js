@@ -1,11 +1,12 @@
 // What the service answers: verdict, findings, key figures, parts, assumptions.
 
+import { checksOf, isOpen, judgedText, listed } from './checks.js';
 import { element, mark, redraw } from './dom.js';
-import { names } from './pointer.js';
+import { placeName } from './place.js';
 import { count, label, measure, plain, shown, spelled, unit, wrong } from './words.js';
 
 /** What every answer carries; the rest of it are its numbers. */
-const JUDGEMENT = ['verdict', 'findings', 'assumptions', 'cautions', 'computed_by', 'key_figures', 'workings'];
+const JUDGEMENT = ['verdict', 'checks', 'findings', 'assumptions', 'cautions', 'computed_by', 'key_figures', 'workings'];
 
 const MOST_ROWS = 200;
 
@@ -16,34 +17,15 @@ const DIGITS = 4;
 const LONG_S = 600;
 
 /** "1 to look at, 3 notes". */
-export function verdictText({ verdict, findings }) {
+export function verdictText({ verdict, checks, findings }) {
   const of = (severity) => findings.filter((finding) => finding.severity === severity).length;
   const parts = [
-    of('stop') > 0 ? `${count(of('stop'), 'limit')} passed` : undefined,
+    of('stop') > 0 ? `${count(of('stop'), 'limit')} exceeded` : undefined,
     of('attention') > 0 ? `${of('attention')} to look at` : undefined,
     of('note') > 0 ? count(of('note'), 'note') : undefined,
   ].filter((part) => part !== undefined);
   const words = { fit: 'Fit', attention: 'Attention', stop: 'Stop' };
-  return { word: words[verdict] ?? verdict, rest: parts.length === 0 ? 'nothing found' : parts.join(', ') };
-}
-
-/** A pointer in the words of the form, with the names of entries: "Packs, 2 · aft pack, Series". */
-export function placeName(at, whole) {
-  if (at === '') {
-    return 'The whole document';
-  }
-  let value = whole;
-  return names(at)
-    .map((name) => {
-      const isEntry = Array.isArray(value);
-      value = value?.[name];
-      if (!isEntry) {
-        return label(name);
-      }
-      const called = value?.name ?? value?.run ?? value?.kind;
-      return typeof called === 'string' ? called : `number ${Number(name) + 1}`;
-    })
-    .join(' › ');
+  return { word: words[verdict] ?? verdict, rest: [...parts, judgedText(checks)].join(', ') };
 }
 
 export function drawFindings(root, findings, whole, go) {
@@ -153,7 +135,7 @@ export class Parts {
     const inside = element('div', { class: 'inside' });
     const fill = () => {
       if (inside.childElementCount === 0) {
-        inside.append(...this.#drawPicture(name, part), ...numbers(part, label(name)));
+        inside.append(...this.#drawPicture(name, part), ...numbers(part, label(name)), ...listed(checksOf(part)));
       }
     };
     const drawn = element(
@@ -169,11 +151,17 @@ export class Parts {
           }
         },
       },
-      element('summary', { 'data-key': `part-${name}` }, element('h3', {}, label(name)), mark(verdictOf(part))),
+      element('summary', { 'data-key': `part-${name}` }, element('h3', {}, label(name)), openCount(part), mark(verdictOf(part), plain(verdictOf(part)))),
       inside,
     );
     return drawn;
   }
+}
+
+/** How much of a calculation was not judged, beside its verdict. */
+function openCount(part) {
+  const open = checksOf(part).filter(isOpen).length;
+  return open === 0 ? undefined : element('span', { class: 'digest' }, `${open} not judged`);
 }
 
 /** A list of answers is as good as its worst. */
@@ -182,7 +170,8 @@ function verdictOf(part) {
     return part.verdict;
   }
   const verdicts = part.map((entry) => entry.answer?.verdict ?? entry.verdict);
-  return ['stop', 'attention'].find((verdict) => verdicts.includes(verdict)) ?? 'fit';
+  // An empty list holds nothing that could have passed.
+  return ['stop', 'attention', 'fit'].find((verdict) => verdicts.includes(verdict)) ?? 'not_judged';
 }
 
 /** Any answer as tables: its numbers, then each group and list under its own heading. */

@@ -21,7 +21,7 @@ export function element(tag, attributes = {}, ...children) {
   return made;
 }
 
-const SHAPES = { stop: '⬣', attention: '▲', note: '●', fit: '✔', fault: '✖' };
+const SHAPES = { stop: '⬣', attention: '▲', note: '●', fit: '✔', passed: '✔', not_judged: '○', fault: '✖' };
 
 /** A severity or a verdict: a shape and a word, so that it does not hang on colour. */
 export function mark(word, text = word) {

@@ -81,25 +81,26 @@ export class Form extends EventTarget {
     setTimeout(() => place.element.classList.remove('shown'), 1600);
   }
 
-  /** Adds an optional field with the value that holds without it, and goes there. */
+  /** Adds an optional field with the value that holds without it, and what it stands in, and goes there. */
   add(at) {
-    const holder = parent(at);
-    if (get(this.#store.document, holder) === undefined) {
-      this.go(at);
-      return;
+    const missing = [];
+    for (let place = at; get(this.#store.document, place) === undefined; place = parent(place)) {
+      missing.unshift(place);
     }
-    if (get(this.#store.document, at) === undefined && !this.#asked.has(at)) {
-      const value = this.#contract.blank(this.#contract.field(this.#schema, at));
-      if (value === undefined) {
-        this.#asked.add(at);
-      }
-      this.#store.restructure((whole) => {
-        if (value !== undefined) {
-          get(whole, holder)[last(at)] = value;
-        }
-      });
+    const schemas = missing.map((place) => this.#contract.field(this.#schema, place));
+    if (missing.length > 0 && !this.#asked.has(at) && !schemas.includes(undefined)) {
+      this.#store.restructure((whole) => missing.forEach((place, step) => this.#putBlank(whole, place, schemas[step])));
     }
     this.go(at);
+  }
+
+  #putBlank(whole, at, schema) {
+    const value = this.#contract.blank(schema);
+    if (value === undefined) {
+      this.#asked.add(at);
+    } else if (get(whole, at) === undefined) {
+      get(whole, parent(at))[last(at)] = value;
+    }
   }
 
   /** Writes faults at their fields, and a mark where a finding points to. */
@@ -115,7 +116,7 @@ export class Form extends EventTarget {
     for (const fault of faults) {
       const { at } = fault;
       const place = this.#drawn.get(this.#nearest(at));
-      if (place.control !== undefined && this.#drawn.has(at)) {
+      if (place.faults !== undefined && this.#drawn.has(at)) {
         place.faults.append(element('p', {}, shape('fault'), ` ${wrong(fault)}`));
         place.control.setAttribute('aria-invalid', 'true');
       } else {

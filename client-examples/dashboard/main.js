@@ -2,18 +2,26 @@
 
 import { drawAssumptions, drawFaults, drawFindings, drawTiles, Parts, partsOf, verdictText } from './answer.js';
 import { copy, curl, python } from './calls.js';
+import { drawChecks, drawNotJudged, judgedText } from './checks.js';
 import { Contract } from './contract.js';
 import { element, mark } from './dom.js';
 import { Figures, pathOf } from './figures.js';
 import { Form } from './form.js';
+import { renamed } from './renames.js';
 import { address, ask, json, posting, Refused } from './service.js';
 import { Store } from './store.js';
-import { count, label } from './words.js';
+import { count, label, plain } from './words.js';
 
 const REVIEW = '/v1/build-review';
 
 /** A pause in typing that is long enough to compute, ms. */
 const PAUSE_MS = 250;
+
+/** An answer that takes this long leaves the last one marked as such, ms. */
+const LATE_MS = 1500;
+
+/** No answer takes longer; the service is not there, ms. */
+const LONGEST_MS = 30_000;
 
 const by = (id) => document.getElementById(id);
 const isWide = window.matchMedia('(min-width: 62rem)');
@@ -21,11 +29,17 @@ const isWide = window.matchMedia('(min-width: 62rem)');
 const store = new Store();
 const figures = new Figures();
 const parts = new Parts(by('parts'), pictures);
+let contract;
 let form;
 let answer;
+/** The document that the shown answer is of. */
+let answered;
 let baseline;
+/** JSON that could not be read, as it was typed. */
+let unread;
 let timer;
 let asking = new AbortController();
+let lateTimer;
 
 start();
 
@@ -33,12 +47,12 @@ async function start() {
   by('home').href = `${address}/`;
   try {
     const [openapi, example] = await Promise.all([json('/openapi.json'), json(`${REVIEW}/example`)]);
-    const contract = new Contract(openapi);
+    contract = new Contract(openapi);
     form = new Form(by('form'), store, contract, contract.request(REVIEW), isWide.matches ? ['', '/airframe'] : ['']);
     form.addEventListener('help', showHelp);
     form.addEventListener('pinned', showPinned);
     store.addEventListener('change', changed);
-    wire(contract, example);
+    wire(example);
     store.open(example);
   } catch (failure) {
     say('fault', 'No answer', `${address} cannot be reached (${failure.message})`);
@@ -50,7 +64,10 @@ async function start() {
 function changed({ detail }) {
   if (detail === 'opened') {
     answer = undefined;
+    answered = undefined;
     baseline = undefined;
+    unread = undefined;
+    tell();
     by('answer').classList.add('without');
     form.forget();
   }
@@ -59,11 +76,15 @@ function changed({ detail }) {
     note();
   }
   if (detail !== 'rewritten') {
+    keepUnread();
     by('json').value = store.text;
     by('json-fault').textContent = '';
   }
   by('undo').disabled = !store.canUndo;
+  by('verdict').classList.add('busy');
   clearTimeout(timer);
+  clearTimeout(lateTimer);
+  lateTimer = setTimeout(markStale, LATE_MS);
   timer = setTimeout(compute, detail === 'opened' ? 0 : PAUSE_MS);
 }
 
@@ -71,52 +92,64 @@ function changed({ detail }) {
 async function compute() {
   asking.abort();
   asking = new AbortController();
-  const { signal } = asking;
-  by('verdict').classList.add('busy');
+  const mine = asking;
+  const { signal } = mine;
+  const limit = setTimeout(() => mine.abort(), LONGEST_MS);
   const asked = structuredClone(store.document);
   try {
     const response = await ask(REVIEW, posting(asked, 'application/json', signal));
-    const answered = await response.json();
+    const given = await response.json();
     if (!signal.aborted) {
-      show(answered, asked);
+      show(given, asked);
     }
   } catch (failure) {
-    if (!signal.aborted) {
-      refused(failure);
+    if (mine === asking) {
+      refused(signal.aborted ? new Error(`no answer within ${LONGEST_MS / 1000} s`) : failure);
     }
   }
-  if (!signal.aborted) {
+  clearTimeout(limit);
+  if (mine === asking) {
+    clearTimeout(lateTimer);
     by('verdict').classList.remove('busy');
   }
 }
 
+/** Says so where the shown answer is not that of the document as it is now. */
+function markStale() {
+  const stale = answer !== undefined && JSON.stringify(answered) !== JSON.stringify(store.document);
+  by('stale').hidden = !stale && unread === undefined;
+  by('verdict').classList.toggle('old', stale);
+}
+
 // The answer
 
-function show(answered, asked) {
-  answer = answered;
-  baseline ??= answered.key_figures;
+function show(given, asked) {
+  answer = given;
+  answered = asked;
+  baseline ??= given.key_figures;
   figures.of(asked, by('theme').value);
   by('answer').classList.remove('without');
-  by('stale').hidden = true;
+  markStale();
   by('faults-part').hidden = true;
   by('faults').replaceChildren();
-  const verdict = verdictText(answered);
-  say(answered.verdict, verdict.word, verdict.rest);
-  drawFindings(by('findings'), answered.findings, asked, (at) => go(at));
-  if (answered.findings.length === 0) {
+  const verdict = verdictText(given);
+  say(given.verdict, verdict.word, verdict.rest);
+  drawFindings(by('findings'), given.findings, asked, (at) => go(at));
+  if (given.findings.length === 0) {
     by('findings').replaceChildren(element('li', {}, 'Nothing was found.'));
   }
-  drawTiles(by('tiles'), answered.key_figures, baseline);
-  parts.draw(answered);
-  drawAssumptions(by('assumptions'), answered.assumptions, asked, (at) => {
-    showTab('form');
-    form.add(at);
-  });
-  by('assumptions-count').textContent = String(answered.assumptions.length);
-  by('cautions').replaceChildren(...answered.cautions.map((caution) => element('li', {}, caution)));
-  by('cautions-count').textContent = String(answered.cautions.length);
-  by('models').replaceChildren(...answered.computed_by.models.map((model) => element('li', {}, model)));
-  by('version').textContent = `version ${answered.computed_by.version}`;
+  drawNotJudged(by('not-judged'), given.checks, asked, give);
+  by('not-judged-part').hidden = by('not-judged').childElementCount === 0;
+  drawChecks(by('checks'), given.checks);
+  by('checks-count').textContent = judgedText(given.checks);
+  drawTiles(by('tiles'), given.key_figures, baseline);
+  parts.draw(given);
+  drawAssumptions(by('assumptions'), given.assumptions, asked, give);
+  by('assumptions-count').textContent = String(given.assumptions.length);
+  by('cautions').replaceChildren(...given.cautions.map((caution) => element('li', {}, caution)));
+  by('cautions-count').textContent = `${count(given.cautions.length, 'caution')} for this aircraft`;
+  by('models').replaceChildren(...given.computed_by.models.map((model) => element('li', {}, model)));
+  by('version').textContent = `version ${given.computed_by.version}`;
   note();
   offerCalls();
 }
@@ -124,11 +157,11 @@ function show(answered, asked) {
 function refused(failure) {
   const problem = failure instanceof Refused ? failure.problem : undefined;
   const faults = problem?.errors ?? [];
-  by('stale').hidden = answer === undefined;
+  markStale();
   by('faults-part').hidden = problem === undefined;
   const listed = faults.length > 0 ? faults : [{ at: '', message: problem?.detail ?? problem?.title ?? '' }];
   drawFaults(by('faults'), listed, store.document, (at) => go(at));
-  const rest = problem === undefined ? `${address} cannot be reached` : `${count(listed.length, 'thing')} to put right first`;
+  const rest = problem === undefined ? `${address} cannot be reached (${failure.message})` : `${count(listed.length, 'thing')} to put right first`;
   say('fault', 'No answer', rest);
   form.note([], faults);
   offerCalls();
@@ -148,6 +181,18 @@ function say(kind, word, rest) {
     text.dataset.said = word + rest;
     text.replaceChildren(element('b', {}, mark(kind, word)), ` ${rest}`);
   }
+}
+
+/** Puts a field in, and goes there. */
+function give(at) {
+  showTab('form');
+  form.add(at);
+}
+
+/** A line above the answer about the document itself; none without words. */
+function tell(...words) {
+  by('opened').hidden = words.length === 0;
+  by('opened').replaceChildren(...words);
 }
 
 function go(at) {
@@ -192,10 +237,35 @@ function rewrite() {
       throw new SyntaxError('the document must be an object: { … }');
     }
     by('json-fault').textContent = '';
+    unread = undefined;
     store.rewrite(written);
   } catch (failure) {
     by('json-fault').textContent = `Not read: ${failure.message}`;
+    unread = by('json').value;
+    clearTimeout(timer);
+    asking.abort();
+    asking = new AbortController();
+    by('verdict').classList.remove('busy');
+    say('fault', 'Not read', 'the JSON has to be put right first');
+    markStale();
   }
+}
+
+/** Text that was not read is not lost to a change in the form. */
+function keepUnread() {
+  const text = unread;
+  unread = undefined;
+  if (text !== undefined) {
+    const back = element('button', { type: 'button', class: 'small', click: () => bringBack(text) }, 'Bring it back');
+    tell('The JSON that could not be read has made way for the form. ', back);
+  }
+}
+
+function bringBack(text) {
+  tell();
+  showTab('json');
+  by('json').value = text;
+  rewrite();
 }
 
 async function openFile() {
@@ -205,11 +275,16 @@ async function openFile() {
     return;
   }
   try {
-    const opened = JSON.parse(await file.text());
-    if (typeof opened !== 'object' || opened === null || Array.isArray(opened)) {
+    const read = JSON.parse(await file.text());
+    if (typeof read !== 'object' || read === null || Array.isArray(read)) {
       throw new SyntaxError('it holds no document');
     }
-    store.open(opened);
+    const { document, renames } = renamed(read, contract, contract.request(REVIEW));
+    store.open(document);
+    if (renames.size > 0) {
+      const said = [...renames].map(([old, now]) => `“${plain(old)}” is now “${plain(now)}”`);
+      tell(`${file.name} is of an earlier version: ${said.join(', ')}. Save it to keep the new names.`);
+    }
   } catch (failure) {
     say('fault', 'Not opened', `${file.name}: ${failure.message}`);
   }
@@ -272,7 +347,7 @@ async function openSheet() {
   }
 }
 
-function wire(contract, example) {
+function wire(example) {
   by('open').addEventListener('click', () => by('file').click());
   by('file').addEventListener('change', openFile);
   by('save').addEventListener('click', saveFile);
@@ -302,7 +377,9 @@ function wire(contract, example) {
   by('theme').addEventListener('change', (event) => {
     document.documentElement.dataset.theme = event.target.value;
     if (answer !== undefined) {
-      show(answer, store.document);
+      figures.of(answered, event.target.value);
+      parts.draw(answer);
+      offerCalls();
     }
   });
   by('sheet').addEventListener('click', openSheet);

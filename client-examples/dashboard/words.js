@@ -44,7 +44,18 @@ const UNITS = new Map([
   ['j', 'J'],
 ]);
 
+/** What the wording of this house calls otherwise than the field. */
+const NAMES = new Map([
+  ['total_mass_g', 'Take-off mass'],
+  ['cg_arm_mm', 'CG, aft of the datum'],
+  ['launch_margin_percent', 'Launch margin over the stall'],
+  ['total_efficiency', 'Drive efficiency'],
+]);
+
 const SPELLINGS = new Map([
+  ['takeoff', 'take-off'],
+  ['max', 'maximum'],
+  ['min', 'minimum'],
   ['cg', 'CG'],
   ['mac', 'MAC'],
   ['dc', 'DC'],
@@ -63,8 +74,11 @@ export function split(name) {
   return { words: parts, unit: '' };
 }
 
-/** A field name as a label: "max_takeoff_mass_g" is "Max takeoff mass". */
+/** A field name as a label: "max_takeoff_mass_g" is "Maximum take-off mass". */
 export function label(name) {
+  if (NAMES.has(name)) {
+    return NAMES.get(name);
+  }
   const text = split(name).words.map((word) => SPELLINGS.get(word) ?? word).join(' ');
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -2,18 +2,20 @@
 """Has Trestle review a whole aircraft, and prints what a builder wants to know first.
 
     python3 review.py                          the example aircraft of the service
-    python3 review.py --document mine.json     an aircraft of your own
+    python3 review.py mine.json                an aircraft of your own
+    python3 review.py --checks mine.json       every check, also those that passed with room to spare
     python3 review.py --json > answer.json     everything that the service answered
 
 It needs Python 3.8 or later and nothing else. The exit code tells a shell script or a CI job how
 it went:
 
     0  fit          no finding above a note
-    1  attention    a margin is thin or an input doubtful
-    2  stop         a limit is passed
+    1  attention    a margin is thin, an input doubtful, or something was not judged
+    2  stop         a limit is exceeded
     3  problem      the document cannot be read, or the service refuses it: each fault is named
     4  no service   it cannot be reached, or has no time now
     64              the command line is wrong
+    141             whoever read the output went away (head, a pager)
 """
 
 import argparse
@@ -30,6 +32,7 @@ EXIT_CODE_OF_VERDICT = {"fit": 0, "attention": 1, "stop": 2}
 PROBLEM = 3
 NO_SERVICE = 4
 USAGE = 64
+CUT_SHORT = 141  # as a shell has it for a program whose reader went away
 
 # A review takes well under a second; a service that says nothing for this long is not there.
 TIMEOUT_S = 30
@@ -38,17 +41,33 @@ TIMEOUT_S = 30
 # that `_g_per_dm2` is not taken for `_dm2`.
 UNITS = {
     "_g_per_dm2": "g/dm²",
+    "_m_per_s2": "m/s²",
     "_m_per_s": "m/s",
+    "_rpm_per_v": "rpm/V",
     "_wh_per_km": "Wh/km",
     "_wh_per_kg": "Wh/kg",
     "_w_per_kg": "W/kg",
+    "_percent_mac": "% MAC",
     "_percent": "%",
     "_milliohm": "mΩ",
+    "_kg_m2": "kg·m²",
+    "_g_mm": "g·mm",
+    "_n_m": "N·m",
+    "_dm2": "dm²",
+    "_mm2": "mm²",
     "_mm": "mm",
     "_km": "km",
+    "_in": "in",
     "_wh": "Wh",
     "_ah": "Ah",
+    "_rpm": "rpm",
+    "_deg": "°",
+    "_hpa": "hPa",
+    "_mpa": "MPa",
     "_min": "min",
+    "_ut": "µT",
+    "_uf": "µF",
+    "_px": "px",
     "_g": "g",
     "_m": "m",
     "_h": "h",
@@ -57,7 +76,22 @@ UNITS = {
     "_v": "V",
     "_a": "A",
     "_c": "°C",
+    "_n": "N",
+    "_j": "J",
 }
+
+# Key figures that are called otherwise than their fields.
+NAMES = {
+    "total_mass_g": "take-off mass",
+    "cg_arm_mm": "CG, aft of the datum",
+    "launch_margin_percent": "launch margin over the stall",
+    "total_efficiency": "drive efficiency",
+}
+
+AID = "An aid, not an approval: local rules, makers' data and licensed practice come first."
+
+# Of the checks that passed, those that keep less than this from their limit are printed without --checks, %.
+THIN_PERCENT = 15
 
 
 class Problem(Exception):
@@ -124,7 +158,7 @@ def faults_of(problem):
 
 
 def read_document(path):
-    """The document as it lies on the disk. The service reads it: it names faults better than we."""
+    """The document as it lies on the disk. The service reads it: it names faults better than this script can."""
     try:
         with open(path, "rb") as file:
             return file.read()
@@ -135,9 +169,11 @@ def read_document(path):
 # --- printing -------------------------------------------------------------------------------------
 
 
-def print_review(review):
+def print_review(review, every_check):
     print(f"Verdict: {review['verdict'].upper()}")
+    print(AID)
     print_findings(review["findings"])
+    print_checks(review["checks"], every_check)
     print_key_figures(review["key_figures"])
     print_wires(review["wire_sizing"])
     print_legs(review["endurance"]["energy"])
@@ -153,12 +189,59 @@ def print_findings(findings):
         print(f"  {'':<10} at {finding['at'] or 'the document as a whole'}")
 
 
+def print_checks(checks, every_check):
+    """What was judged, and what was not: nothing that was not judged is said to be in order."""
+    passed = [check for check in checks if check["outcome"] == "passed"]
+    not_judged = [check for check in checks if check["outcome"] == "not_judged"]
+    not_passed = [check for check in checks if check["outcome"] in ("attention", "stop")]
+    print_heading(f"Checks: {len(passed)} passed, {len(not_passed)} not passed, {len(not_judged)} not judged")
+    if not_passed:
+        print("  Not passed")
+        print_table([check_row(check) for check in not_passed], align="<><><", indent=4)
+    if not_judged:
+        print("  Not judged")
+        wanting = {}
+        for check in not_judged:
+            wanting.setdefault(", ".join(check.get("give", [])) or "?", []).append(check["about"])
+        for give, abouts in wanting.items():
+            print_wrapped("    ", "; ".join(dict.fromkeys(abouts)))
+            print(f"      give {give}")
+    shown = passed if every_check else [check for check in passed if is_thin(check)]
+    if shown:
+        print("  Passed" if every_check else f"  Passed by less than {THIN_PERCENT} % of the limit")
+        print_table([check_row(check) for check in shown], align="<><><", indent=4)
+    if len(shown) < len(passed):
+        print(f"  {len(passed) - len(shown)} more passed: --checks prints them too")
+
+
+def is_thin(check):
+    return 0 <= check.get("margin_percent", THIN_PERCENT) < THIN_PERCENT
+
+
+def check_row(check):
+    """What was judged, its number, the limit and where that is from, and the margin where it passed."""
+    unit = check.get("unit", "")
+    limit = check.get("limit")
+    margin = check.get("margin_percent", -1)
+    return [
+        check["about"],
+        measured(check.get("value"), unit),
+        "" if limit is None else f"limit {measured(limit, unit)}",
+        f"margin {number(margin)} %" if check["outcome"] == "passed" and margin >= 0 else "",
+        "" if limit is None else f"({check['basis']})",
+    ]
+
+
+def measured(value, unit):
+    return "" if value is None else f"{number(value)} {unit}".rstrip()
+
+
 def print_key_figures(key_figures):
     print_heading("Key figures")
     rows = []
     for field, value in key_figures.items():
         quantity, unit = split_unit(field)
-        rows.append([quantity, number(value), unit])
+        rows.append([NAMES.get(field, quantity), number(value), unit])
     print_table(rows, align="<><")
 
 
@@ -232,7 +315,7 @@ def energy_line(energy):
 
 
 def print_notes(review):
-    print_heading("Mind")
+    print_heading("Cautions")
     for caution in review["cautions"]:
         print_wrapped("  - ", caution)
     count = len(review["assumptions"])
@@ -251,12 +334,12 @@ def print_wrapped(start, text):
     print(textwrap.fill(start + text, width, subsequent_indent=indent, break_on_hyphens=False))
 
 
-def print_table(rows, align):
+def print_table(rows, align, indent=2):
     """Rows in columns; `align` has < or > for each column."""
     widths = [max(len(row[column]) for row in rows) for column in range(len(align))]
     for row in rows:
         cells = [f"{cell:{side}{width}}" for cell, side, width in zip(row, align, widths)]
-        print(("  " + "  ".join(cells)).rstrip())
+        print((" " * indent + "  ".join(cells)).rstrip())
 
 
 def split_unit(field):
@@ -298,10 +381,15 @@ def parse_arguments():
         help="where the service is; TRESTLE_URL; default %(default)s",
     )
     parser.add_argument(
-        "--document", metavar="FILE", help="the aircraft; the service's example if not given"
+        "file", nargs="?", metavar="FILE", help="the aircraft; the service's example if not given"
     )
+    parser.add_argument("--document", metavar="FILE", help="the same")
+    parser.add_argument("--checks", action="store_true", help="print every check that passed")
     parser.add_argument("--json", action="store_true", help="print the whole answer as JSON")
     arguments = parser.parse_args()
+    if arguments.file and arguments.document:
+        parser.error("name one document")
+    arguments.document = arguments.document or arguments.file
     arguments.url = arguments.url.rstrip("/")
     if not arguments.url.startswith(("http://", "https://")):
         parser.error(f"--url {arguments.url}: it must begin with http:// or https://")
@@ -318,7 +406,7 @@ def review_as_asked(arguments):
     if arguments.json:
         print(json.dumps(review, indent=2, ensure_ascii=False))
     else:
-        print_review(review)
+        print_review(review, arguments.checks)
     return EXIT_CODE_OF_VERDICT[review["verdict"]]
 
 
@@ -327,7 +415,13 @@ def main():
     for stream in (sys.stdout, sys.stderr):
         stream.reconfigure(errors="replace")
     try:
-        return review_as_asked(parse_arguments())
+        code = review_as_asked(parse_arguments())
+        sys.stdout.flush()
+        return code
+    except BrokenPipeError:
+        # Whoever read (head, a pager) has seen enough. Nothing is left to be written at the exit.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return CUT_SHORT
     except Problem as problem:
         print(problem, file=sys.stderr)
         return PROBLEM

@@ -7,13 +7,14 @@ readonly FIT=0 ATTENTION=1 STOP=2 REFUSED=3 UNREACHABLE=4 USAGE=64 NO_TOOL=69
 
 usage() {
     cat << EOF
-usage: ${0##*/} [DOCUMENT]
+usage: ${0##*/} [--all] [DOCUMENT]
 
 Has the aircraft in DOCUMENT (- or none: standard input) reviewed by the service at TRESTLE_URL
-(${url}), prints the verdict and what stops the flight, and exits with
+(${url}), prints the verdict, its reasons and what was not judged (with --all also every check
+that passed, and every caution), and exits with
   $FIT  fit: no finding above a note
-  $ATTENTION  attention: a margin is thin or an input doubtful
-  $STOP  stop: a limit is passed
+  $ATTENTION  attention: a margin is thin, an input doubtful, or something was not judged
+  $STOP  stop: a limit is exceeded
   $REFUSED  the document cannot be read, or the service refuses it; every fault is printed
   $UNREACHABLE  the service cannot be reached, or has no time now
   $USAGE  the command line is wrong
@@ -31,6 +32,11 @@ fail() {
 
 url=${TRESTLE_URL:-http://127.0.0.1:8080}
 url=${url%/}
+all=false
+if [[ ${1:-} == --all ]]; then
+    all=true
+    shift
+fi
 case ${1:-} in
     -h | --help) usage; exit 0 ;;
     -?*) usage >&2; exit "$USAGE" ;;
@@ -64,8 +70,8 @@ case $status in
     *) fail "$UNREACHABLE" "$url is not Trestle ($status)" ;;
 esac
 
-verdict=$(jq -er '.verdict | strings' <<< "$body" 2> /dev/null) ||
-    fail "$UNREACHABLE" "$url is not Trestle"
+verdict=$(jq -er 'select(.checks | arrays) | .verdict | strings' <<< "$body" 2> /dev/null) ||
+    fail "$UNREACHABLE" "$url is not Trestle, or an older one"
 case $verdict in
     fit) code=$FIT ;;
     attention) code=$ATTENTION ;;
@@ -73,6 +79,25 @@ case $verdict in
     *) fail "$UNREACHABLE" "$url gives a verdict that this script does not know: $verdict" ;;
 esac
 echo "$verdict"
-jq -r '.findings[] | select(.severity == "stop")
-    | "  \(.message) (\(.at | if . == "" then "the document as a whole" else . end))"' <<< "$body"
+jq -r --argjson all "$all" '
+    def place: if . == "" then "the document as a whole" else . end;
+    def of($outcomes): map(select(.outcome | IN($outcomes[])));
+    def rounded: if . == null or . == 0 then .
+        else pow(10; 3 - (fabs | log10 | floor)) as $scale | (. * $scale | round) / $scale end;
+    def margin: if . == null or . < 0 then "" else ", margin \(rounded) %" end;
+    def measured($unit): "\(rounded)\(if $unit then " " + $unit else "" end)";
+    (.findings[] | select(.severity != "note") | "  \(.severity): \(.message) (\(.at | place))"),
+    (.checks | of(["not_judged"]) | group_by(.give)[]
+        | "  not judged: \(map(.about) | unique | join("; ")) (give \(.[0].give // ["?"] | join(", ")))"),
+    (if $all then .checks[] | select(.outcome == "passed") | .unit as $unit
+        | "  passed: \(.about)"
+            + (if .limit == null then ""
+                else ", \(.value | measured($unit)) against \(.limit | measured($unit))" end)
+            + (.margin_percent | margin)
+        else empty end),
+    (.checks | "\(of(["passed"]) | length) checks passed, \(of(["attention", "stop"]) | length) not passed, "
+        + "\(of(["not_judged"]) | length) not judged."),
+    (if $all then .cautions[] | "  - " + . else empty end)' <<< "$body"
+echo "An aid, not an approval: local rules, makers' data and licensed practice come first."
+if ! $all; then echo "Every check and caution: ${0##*/} --all"; fi
 exit "$code"

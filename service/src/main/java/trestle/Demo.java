@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.Locale;
+import trestle.finding.Caution;
 
 /**
  * The main job once, as a caller would do it: fetch the example aircraft, post it, read the answer.
@@ -18,7 +19,7 @@ final class Demo {
      * Posts the example aircraft to the running service.
      *
      * @param address where the service listens
-     * @return the verdict, the findings and the key figures as text
+     * @return the verdict, the findings, how the checks came out and the key figures as text
      */
     static String run(String address) {
         try {
@@ -42,13 +43,27 @@ final class Demo {
                     .append(finding.path("at").asText())
                     .append("]\n");
         }
+        line(text, "checks", checks(answer.path("checks")));
         answer.path("key_figures")
                 .properties()
                 .forEach(figure -> line(
                         text,
                         figure.getKey(),
                         String.format(Locale.ROOT, "%.4g", figure.getValue().asDouble())));
-        return text.toString();
+        line(text, "cautions", answer.path("cautions").size() + ", in the answer");
+        return text.append(Caution.AID).append('\n').toString();
+    }
+
+    private static String checks(JsonNode checks) {
+        long passed = 0;
+        long notJudged = 0;
+        for (JsonNode check : checks) {
+            String outcome = check.path("outcome").asText();
+            passed += outcome.equals("passed") ? 1 : 0;
+            notJudged += outcome.equals("not_judged") ? 1 : 0;
+        }
+        return "%d passed, %d not passed, %d not judged"
+                .formatted(passed, checks.size() - passed - notJudged, notJudged);
     }
 
     private static void line(StringBuilder text, String label, String value) {

@@ -3,6 +3,7 @@ package trestle;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import trestle.finding.Caution;
 import trestle.http.LiveService;
 
 /** What a person sees first. */
@@ -13,8 +14,10 @@ class DemoTest {
         assertThat(printed.lines()).first().asString().matches("verdict +(fit|attention|stop)");
         assertThat(printed)
                 .containsPattern("  (note|attention|stop): .+ \\[/.+]")
+                .containsPattern("checks +[0-9]+ passed, [0-9]+ not passed, [0-9]+ not judged")
                 .containsPattern("usable_energy_wh +[0-9.]+")
-                .containsPattern("best_endurance_h +[0-9.]+");
+                .containsPattern("best_endurance_h +[0-9.]+")
+                .endsWith(Caution.AID + "\n");
     }
 
     @Test

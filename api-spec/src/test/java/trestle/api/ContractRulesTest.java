@@ -44,6 +44,9 @@ class ContractRulesTest {
             "motor",
             "controller",
             "load_factor",
+            "max_load_factor",
+            "mean_load_factor",
+            "peak_load_factor",
             "rolling_resistance",
             "sliding_friction",
             "c_rate",
@@ -58,7 +61,7 @@ class ContractRulesTest {
             "tip_mach");
 
     /** What the HTTP layer takes in a query beside the fields of a calculation. */
-    private static final Set<String> RESERVED = Set.of("as", "pick", "errors", "workings", "theme");
+    private static final Set<String> RESERVED = Set.of("as", "pick", "errors", "workings", "cautions", "theme");
 
     private static JsonNode contract;
 
@@ -244,7 +247,7 @@ class ContractRulesTest {
         List<String> broken = new ArrayList<>();
         eachCalculation((path, item) -> {
             JsonNode get = item.path("get");
-            if (!parameters(get).containsAll(Set.of("fields", "as", "pick", "errors", "theme"))) {
+            if (!parameters(get).containsAll(Set.of("fields", "as", "pick", "errors", "theme", "cautions"))) {
                 broken.add("get " + path + " lacks a parameter: " + parameters(get));
             }
             for (JsonNode parameter : get.path("parameters")) {
@@ -273,7 +276,7 @@ class ContractRulesTest {
                     broken.add("post " + path + " has no " + type);
                 }
             }
-            if (!parameters(post).containsAll(Set.of("as", "pick", "errors", "theme"))) {
+            if (!parameters(post).containsAll(Set.of("as", "pick", "errors", "theme", "cautions"))) {
                 broken.add("post " + path + " lacks a parameter: " + parameters(post));
             }
         });

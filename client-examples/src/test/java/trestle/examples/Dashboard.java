@@ -1,6 +1,8 @@
 package trestle.examples;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Locale;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
@@ -26,6 +28,12 @@ final class Dashboard {
 
     String verdict() {
         return browser.find("#verdict-text").getText().replaceFirst("^\\W+", "");
+    }
+
+    /** The word that a verdict is said in. */
+    static String said(JsonNode answer) {
+        String verdict = answer.path("verdict").asText();
+        return verdict.substring(0, 1).toUpperCase(Locale.ROOT) + verdict.substring(1);
     }
 
     /** The number behind a tile, unrounded. */

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +18,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PreflightHttpTest {
     private static final Path SCRIPT = Path.of("shell", "preflight.sh").toAbsolutePath();
 
+    private static final List<String> VERDICTS = List.of("fit", "attention", "stop");
+    private static final String WHOLE = "the document as a whole";
+    private static final String AID =
+            "\nAn aid, not an approval: local rules, makers' data and licensed practice come first.\n";
+
     @TempDir
     private Path folder;
 
@@ -26,34 +32,63 @@ class PreflightHttpTest {
     }
 
     @Test
-    void theExampleAircraftDeservesAttention() throws IOException {
+    void theExampleAircraftGetsItsVerdictAndWhatThatRestsOn() throws IOException {
         ObjectNode example = LiveService.example("build-review");
-        assertThat(LiveService.answer("build-review", example).path("verdict").asText())
-                .isEqualTo("attention");
+        JsonNode answer = LiveService.answer("build-review", example);
+        String verdict = answer.path("verdict").asText();
 
         Command.Outcome outcome = review(example.toString());
 
         assertThat(outcome.err()).isEmpty();
-        assertThat(outcome.out()).isEqualTo("attention\n");
-        assertThat(outcome.exitCode()).isEqualTo(1);
+        assertThat(outcome.out()).startsWith(verdict + "\n").contains(AID);
+        for (JsonNode check : answer.path("checks")) {
+            if (check.path("outcome").asText().equals("not_judged")) {
+                assertThat(outcome.out())
+                        .contains(
+                                check.path("about").asText(),
+                                check.at("/give/0").asText());
+            }
+        }
+        assertThat(outcome.exitCode()).isEqualTo(VERDICTS.indexOf(verdict));
     }
 
     @Test
-    void whatStopsTheFlightIsPrintedWithItsPlace() throws IOException {
+    void everyCheckAndCautionIsPrintedOnRequest() throws IOException {
+        ObjectNode example = LiveService.example("build-review");
+        JsonNode answer = LiveService.answer("build-review", example);
+
+        Command.Outcome outcome = preflight(LiveService.url())
+                .with("--all", aircraft(example.toString()))
+                .run();
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.out().lines().filter(line -> line.startsWith("  passed: ")))
+                .hasSize((int) answer.path("checks").findValuesAsText("outcome").stream()
+                        .filter("passed"::equals)
+                        .count());
+        for (JsonNode caution : answer.path("cautions")) {
+            assertThat(outcome.out()).contains("  - " + caution.asText() + "\n");
+        }
+    }
+
+    @Test
+    void theReasonsArePrintedWithTheirPlaces() throws IOException {
         ObjectNode heavy = LiveService.example("build-review");
         ((ObjectNode) heavy.at("/airframe/limits")).put("max_takeoff_mass_g", 1000);
         StringBuilder expected = new StringBuilder("stop\n");
         for (JsonNode finding : LiveService.answer("build-review", heavy).path("findings")) {
-            if (finding.path("severity").asText().equals("stop")) {
-                expected.append("  " + finding.path("message").asText());
-                expected.append(" (" + finding.path("at").asText() + ")\n");
+            if (!finding.path("severity").asText().equals("note")) {
+                expected.append("  " + finding.path("severity").asText() + ": ");
+                expected.append(finding.path("message").asText());
+                String at = finding.path("at").asText();
+                expected.append(" (" + (at.isEmpty() ? WHOLE : at) + ")\n");
             }
         }
         assertThat(expected.toString()).contains("(/airframe/limits/max_takeoff_mass_g)\n");
 
         Command.Outcome outcome = review(heavy.toString());
 
-        assertThat(outcome.out()).isEqualTo(expected.toString());
+        assertThat(outcome.out()).startsWith(expected.toString());
         assertThat(outcome.exitCode()).isEqualTo(2);
     }
 
@@ -63,26 +98,37 @@ class PreflightHttpTest {
         String answer = """
                 {"verdict": "%s", "findings": [
                   {"severity": "stop", "message": "The whole.", "at": ""},
-                  {"severity": "note", "message": "A note.", "at": "/items"}]}\
+                  {"severity": "note", "message": "A note.", "at": "/items"}],
+                 "checks": [
+                  {"about": "mass", "outcome": "passed", "value": 1, "limit": 2, "margin_percent": 50},
+                  {"about": "heat", "outcome": "stop"},
+                  {"about": "wires", "outcome": "not_judged", "give": ["/wiring"]},
+                  {"about": "leads", "outcome": "not_judged", "give": ["/wiring"]}],
+                 "cautions": ["Mind the propeller."]}\
                 """.formatted(verdict);
 
         Command.Outcome outcome = answered(200, "application/json", answer);
 
         assertThat(outcome.exitCode()).isEqualTo(exitCode);
-        assertThat(outcome.out()).isEqualTo(verdict + "\n  The whole. (the document as a whole)\n");
+        assertThat(outcome.out()).isEqualTo(verdict + """
+
+                          stop: The whole. (the document as a whole)
+                          not judged: leads; wires (give /wiring)
+                        1 checks passed, 1 not passed, 2 not judged.%sEvery check and caution: preflight.sh --all
+                        """.formatted(AID));
     }
 
     @Test
     void everyFaultIsPrintedWithItsPlace() throws IOException {
         ObjectNode document = LiveService.example("build-review");
         ((ObjectNode) document.at("/items/0")).remove("mass_g");
-        ((ObjectNode) document.at("/packs/1")).put("serie", 2);
+        ((ObjectNode) document.at("/packs/0")).put("serie", 2);
 
         Command.Outcome outcome = review(document.toString());
 
         assertThat(outcome.exitCode()).isEqualTo(3);
         assertThat(outcome.out()).isEmpty();
-        assertThat(outcome.err()).contains("\n  /items/0/mass_g: ", "\n  /packs/1/serie: ");
+        assertThat(outcome.err()).contains("\n  /items/0/mass_g: ", "\n  /packs/0/serie: ");
     }
 
     @Test
@@ -120,7 +166,8 @@ class PreflightHttpTest {
         "400, {}",
         "200, <html>hello</html>",
         "200, []",
-        "200, '{\"verdict\": \"splendid\"}'",
+        "200, '{\"verdict\": \"splendid\", \"checks\": []}'",
+        "200, '{\"verdict\": \"fit\"}'",
         "503, '{\"title\": \"Too much work\", \"status\": 503}'"
     })
     void whatIsNoReviewIsNotTakenForOne(int status, String body) throws IOException {
@@ -138,19 +185,19 @@ class PreflightHttpTest {
         Command.Outcome outcome = (second == null ? command : command.with(second)).run();
 
         assertThat(outcome.exitCode()).isEqualTo(64);
-        assertThat(outcome.err()).startsWith("usage: preflight.sh [DOCUMENT]\n");
+        assertThat(outcome.err()).startsWith("usage: preflight.sh [--all] [DOCUMENT]\n");
     }
 
     @Test
     void theReadmesPipeChangesTheDocumentOnTheWay() throws IOException {
         ObjectNode windy = LiveService.example("build-review");
-        ((ObjectNode) windy.path("mission")).put("headwind_m_per_s", 25);
+        ((ObjectNode) windy.path("flight")).put("headwind_m_per_s", 25);
         String verdict =
                 LiveService.answer("build-review", windy).path("verdict").asText();
         Files.writeString(
                 folder.resolve("mine.json"), LiveService.example("build-review").toString());
 
-        Command.Outcome outcome = Command.of("bash", "-c", "jq '.mission.headwind_m_per_s = 25' mine.json | " + SCRIPT)
+        Command.Outcome outcome = Command.of("bash", "-c", "jq '.flight.headwind_m_per_s = 25' mine.json | " + SCRIPT)
                 .in(folder)
                 .where("TRESTLE_URL", LiveService.url())
                 .run();

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,10 +29,62 @@ class ReviewHttpTest {
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.out())
                 .startsWith("Verdict: ")
-                .contains("total mass", "usable energy", "stall speed", "m/s")
-                .contains("main lead", "servo feed")
+                .contains("take-off mass", "usable energy", "stall speed", "m/s")
+                .contains(names(LiveService.example("build-review").path("wiring")))
                 .contains("climb", "cruise", "loiter", "descent")
-                .contains("Wh available");
+                .contains("Wh available")
+                .contains("An aid, not an approval");
+        assertThat(outcome.out()).containsPattern("static thrust +[0-9.]+ +N\n");
+    }
+
+    @Test
+    void everyCheckIsPrintedOnRequest() {
+        JsonNode answer = LiveService.answer("build-review", LiveService.example("build-review"));
+
+        Command.Outcome outcome = Python.run(LiveService.url(), "review.py", "--checks");
+
+        assertThat(outcome.err()).isEmpty();
+        String printed = unwrapped(outcome.out());
+        for (JsonNode check : answer.path("checks")) {
+            assertThat(printed).contains(check.path("about").asText());
+        }
+        assertThat(outcome.out()).doesNotContain("more passed");
+    }
+
+    @Test
+    void whatWasNotJudgedIsNamedWithWhatToGiveAndNeverAmongWhatPassed() throws IOException {
+        ObjectNode document = LiveService.example("build-review");
+        ((ObjectNode) document.path("airframe")).remove("limits");
+        JsonNode answer = LiveService.answer("build-review", document);
+
+        String printed = unwrapped(review(document.toString()).out());
+
+        String notJudged = printed.substring(printed.indexOf("Not judged"), printed.indexOf("Key figures"));
+        for (JsonNode check : answer.path("checks")) {
+            if (check.path("outcome").asText().equals("not_judged")) {
+                assertThat(notJudged)
+                        .contains(check.path("about").asText())
+                        .contains("give " + check.at("/give/0").asText());
+            }
+        }
+        assertThat(notJudged).contains("give /airframe/limits");
+    }
+
+    @Test
+    void aReaderWhoGoesAwayIsNoFault() {
+        Tool.need("bash", "python3");
+        Command.Outcome outcome = Command.of("bash", "-c", "python3 python/review.py --checks | head -1")
+                .where("TRESTLE_URL", LiveService.url())
+                .run();
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.out()).startsWith("Verdict: ").hasLineCount(1);
+    }
+
+    private static List<String> names(JsonNode list) {
+        return StreamSupport.stream(list.spliterator(), false)
+                .map(entry -> entry.path("name").asText())
+                .toList();
     }
 
     @Test
@@ -72,13 +125,13 @@ class ReviewHttpTest {
     void everyFaultOfABrokenDocumentIsPrintedWithItsPointer() throws IOException {
         ObjectNode document = LiveService.example("build-review");
         ((ObjectNode) document.at("/items/0")).remove("mass_g");
-        ((ObjectNode) document.at("/packs/1")).put("serie", 2);
+        ((ObjectNode) document.at("/packs/0")).put("serie", 2);
 
         Command.Outcome outcome = review(document.toString());
 
         assertThat(outcome.exitCode()).isEqualTo(3);
         assertThat(outcome.out()).isEmpty();
-        assertThat(outcome.err()).contains("  /items/0/mass_g: ", "  /packs/1/serie: ");
+        assertThat(outcome.err()).contains("  /items/0/mass_g: ", "  /packs/0/serie: ");
     }
 
     @Test
@@ -129,7 +182,7 @@ class ReviewHttpTest {
 
     private Command.Outcome review(String document) throws IOException {
         Path file = Files.writeString(folder.resolve("aircraft.json"), document);
-        return Python.run(LiveService.url(), "review.py", "--document", file.toString());
+        return Python.run(LiveService.url(), "review.py", file.toString());
     }
 
     /** The text without the line breaks and the indents that fit it to the terminal. */

@@ -38,11 +38,12 @@ class ReviewPrintTest {
     void findingsAreWrappedAndPlaced() throws IOException {
         assertThat(print(answerWithKnownParts()).out()).contains("""
                         Verdict: STOP
+                        An aid, not an approval: local rules, makers' data and licensed practice come first.
 
                         Findings
                           stop       The legs take 385.9 Wh and the pack gives 313.5 Wh above the reserve of 79.2 Wh:
                                      shorten the second leg, or fly it at the airspeed of best range of 13.4 m/s.
-                                     at /mission/legs/1
+                                     at /flight/legs/1
                           attention  The lead is 620 mm long.
                                      at /wiring/0/length_mm
                           note       The mass of 6020 g is 980 g below the limit of 7000 g.
@@ -51,16 +52,31 @@ class ReviewPrintTest {
     }
 
     @Test
+    void checksStandByOutcomeWithTheirMargins() throws IOException {
+        assertThat(print(answerWithKnownParts()).out()).contains("""
+                        Checks: 2 passed, 1 not passed, 2 not judged
+                          Not passed
+                            energy for all legs  385.9 Wh  limit 313.5 Wh    (this calculation)
+                          Not judged
+                            mass on the scales against the list; CG on the scales against the list
+                              give /weighing
+                          Passed by less than 15 % of the limit
+                            take-off mass  6020 g  limit 7000 g  margin 14.0 %  (the request)
+                          1 more passed: --checks prints them too
+                        """);
+    }
+
+    @Test
     void keyFiguresStandWithTheirUnits() throws IOException {
         assertThat(print(answerWithKnownParts()).out()).contains("""
                         Key figures
-                          total mass       6020  g
-                          cg arm          538.2  mm
-                          wing loading     76.8  g/dm²
-                          usable energy   396.0  Wh
-                          stall speed      9.87  m/s
-                          cruise current   6.60  A
-                          best endurance   2.31  h
+                          take-off mass          6020  g
+                          CG, aft of the datum  538.2  mm
+                          wing loading           76.8  g/dm²
+                          usable energy         396.0  Wh
+                          stall speed            9.87  m/s
+                          cruise current         6.60  A
+                          best endurance         2.31  h
                         """);
     }
 

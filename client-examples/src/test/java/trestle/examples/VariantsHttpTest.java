@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** The example {@code variants.py} against the live service. */
 class VariantsHttpTest {
     private static final int USABLE_WH = 1;
-    private static final int STRANDED_WH = 2;
+    private static final int BELOW_CUTOFF_WH = 2;
 
     @Test
     void aHigherCutoffLeavesMoreInThePack() {
@@ -18,12 +18,12 @@ class VariantsHttpTest {
 
         assertThat(outcome.err()).isEmpty();
         assertThat(outcome.exitCode()).isZero();
-        assertThat(outcome.out()).startsWith("cutoff V/cell  usable Wh  stranded Wh\n");
+        assertThat(outcome.out()).startsWith("cutoff V/cell  usable Wh  below the cutoff Wh\n");
         assertThat(column(outcome, 0)).containsExactly(2.8, 2.9, 3.0, 3.1, 3.2, 3.3, 3.4, 3.5);
         assertThat(column(outcome, USABLE_WH))
                 .isSortedAccordingTo(Collections.reverseOrder())
                 .doesNotHaveDuplicates();
-        assertThat(column(outcome, STRANDED_WH)).isSorted().doesNotHaveDuplicates();
+        assertThat(column(outcome, BELOW_CUTOFF_WH)).isSorted().doesNotHaveDuplicates();
     }
 
     private static List<Double> column(Command.Outcome outcome, int index) {

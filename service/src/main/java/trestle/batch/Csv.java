@@ -49,6 +49,17 @@ public final class Csv {
     }
 
     /**
+     * A line above the header that is no row: readers of tables leave out what begins with this sign if
+     * they are told to.
+     *
+     * @param text what it says
+     * @return the line with its end
+     */
+    public static String comment(String text) {
+        return "# " + text.replaceAll("\\p{Cntrl}+", " ") + LINE_END;
+    }
+
+    /**
      * One row without the end of its line.
      *
      * @param cells as they are to be read again

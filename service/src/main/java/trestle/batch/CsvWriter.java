@@ -24,15 +24,20 @@ public final class CsvWriter implements RowWriter {
      * Writes the header.
      *
      * @param out where the bytes go
+     * @param comments what is said above the header
      * @param columns the values that a row has
      * @param words says what is wrong with a request, in one line
      * @throws IOException when nobody takes the bytes
      */
-    public CsvWriter(OutputStream out, List<FieldPath> columns, Function<Refusal, String> words) throws IOException {
+    public CsvWriter(OutputStream out, List<String> comments, List<FieldPath> columns, Function<Refusal, String> words)
+            throws IOException {
         this.out = out;
         this.words = words;
         width = columns.size();
         picks = new Picks(columns);
+        for (String comment : comments) {
+            out.write(Csv.comment(comment).getBytes(StandardCharsets.UTF_8));
+        }
         write(new ArrayList<>(columns.stream().map(FieldPath::dotted).toList()), ERROR);
     }
 

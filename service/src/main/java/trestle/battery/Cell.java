@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
-import trestle.numeric.PolyLine;
 
 /**
  * One cell, new, as its user knows it.
@@ -16,7 +15,7 @@ import trestle.numeric.PolyLine;
  * @param resistance what is known of its resistance
  * @param massKg mass of the bare cell, kg; empty: worked out from the chemistry
  * @param limits limits on its data sheet
- * @param openCircuitCurve measured open-circuit curve, in rising order of charge; empty: the
+ * @param openCircuitCurve measured open-circuit curve; none: the
  *     chemistry's own, which {@link Chemistry#CUSTOM} does not have
  */
 public record Cell(
@@ -26,9 +25,9 @@ public record Cell(
         InternalResistance resistance,
         OptionalDouble massKg,
         CellLimits limits,
-        List<OpenCircuitPoint> openCircuitCurve) {
+        OpenCircuitCurve openCircuitCurve) {
 
-    /** Checks the physics and copies the list. */
+    /** Checks the physics. */
     public Cell {
         Guard.present("chemistry", chemistry);
         Guard.present("dynamics", dynamics);
@@ -37,8 +36,7 @@ public record Cell(
         }
         Guard.positive("capacityC", capacityC);
         massKg.ifPresent(it -> Guard.positive("massKg", it));
-        openCircuitCurve = List.copyOf(openCircuitCurve);
-        OpenCircuitPoint.check(openCircuitCurve);
+        Guard.present("openCircuitCurve", openCircuitCurve);
         if (chemistry == Chemistry.CUSTOM && openCircuitCurve.isEmpty()) {
             throw new ImpossibleValue("openCircuitCurve", "a custom cell needs its own open-circuit curve");
         }
@@ -68,15 +66,13 @@ public record Cell(
                 resistance,
                 massKg,
                 limits,
-                openCircuitCurve);
+                OpenCircuitCurve.of(openCircuitCurve));
     }
 
     /**
      * A cell of which only the chemistry and the capacity are known.
      *
      * @param chemistry kind of cell
-     * @param dynamics chemistry whose resistance, lags and laws of temperature it has: a custom cell's own
-     *     choice, otherwise its chemistry
      * @param capacityC rated charge, C
      * @return the cell
      */
@@ -97,7 +93,8 @@ public record Cell(
      * @return minimum voltage, V
      */
     public double minimumVoltageV() {
-        return limits.minimumVoltageV().orElseGet(() -> isCustom() ? curveV(0) : chemistry.minimumVoltageV());
+        return limits.minimumVoltageV()
+                .orElseGet(() -> isCustom() ? openCircuitCurve.at(0) : chemistry.minimumVoltageV());
     }
 
     /**
@@ -106,7 +103,7 @@ public record Cell(
      * @return full voltage, V
      */
     public double fullVoltageV() {
-        return limits.fullVoltageV().orElseGet(() -> isCustom() ? curveV(1) : chemistry.fullVoltageV());
+        return limits.fullVoltageV().orElseGet(() -> isCustom() ? openCircuitCurve.at(1) : chemistry.fullVoltageV());
     }
 
     /**
@@ -124,7 +121,7 @@ public record Cell(
      * @return nominal voltage, V
      */
     public double nominalVoltageV() {
-        return isCustom() ? meanCurveV() : chemistry.nominalVoltageV();
+        return isCustom() ? openCircuitCurve.meanV() : chemistry.nominalVoltageV();
     }
 
     /**
@@ -147,19 +144,5 @@ public record Cell(
 
     private boolean isCustom() {
         return chemistry == Chemistry.CUSTOM;
-    }
-
-    private double curveV(double fraction) {
-        return OpenCircuitPoint.line(openCircuitCurve).at(fraction);
-    }
-
-    private double meanCurveV() {
-        int slices = 100;
-        PolyLine line = OpenCircuitPoint.line(openCircuitCurve);
-        double sumV = 0;
-        for (int i = 0; i < slices; i++) {
-            sumV += line.at((i + 0.5) / slices);
-        }
-        return sumV / slices;
     }
 }

@@ -59,7 +59,7 @@ record CellModel(CellSet set, double capacityC, double ohmicOhm, double exchange
         CellSet set = cell.dynamics().set();
         return cell.openCircuitCurve().isEmpty()
                 ? set
-                : set.withElectrodes(set.electrodes().withOpenCircuit(cell.openCircuitCurve()));
+                : set.withElectrodes(cell.openCircuitCurve().move(set.electrodes()));
     }
 
     private static double resistanceFactor(Cell cell, CellSet set) {

@@ -36,10 +36,13 @@ public sealed interface Cutoff {
      * @param stated whether that count is known; otherwise it is what the builder hopes for
      */
     record CountedCells(double voltageV, int cellCount, boolean stated) implements Cutoff {
+        /** More than any pack of twenty segments has in series. */
+        private static final int MOST_CELLS = 20_000;
+
         /** Checks the physics. */
         public CountedCells {
             Guard.within("voltageV", voltageV, 0.5, 5);
-            Guard.within("cellCount", cellCount, 1, 1000);
+            Guard.within("cellCount", cellCount, 1, MOST_CELLS);
         }
     }
 

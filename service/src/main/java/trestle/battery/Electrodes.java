@@ -1,6 +1,5 @@
 package trestle.battery;
 
-import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import trestle.numeric.PolyLine;
 
@@ -38,11 +37,10 @@ final class Electrodes {
      * curve: {@code UP = OCV + UN}. Below empty, where nothing was measured, UP goes on with its
      * slope between 3 and 8 %.
      *
-     * @param points the curve, in rising order of charge
+     * @param curve voltage over state of charge
      * @return the electrodes of that cell
      */
-    Electrodes withOpenCircuit(List<OpenCircuitPoint> points) {
-        PolyLine curve = OpenCircuitPoint.line(points);
+    Electrodes withOpenCircuit(PolyLine curve) {
         DoubleUnaryOperator measured = z -> curve.at(z) + negativeV(z);
         double emptyV = measured.applyAsDouble(0);
         double slope = (measured.applyAsDouble(0.08) - measured.applyAsDouble(0.03)) / 0.05;

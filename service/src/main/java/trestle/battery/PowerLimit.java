@@ -9,6 +9,9 @@ import trestle.numeric.Root;
 final class PowerLimit {
     private static final double ACCURACY_A = 1e-6;
 
+    /** Doublings from 1 A in search of the limit: far beyond any pack. */
+    private static final int MOST_DOUBLINGS = 60;
+
     private PowerLimit() {}
 
     /**
@@ -27,7 +30,9 @@ final class PowerLimit {
             return 0;
         }
         double highA = 1;
-        while (marginV(circuit, limits, highA) > 0 && powerSlopeV(circuit, highA) > 0) {
+        for (int i = 0;
+                i < MOST_DOUBLINGS && marginV(circuit, limits, highA) > 0 && powerSlopeV(circuit, highA) > 0;
+                i++) {
             highA *= 2;
         }
         double bound = highA;

@@ -54,7 +54,6 @@ public record Segment(
     /**
      * Full, new cells.
      *
-     * @param name what its builder calls it; empty where it has no name
      * @param seriesCount groups in series
      * @param parallelCount cells in parallel
      * @param cell the cell

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import trestle.magnetics.Clearance;
 import trestle.magnetics.CompassTask;
+import trestle.magnetics.Disturbance;
 import trestle.magnetics.LeadRun;
 import trestle.units.FluxDensity;
 import trestle.units.Length;
@@ -76,7 +77,7 @@ public final class CompassFigure {
         for (LeadRun run : runs) {
             reach.to(Length.mmFromM(run.distanceM()));
         }
-        result.runs().stream()
+        result.cruise().runs().stream()
                 .filter(run -> run.leastDistanceM() > 0)
                 .forEach(run -> reach.to(Length.mmFromM(run.leastDistanceM())));
         if (runs.isEmpty()) {
@@ -90,6 +91,7 @@ public final class CompassFigure {
         Reach reach = new Reach().to(allowed);
         for (LeadRun run : runs) {
             reach.to(FluxDensity.utFromT(run.fieldT()));
+            reach.to(FluxDensity.utFromT(run.atFullThrottle().fieldT()));
             reach.to(fieldUt(run, x.to()));
         }
         return Axis.logarithmic(Math.max(reach.least() / BESIDE, allowed / 1000), reach.greatest() * 4);
@@ -107,6 +109,10 @@ public final class CompassFigure {
         }
         for (int i = 0; i < runs.size(); i++) {
             LeadRun run = runs.get(i);
+            if (run.peakCurrentA().isPresent()) {
+                double peakUt = FluxDensity.utFromT(run.atFullThrottle().fieldT());
+                plot.ring(DOTS.get(i % DOTS.size()), Length.mmFromM(run.distanceM()), peakUt);
+            }
             plot.dot(DOTS.get(i % DOTS.size()), Length.mmFromM(run.distanceM()), FluxDensity.utFromT(run.fieldT()));
         }
     }
@@ -142,6 +148,9 @@ public final class CompassFigure {
         keys.add(KeyEntry.band(
                 Style.LIMIT_BAND,
                 "over the allowed " + Numbers.significant(FluxDensity.utFromT(task.allowedFieldT()), 2)));
+        if (task.knowsFullThrottle()) {
+            keys.add(new KeyEntry(KeyEntry.Sign.RING, Style.FIRST_FILL, "at full throttle"));
+        }
         for (int i = 0; i < runs.size(); i++) {
             String twisted = runs.get(i).twisted() ? ", twisted" : "";
             keys.add(KeyEntry.line(LINES.get(i), Words.name(runs.get(i).name(), WIDEST_NAME) + twisted));
@@ -150,13 +159,23 @@ public final class CompassFigure {
     }
 
     private String summary() {
-        return "Heading error "
-                + degrees(result.worst().headingErrorRad())
-                + "° at worst, "
-                + degrees(result.likely().headingErrorRad())
-                + "° likely; "
+        return "Heading error in cruise "
+                + degrees(result.cruise().worst())
+                + " at worst, "
+                + degrees(result.cruise().likely())
+                + " likely"
+                + result.fullThrottle()
+                        .map(full -> ", at full throttle " + degrees(full.worst()) + " and " + degrees(full.likely()))
+                        .orElse("")
+                + "; "
                 + degrees(task.allowedHeadingErrorRad())
                 + "° allowed.";
+    }
+
+    private static String degrees(Disturbance disturbance) {
+        return disturbance.headingErrorRad().isPresent()
+                ? degrees(disturbance.headingErrorRad().getAsDouble()) + "°"
+                : "no heading";
     }
 
     private static String degrees(double angleRad) {

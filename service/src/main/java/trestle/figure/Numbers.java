@@ -28,8 +28,14 @@ public final class Numbers {
         }
     }
 
-    /** A value to so many significant digits, such as 12.4, 0.031 or 1.2e9. */
-    static String significant(double value, int digits) {
+    /**
+     * A value to so many significant digits.
+     *
+     * @param value finite
+     * @param digits 1 or more
+     * @return for example 12.4, 0.031 or 1.2e9
+     */
+    public static String significant(double value, int digits) {
         if (value == 0) {
             return "0";
         }

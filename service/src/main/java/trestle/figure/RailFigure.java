@@ -1,7 +1,10 @@
 package trestle.figure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import trestle.rails.RailBudget;
 import trestle.rails.RailLoad;
 import trestle.rails.RailTask;
@@ -49,15 +52,18 @@ public final class RailFigure {
                         KeyEntry.band(Style.LIMIT_BAND, "over")));
         heading.draw(page.svg(), page.y());
         page.advance(heading.height() + 6);
-        int shown = Math.min(MOST_RAILS, budget.rails().size());
-        Axis x = Axis.between(0, greatestPercent(budget.rails().subList(0, shown)), TICKS);
+        List<Integer> order = order(budget);
+        int shown = order.size();
+        Axis x = Axis.between(
+                0, greatestPercent(order.stream().map(budget.rails()::get).toList()), TICKS);
         Box area = new Box(Page.MARGIN + 4, page.y(), Page.INNER_WIDTH - NUMBERS_WIDTH, shown * ROW);
         Plot plot = new Plot(page.svg(), area, x, new Axis(0, shown, List.of(), false));
         plot.grid();
         plot.bandUp(Style.LIMIT_BAND, FULL, x.to());
         for (int i = 0; i < shown; i++) {
             double top = area.top() + i * ROW;
-            rail(plot, budget.rails().get(i), task.rails().get(i).regulator(), top);
+            int rail = order.get(i);
+            rail(plot, budget.rails().get(rail), task.rails().get(rail).regulator(), top);
         }
         page.advance(area.height());
         Panels.level(page, x.ticks(), plot::x, Style.MUTED);
@@ -66,6 +72,25 @@ public final class RailFigure {
             page.note(Style.MUTED, "and " + (budget.rails().size() - shown) + " more, not drawn.");
         }
         return page.finished(theme, TITLE + ". " + summary(budget));
+    }
+
+    /** All of them in their order; where there are too many, those that fail come first. */
+    private static List<Integer> order(RailBudget budget) {
+        Stream<Integer> all = IntStream.range(0, budget.rails().size()).boxed();
+        return budget.rails().size() <= MOST_RAILS
+                ? all.toList()
+                : all.sorted(Comparator.comparingInt((Integer rail) -> -gravity(rail, budget)))
+                        .limit(MOST_RAILS)
+                        .toList();
+    }
+
+    /** Of the gravest finding on a rail; 0 without one. */
+    private static int gravity(int rail, RailBudget budget) {
+        return budget.judgement().findings().stream()
+                .filter(finding -> finding.subject().indices().indexOf(rail) == 0)
+                .mapToInt(finding -> finding.severity().ordinal() + 1)
+                .max()
+                .orElse(0);
     }
 
     private static double greatestPercent(List<RailLoad> rails) {

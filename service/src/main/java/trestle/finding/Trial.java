@@ -144,22 +144,6 @@ public final class Trial {
     }
 
     /**
-     * Stops without a sentence of its own: the check that found the cause has said it.
-     *
-     * @param broken whether
-     * @return this
-     */
-    public Trial stopAsSaid(boolean broken) {
-        if (broken && outcome == null) {
-            outcome = Outcome.STOP;
-            if (held != null) {
-                reported = held;
-            }
-        }
-        return this;
-    }
-
-    /**
      * Asks for attention.
      *
      * @param broken whether
@@ -280,7 +264,7 @@ public final class Trial {
             case ATTENTION -> Outcome.ATTENTION;
             case NOTE -> Outcome.PASSED;
         };
-        if (held != null) {
+        if (held != null && severity != Severity.NOTE) {
             reported = held;
         }
         return true;
@@ -298,6 +282,7 @@ public final class Trial {
         double room = reported.side() == Side.AT_MOST
                 ? reported.limit() - value.getAsDouble()
                 : value.getAsDouble() - reported.limit();
-        return Judge.finite(100 * room / Math.abs(reported.limit()));
+        boolean wellAndBeyond = room < 0 && (outcome == null || outcome == Outcome.PASSED);
+        return wellAndBeyond ? OptionalDouble.empty() : Judge.finite(100 * room / Math.abs(reported.limit()));
     }
 }

@@ -98,7 +98,7 @@ final class EnergyChecks {
         double nearV = NEAR_CUTOFF_RATIO * cutoffV;
         double lowestV = lowest.getAsDouble();
         trial.of(lowestV, "V")
-                .atLeast(cutoffV, Basis.REQUEST)
+                .atLeast(cutoffV, Basis.COMPUTED)
                 .asSaid(ended, STOP)
                 .atLeast(nearV, Basis.COMMON_PRACTICE)
                 .asSaid(lowestV < nearV && result.energy().shortfall().isPresent(), ATTENTION)

@@ -65,10 +65,14 @@ final class FlightPlan {
             int ended = plan.steps().size() - 1;
             FlownStep last = plan.steps().get(ended);
             List<Step> again = new ArrayList<>(steps.subList(0, ended));
-            again.add(new Step(steps.get(ended).powerW(), JUST_BEFORE * (last.endS() - last.startS())));
+            if (last.endS() > last.startS()) {
+                again.add(new Step(steps.get(ended).powerW(), JUST_BEFORE * (last.endS() - last.startS())));
+            }
             again.add(steps.get(steps.size() - 1));
             Plan then = store.fly(again);
-            return then.steps().size() > ended + 1 ? then.steps().get(ended + 1).energyJ() : 0;
+            return then.steps().size() == again.size()
+                    ? then.steps().get(again.size() - 1).energyJ()
+                    : 0;
         };
     }
 

@@ -9,6 +9,7 @@ import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.units.Energy;
 import trestle.units.Share;
+import trestle.units.Time;
 
 /**
  * The checks of the legs of a flight and of the energy they take.
@@ -114,7 +115,7 @@ record LegChecks(EnduranceTask task, SteadyFlight flight, EnergyBudget energy, J
 
     private void shortfall(Trial trial, Shortfall shortfall) {
         String leg = name(shortfall.legIndex());
-        String after = FlightTime.text(shortfall.atS());
+        String after = Time.said(shortfall.atS());
         double powerW = energy.legs().get(shortfall.legIndex()).powerW();
         String at = shortfall.voltageV().isPresent()
                 ? Judge.text(" at %.1f V", shortfall.voltageV().getAsDouble())

@@ -27,6 +27,7 @@ import trestle.batch.RowWriter;
 import trestle.binding.AnswerShape;
 import trestle.binding.FieldPath;
 import trestle.endpoint.Calculation;
+import trestle.finding.Caution;
 import trestle.rendering.Answered;
 import trestle.rendering.Options;
 
@@ -88,9 +89,17 @@ final class Batches {
             String mediaType, OutputStream out, Calculation<?, ?, ?, ?> calculation, Options options)
             throws IOException {
         return isCsv(mediaType)
-                ? new CsvWriter(out, columns(calculation, options), r -> InlineError.text(Problem.of(r)))
+                ? new CsvWriter(
+                        out, comments(options), columns(calculation, options), r -> InlineError.text(Problem.of(r)))
                 : new NdjsonWriter(
                         out, options.picks(), (line, r) -> Problem.of(r).details(line));
+    }
+
+    /** The cautions of an answer are known only after the header: they stand in the answer as JSON. */
+    private static List<String> comments(Options options) {
+        return options.cautions()
+                ? List.of(Caution.AID, "Each answer has cautions of its own: ask for it as JSON.")
+                : List.of();
     }
 
     private BatchReader reader(Context context, InputStream body, Class<?> model) throws IOException {

@@ -105,6 +105,7 @@ final class CalculationRoute<Q, R, W, A> {
                 options.picks().toString(),
                 options.theme().toString(),
                 String.valueOf(options.workings()),
+                String.valueOf(options.cautions()),
                 coding(context));
     }
 

@@ -18,7 +18,7 @@ import trestle.binding.Reason;
  */
 record Query(List<Parameter> options, List<DottedField> fields) {
     /** Names that no request of a calculation may use for a field of its own. */
-    static final List<String> RESERVED = List.of("as", "pick", "errors", "workings", "theme");
+    static final List<String> RESERVED = List.of("as", "pick", "errors", "workings", "cautions", "theme");
 
     /**
      * A parameter for the HTTP layer, decoded.

@@ -40,13 +40,10 @@ final class QueryOptions {
                 faults.add("/errors", "contradiction", "errors=inline goes with pick only");
             }
         }
-        Optional<Switch> workings = word(query, "workings", Switch.class, faults);
+        boolean workings = isOn(query, "workings", faults);
+        boolean cautions = isOn(query, "cautions", faults);
         faults.refuseIfAny(Reason.INVALID);
-        return new Options(
-                as,
-                picks,
-                theme.orElse(Theme.AUTO),
-                workings.filter(w -> w == Switch.TRUE).isPresent());
+        return new Options(as, picks, theme.orElse(Theme.AUTO), workings, cautions);
     }
 
     /** Whether faults should come as the value of a cell: a spreadsheet hides any other answer. */
@@ -70,6 +67,12 @@ final class QueryOptions {
             }
         }
         return picks;
+    }
+
+    private static boolean isOn(Query query, String name, Faults faults) {
+        return word(query, name, Switch.class, faults)
+                .filter(given -> given == Switch.TRUE)
+                .isPresent();
     }
 
     private static <E extends Enum<E>> Optional<E> word(Query query, String name, Class<E> type, Faults faults) {

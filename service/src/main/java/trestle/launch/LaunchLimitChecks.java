@@ -3,6 +3,7 @@ package trestle.launch;
 import java.util.OptionalDouble;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.units.Mass;
@@ -67,9 +68,12 @@ final class LaunchLimitChecks {
         String sentence = "The launch pulls %.1f g at its peak, above %.1f g%s: %s.";
         String from = given.isPresent() ? "" : " (common practice)";
         String remedy = Remedy.forLoadFactor(task, limit);
+        // A throw that nobody throws is one cause, and is said of its speed.
+        boolean unthrown = task.launch() instanceof Launch.Hand hand && hand.releaseSpeedMPerS() > armMPerS();
         trial.of(peak, "g")
                 .atMost(limit, basis)
                 .stopIf(peak > FAR_BEYOND * limit, "launch-acceleration-high", sentence, peak, limit, from, remedy)
+                .asSaid(peak > limit && unthrown, Severity.ATTENTION)
                 .attention("launch-acceleration-high", sentence, peak, limit, from, remedy);
     }
 
@@ -131,9 +135,7 @@ final class LaunchLimitChecks {
     }
 
     private void speed(Trial trial, Launch.Hand hand) {
-        double massKg = task.airframe().massKg();
-        double slope = (HEAVY_THROW_M_PER_S - LIGHT_THROW_M_PER_S) / (HEAVY_KG - LIGHT_KG);
-        double armMPerS = LIGHT_THROW_M_PER_S + slope * (Math.max(LIGHT_KG, Math.min(HEAVY_KG, massKg)) - LIGHT_KG);
+        double armMPerS = armMPerS();
         trial.of(hand.releaseSpeedMPerS(), "m/s")
                 .atMost(armMPerS, Basis.COMMON_PRACTICE)
                 .attention(
@@ -142,6 +144,12 @@ final class LaunchLimitChecks {
                                 + " practice): measure yours, or use a bungee or a dolly.",
                         hand.releaseSpeedMPerS(),
                         armMPerS);
+    }
+
+    private double armMPerS() {
+        double massKg = task.airframe().massKg();
+        double slope = (HEAVY_THROW_M_PER_S - LIGHT_THROW_M_PER_S) / (HEAVY_KG - LIGHT_KG);
+        return LIGHT_THROW_M_PER_S + slope * (Math.max(LIGHT_KG, Math.min(HEAVY_KG, massKg)) - LIGHT_KG);
     }
 
     private void mass(Trial trial) {

@@ -1,20 +1,13 @@
 package trestle.magnetics;
 
-import java.util.List;
+import java.util.Optional;
 import trestle.finding.Judgement;
 
 /**
  * The compass among its leads.
  *
- * @param runs each run alone, in their order
- * @param worst all runs, fields added as magnitudes; its least distance is the one to keep from
- *     every run alike
- * @param likely all runs, fields added by root sum of squares; its least distance likewise
+ * @param cruise in cruise, which lasts for hours
+ * @param fullThrottle at full throttle, which lasts for seconds; empty where its currents are not known
  * @param judgement what is to be said of it
  */
-public record Clearance(List<Disturbance> runs, Disturbance worst, Disturbance likely, Judgement judgement) {
-    /** Copies the list. */
-    public Clearance {
-        runs = List.copyOf(runs);
-    }
-}
+public record Clearance(LeadFields cruise, Optional<LeadFields> fullThrottle, Judgement judgement) {}

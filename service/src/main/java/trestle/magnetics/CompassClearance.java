@@ -1,6 +1,8 @@
 package trestle.magnetics;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import trestle.numeric.Root;
 
@@ -27,29 +29,39 @@ public final class CompassClearance {
      * @return the clearance
      */
     public static Clearance of(CompassTask task) {
-        List<LeadRun> runs = task.runs();
+        LeadFields cruise = fields(task, task.runs());
+        Optional<LeadFields> fullThrottle = task.knowsFullThrottle()
+                ? Optional.of(fields(
+                        task, task.runs().stream().map(LeadRun::atFullThrottle).toList()))
+                : Optional.empty();
+        return new Clearance(cruise, fullThrottle, CompassChecks.of(task, cruise, fullThrottle));
+    }
+
+    private static LeadFields fields(CompassTask task, List<LeadRun> runs) {
         List<Disturbance> alone = runs.stream()
                 .map(run -> disturbance(task, run.fieldT(), leastM(task, List.of(run))))
                 .toList();
         double worstT = runs.stream().mapToDouble(LeadRun::fieldT).sum();
         double likelyT = Math.sqrt(
                 runs.stream().mapToDouble(run -> run.fieldT() * run.fieldT()).sum());
-        Disturbance worst = disturbance(task, worstT, leastM(task, runs));
-        Disturbance likely = disturbance(task, likelyT, leastLikelyM(task, runs));
-        return new Clearance(alone, worst, likely, CompassChecks.of(task, alone, worst, likely));
+        return new LeadFields(
+                alone,
+                disturbance(task, worstT, leastM(task, runs)),
+                disturbance(task, likelyT, leastLikelyM(task, runs)));
     }
 
     /**
-     * Heading error of a horizontal field across the earth's: {@code atan(B / Bh)}. The most
-     * awkward direction, a little aft of across, gives {@code asin}: 0.06 % more at 2°, 2 % more at
-     * 10°.
+     * Heading error of a horizontal field from its most awkward side, a little aft of across: {@code asin(B / Bh)}.
      *
      * @param fieldT B, T, 0 or more
      * @param earthHorizontalT Bh, T, above 0
-     * @return heading error, rad, 0 to π/2
+     * @return heading error, rad, 0 to π/2; empty where the field is stronger than the earth's, for then the compass can
+     *     point anywhere
      */
-    static double headingErrorRad(double fieldT, double earthHorizontalT) {
-        return Math.atan(fieldT / earthHorizontalT);
+    static OptionalDouble headingErrorRad(double fieldT, double earthHorizontalT) {
+        return fieldT <= earthHorizontalT
+                ? OptionalDouble.of(Math.asin(fieldT / earthHorizontalT))
+                : OptionalDouble.empty();
     }
 
     private static Disturbance disturbance(CompassTask task, double fieldT, double leastM) {

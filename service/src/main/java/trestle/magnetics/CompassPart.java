@@ -6,6 +6,8 @@ public enum CompassPart {
     RUNS,
     /** How far one run is (run). */
     DISTANCE,
+    /** What one run carries at full throttle (run). */
+    PEAK_CURRENT,
     /** Whether one run is twisted (run). */
     TWISTED,
     /** The earth's field. */

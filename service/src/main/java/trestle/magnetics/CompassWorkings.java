@@ -14,7 +14,7 @@ import trestle.units.Share;
 public final class CompassWorkings {
     private static final String FIELD =
             "D. Griffiths, Introduction to Electrodynamics, section 5.2 (from memory), out less return";
-    private static final String HEADING = "geometry: the field across the earth's";
+    private static final String HEADING = "geometry: the field from its worst side";
 
     private final CompassTask task;
     private final Chain chain = new Chain();
@@ -42,57 +42,73 @@ public final class CompassWorkings {
         double allowedDeg = Angle.degFromRad(task.allowedHeadingErrorRad());
         chain.given("a", "allowed heading error", allowedDeg, "°");
         double allowedUt = FluxDensity.utFromT(task.allowedFieldT());
-        chain.step("B_a", "allowed field", allowedUt, "µT", "B_h*tan(a*pi/180)", HEADING);
+        chain.step("B_a", "allowed field", allowedUt, "µT", "B_h*sin(a*pi/180)", HEADING);
         for (int i = 0; i < task.runs().size(); i++) {
-            run(task.runs().get(i), clearance.runs().get(i), i + 1);
+            laid(task.runs().get(i), i + 1);
         }
-        if (task.runs().isEmpty()) {
-            return;
-        }
-        total("w", "all runs at worst", clearance.worst(), terms("B_%d", 1));
-        chain.sum("B2", "sum of squares of the fields", "µT²", terms("B_%d^2", 2), "statistics");
-        total("l", "all runs as likely", clearance.likely(), List.of());
+        fields(task.runs(), clearance.cruise(), "", "");
+        clearance
+                .fullThrottle()
+                .ifPresent(fields -> fields(
+                        task.runs().stream().map(LeadRun::atFullThrottle).toList(), fields, "p", " at full throttle"));
     }
 
-    private List<Term> terms(String form, int power) {
-        return IntStream.range(0, task.runs().size())
-                .mapToObj(i -> new Term(form.formatted(i + 1), Math.pow(fieldUt(i), power)))
+    /** Symbols of full throttle end in p. */
+    private void fields(List<LeadRun> runs, LeadFields fields, String mark, String when) {
+        for (int i = 0; i < runs.size(); i++) {
+            run(runs.get(i), fields.runs().get(i), i + 1, mark, when);
+        }
+        if (runs.isEmpty()) {
+            return;
+        }
+        String squares = "B2" + mark;
+        total("w" + mark, "all runs at worst" + when, fields.worst(), terms(fields, mark, 1), squares);
+        chain.sum(squares, "sum of squares of the fields" + when, "µT²", terms(fields, mark, 2), "statistics");
+        total("l" + mark, "all runs as likely" + when, fields.likely(), List.of(), squares);
+    }
+
+    private static List<Term> terms(LeadFields fields, String mark, int power) {
+        return IntStream.range(0, fields.runs().size())
+                .mapToObj(i -> new Term(
+                        "B_" + (i + 1) + mark + (power == 1 ? "" : "^" + power),
+                        Math.pow(FluxDensity.utFromT(fields.runs().get(i).fieldT()), power)))
                 .toList();
     }
 
-    private double fieldUt(int run) {
-        return FluxDensity.utFromT(task.runs().get(run).fieldT());
-    }
-
-    private void run(LeadRun run, Disturbance alone, int n) {
+    private void laid(LeadRun run, int n) {
         String of = ", run " + n + ", " + run.name();
-        chain.given("I_" + n, "current" + of, run.currentA(), "A");
         String separation = Chain.number(Length.mmFromM(run.separationM()));
         double effectiveMm = Length.mmFromM(run.effectiveSeparationM());
         String formula = run.twisted() ? separation + "/20" : separation;
         String source = run.twisted() ? "common practice, no source" : Chain.REQUEST;
         chain.step("s_" + n, "separation that counts" + of, effectiveMm, "mm", formula, source);
         chain.given("d_" + n, "distance" + of, Length.mmFromM(run.distanceM()), "mm");
+    }
+
+    private void run(LeadRun run, Disturbance alone, int n, String mark, String when) {
+        String of = ", run " + n + ", " + run.name() + when;
+        chain.given("I_" + n + mark, "current" + of, run.currentA(), "A");
         double fieldUt = FluxDensity.utFromT(alone.fieldT());
-        chain.step("B_" + n, "field" + of, fieldUt, "µT", field(run, n), FIELD);
-        follow(n + "", of, alone);
+        chain.step("B_" + n + mark, "field" + of, fieldUt, "µT", field(run, n, mark), FIELD);
+        follow(n + mark, of, alone);
     }
 
     /** Out less return; of a straight length each, where one is given. */
-    private static String field(LeadRun run, int n) {
+    private static String field(LeadRun run, int n, String mark) {
         if (run.lengthM().isEmpty()) {
             // The difference of two nearly equal terms, brought together.
-            return "200*I_%1$d*s_%1$d/(d_%1$d^2-s_%1$d^2/4)".formatted(n);
+            return "200*I_%1$d%2$s*s_%1$d/(d_%1$d^2-s_%1$d^2/4)".formatted(n, mark);
         }
         String length = Chain.number(Length.mmFromM(run.lengthM().getAsDouble()));
         String one = "%2$s/((d_%1$d%3$ss_%1$d/2)*sqrt(%2$s^2+4*(d_%1$d%3$ss_%1$d/2)^2))";
-        return "200*I_%d*(".formatted(n) + one.formatted(n, length, "-") + "-" + one.formatted(n, length, "+") + ")";
+        return "200*I_%d%s*(".formatted(n, mark) + one.formatted(n, length, "-") + "-" + one.formatted(n, length, "+")
+                + ")";
     }
 
-    private void total(String tag, String called, Disturbance all, List<Term> terms) {
+    private void total(String tag, String called, Disturbance all, List<Term> terms, String squares) {
         double fieldUt = FluxDensity.utFromT(all.fieldT());
         if (terms.isEmpty()) {
-            chain.step("B_" + tag, "field, " + called, fieldUt, "µT", "sqrt(B2)", "statistics");
+            chain.step("B_" + tag, "field, " + called, fieldUt, "µT", "sqrt(" + squares + ")", "statistics");
         } else {
             chain.sum("B_" + tag, "field, " + called, "µT", terms, Chain.ARITHMETIC);
         }
@@ -103,9 +119,10 @@ public final class CompassWorkings {
         double percent = Share.percentFromFraction(disturbance.fieldFractionOfEarth());
         String share = "100*B_" + tag + "/B_h";
         chain.step("p_" + tag, "over the earth's" + of, percent, "%", share, Chain.ARITHMETIC);
-        double errorDeg = Angle.degFromRad(disturbance.headingErrorRad());
-        String error = "atan(B_" + tag + "/B_h)*180/pi";
-        chain.step("e_" + tag, "heading error" + of, errorDeg, "°", error, HEADING);
+        disturbance.headingErrorRad().ifPresent(errorRad -> {
+            String error = "asin(B_" + tag + "/B_h)*180/pi";
+            chain.step("e_" + tag, "heading error" + of, Angle.degFromRad(errorRad), "°", error, HEADING);
+        });
         chain.found(
                 "D_" + tag,
                 "least distance" + of,

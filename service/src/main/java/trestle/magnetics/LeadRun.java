@@ -10,7 +10,8 @@ import trestle.units.Length;
  * A pair of power leads, out and return, that passes the compass.
  *
  * @param name what it is called
- * @param currentA steady current, A, 0 or more
+ * @param currentA steady current in cruise, A, 0 or more
+ * @param peakCurrentA at full throttle, A, not below the other; empty where it is not known
  * @param separationM distance between the axes of the two leads, m, above 0
  * @param twisted whether they are twisted about each other
  * @param distanceM from the compass to the middle between them, m, above half the separation
@@ -18,7 +19,13 @@ import trestle.units.Length;
  *     the safe side
  */
 public record LeadRun(
-        String name, double currentA, double separationM, boolean twisted, double distanceM, OptionalDouble lengthM) {
+        String name,
+        double currentA,
+        OptionalDouble peakCurrentA,
+        double separationM,
+        boolean twisted,
+        double distanceM,
+        OptionalDouble lengthM) {
     /** A twisted pair against one laid parallel; common practice, no source. */
     static final double TWISTED_SHARE = 1.0 / 20;
 
@@ -26,6 +33,10 @@ public record LeadRun(
     public LeadRun {
         Guard.present("name", name);
         Guard.notNegative("currentA", currentA);
+        peakCurrentA.ifPresent(value -> Guard.finite("peakCurrentA", value));
+        if (peakCurrentA.orElse(currentA) < currentA) {
+            throw new ImpossibleValue("peakCurrentA", "a run's peak current is not below its current in cruise");
+        }
         Guard.positive("separationM", separationM);
         Guard.positive("distanceM", distanceM);
         lengthM.ifPresent(value -> Guard.positive("lengthM", value));
@@ -77,6 +88,16 @@ public record LeadRun(
      * @return the twisted run
      */
     public LeadRun asTwisted() {
-        return new LeadRun(name, currentA, separationM, true, distanceM, lengthM);
+        return new LeadRun(name, currentA, peakCurrentA, separationM, true, distanceM, lengthM);
+    }
+
+    /**
+     * The same run at full throttle.
+     *
+     * @return with its peak current, or with the one of cruise where that is all that is known
+     */
+    public LeadRun atFullThrottle() {
+        return new LeadRun(
+                name, peakCurrentA.orElse(currentA), OptionalDouble.empty(), separationM, twisted, distanceM, lengthM);
     }
 }

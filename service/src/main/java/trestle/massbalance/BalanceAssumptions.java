@@ -20,7 +20,7 @@ final class BalanceAssumptions {
         if (task.wing().isPresent() && hasDihedral(task.wing().get())) {
             judge.assume(
                     Subject.of(BalancePart.PANELS),
-                    "area, span and mean chord are those seen from above",
+                    "area, span and mean aerodynamic chord are those seen from above",
                     "dihedral shortens a panel's span by its cosine");
         }
         found.neutralPoint().ifPresent(point -> stability(point, task, judge));

@@ -7,10 +7,10 @@ import trestle.numeric.Guard;
 /**
  * What mass and CG are held against.
  *
- * @param maximumTakeoffMassKg greatest mass, kg, above 0; empty for none
- * @param forward foremost CG; empty for none
- * @param aft aftmost CG; empty for none
- * @param lateralM greatest distance of the CG from the plane of symmetry, m, 0 or more; empty for
+ * @param maximumTakeoffMassKg maximum take-off mass, kg, above 0; empty for none
+ * @param forward forward limit of the CG; empty for none
+ * @param aft aft limit of the CG; empty for none
+ * @param lateralM maximum distance of the CG from the plane of symmetry, m, 0 or more; empty for
  *     none
  */
 public record Limits(

@@ -50,10 +50,22 @@ public final class MassBalanceWorkings {
 
     private void list() {
         chain.sum(ofList("m"), "mass of all items", "g", terms(this::mass, Item::totalMassKg), BALANCE);
-        along("x", "M_x", "x_cg", "arm", Item::armM, balance.list().armM());
+        along(
+                "x",
+                "M_x",
+                "x_cg",
+                "CG, aft of the datum",
+                Item::armM,
+                balance.list().armM());
         if (task.items().stream().anyMatch(item -> item.lateralM().isPresent())) {
             ToDoubleFunction<Item> lateralM = item -> item.pointMass().lateralM();
-            along("y", "M_y", "y_cg", "lateral place", lateralM, balance.list().lateralM());
+            along(
+                    "y",
+                    "M_y",
+                    "y_cg",
+                    "CG, right of the plane of symmetry",
+                    lateralM,
+                    balance.list().lateralM());
         }
         if (task.items().stream().anyMatch(item -> item.verticalM().isPresent())) {
             ToDoubleFunction<Item> verticalM = item -> item.pointMass().verticalM();
@@ -61,7 +73,7 @@ public final class MassBalanceWorkings {
                     "z",
                     "M_z",
                     "z_cg",
-                    "vertical place",
+                    "CG, above the datum",
                     verticalM,
                     balance.list().verticalM());
         }
@@ -75,7 +87,7 @@ public final class MassBalanceWorkings {
                         gFromKg(item) * Length.mmFromM(placeM.applyAsDouble(item))))
                 .toList();
         chain.sum(moment, "moment of all items along " + axis, "g mm", terms, BALANCE);
-        String meaning = place + " of the CG" + (balance.weighed().isEmpty() ? "" : " by the list");
+        String meaning = place + (balance.weighed().isEmpty() ? "" : ", by the list");
         chain.step(ofList(symbol), meaning, Length.mmFromM(cgM), "mm", moment + "/" + ofList("m"), BALANCE);
     }
 
@@ -105,8 +117,8 @@ public final class MassBalanceWorkings {
         }
         if (!ofArm.isEmpty()) {
             double valueMm = Length.mmFromM(balance.list().armToleranceM());
-            chain.sum("V_x", "variance of the arm of the CG", "mm²", ofArm, TOLERANCE);
-            chain.step(ofList("dx"), "tolerance of the arm", valueMm, "mm", "sqrt(V_x)", TOLERANCE);
+            chain.sum("V_x", "variance of the CG", "mm²", ofArm, TOLERANCE);
+            chain.step(ofList("dx"), "tolerance of the CG", valueMm, "mm", "sqrt(V_x)", TOLERANCE);
         }
     }
 

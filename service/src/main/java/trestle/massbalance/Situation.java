@@ -30,7 +30,7 @@ record Situation(
         return new Situation(task, list, weighed, centre, task.wing().map(Planform::of), neutralPoint);
     }
 
-    /** Greatest mass, kg; empty for none. */
+    /** Maximum take-off mass, kg; empty for none. */
     OptionalDouble maximumTakeoffMassKg() {
         return task.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
     }

@@ -21,7 +21,7 @@ final class StabilityChecks {
     /** Where a CG is brought that has no other target; common practice, no source. */
     static final double USUAL_MARGIN_FRACTION = 0.1;
 
-    /** No aircraft balances this many mean chords before or behind its wing; common practice, no source. */
+    /** No aircraft balances this many mean chords forward or aft of its wing; common practice, no source. */
     static final double FAR_FROM_CHORD = 0.5;
 
     private static final Subject ITEMS = Subject.of(BalancePart.ITEMS);

@@ -6,8 +6,8 @@ import trestle.numeric.ImpossibleValue;
 /**
  * How far an item can be moved.
  *
- * @param fromM foremost arm, m
- * @param toM aftmost arm, m, not ahead of {@code fromM}
+ * @param fromM most forward arm, m
+ * @param toM most aft arm, m, not forward of {@code fromM}
  */
 public record Travel(double fromM, double toM) {
     /** Checks the order. */
@@ -15,7 +15,7 @@ public record Travel(double fromM, double toM) {
         Guard.finite("fromM", fromM);
         Guard.finite("toM", toM);
         if (fromM > toM) {
-            throw new ImpossibleValue("toM", "a travel's aft end lies ahead of its fore end");
+            throw new ImpossibleValue("toM", "a travel's aft end lies forward of its forward end");
         }
     }
 

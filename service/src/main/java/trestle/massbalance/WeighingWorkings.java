@@ -40,7 +40,7 @@ record WeighingWorkings(Chain chain, BalanceTask task, Balance balance, Weighed 
         lateral();
         if (task.items().stream().anyMatch(item -> item.verticalM().isPresent())) {
             double heightMm = Length.mmFromM(balance.centre().verticalM());
-            chain.step("z_cg", "vertical place of the CG", heightMm, "mm", "z_cg_i", "scales do not tell it");
+            chain.step("z_cg", "CG, above the datum", heightMm, "mm", "z_cg_i", "scales do not tell it");
         }
     }
 
@@ -51,12 +51,12 @@ record WeighingWorkings(Chain chain, BalanceTask task, Balance balance, Weighed 
     private void arm() {
         double armMm = Length.mmFromM(balance.centre().armM());
         if (weighed.armM().isEmpty()) {
-            chain.step("x_cg", "arm of the CG", armMm, "mm", "x_cg_i", "scales at one arm do not tell it");
+            chain.step("x_cg", "CG, aft of the datum", armMm, "mm", "x_cg_i", "scales at one arm do not tell it");
             return;
         }
         String moments =
                 supports().stream().map(s -> net(s) + "*" + mm(s.armM())).collect(Collectors.joining("+"));
-        chain.step("x_cg", "arm of the CG on the scales", armMm, "mm", "(" + moments + ")/m", CHAPTER);
+        chain.step("x_cg", "CG, aft of the datum, on the scales", armMm, "mm", "(" + moments + ")/m", CHAPTER);
         chain.step(
                 "dx_w",
                 "CG of the scales less that of the list",
@@ -69,7 +69,7 @@ record WeighingWorkings(Chain chain, BalanceTask task, Balance balance, Weighed 
                         + "/m)^2+(" + net(s) + "*" + mm(s.placeToleranceM()) + "/m)^2")
                 .collect(Collectors.joining("+"));
         double offMm = Length.mmFromM(weighed.armToleranceM());
-        chain.step("dx", "tolerance of the arm", offMm, "mm", "sqrt(" + squares + ")", TOLERANCE);
+        chain.step("dx", "tolerance of the CG", offMm, "mm", "sqrt(" + squares + ")", TOLERANCE);
     }
 
     private void lateral() {
@@ -78,9 +78,21 @@ record WeighingWorkings(Chain chain, BalanceTask task, Balance balance, Weighed 
             String moments = supports().stream()
                     .map(s -> net(s) + "*" + mm(s.lateralM().orElseThrow()))
                     .collect(Collectors.joining("+"));
-            chain.step("y_cg", "lateral place of the CG on the scales", atMm, "mm", "(" + moments + ")/m", CHAPTER);
+            chain.step(
+                    "y_cg",
+                    "CG, right of the plane of symmetry, on the scales",
+                    atMm,
+                    "mm",
+                    "(" + moments + ")/m",
+                    CHAPTER);
         } else if (task.items().stream().anyMatch(item -> item.lateralM().isPresent())) {
-            chain.step("y_cg", "lateral place of the CG", atMm, "mm", "y_cg_i", RULE + "; two scales do not tell it");
+            chain.step(
+                    "y_cg",
+                    "CG, right of the plane of symmetry",
+                    atMm,
+                    "mm",
+                    "y_cg_i",
+                    RULE + "; two scales do not tell it");
         }
     }
 

@@ -8,7 +8,7 @@ import trestle.numeric.Guard;
  * @param thermalResistanceKPerW from the hottest part to the air, all stages in series, K/W, above
  *     0
  * @param ambientTemperatureK air about it, K, above 0
- * @param highestTemperatureK what its hottest part bears, K, above 0
+ * @param highestTemperatureK maximum temperature of its hottest part, K, above 0
  */
 public record Cooling(double thermalResistanceKPerW, double ambientTemperatureK, double highestTemperatureK) {
     /** Checks the physics. */
@@ -34,7 +34,7 @@ public record Cooling(double thermalResistanceKPerW, double ambientTemperatureK,
      *
      * @param heatW heat, W, above 0
      * @param ambientTemperatureK air, K
-     * @param highestTemperatureK what the hottest part bears, K
+     * @param highestTemperatureK maximum temperature of the hottest part, K
      * @return thermal resistance, K/W; 0 or below where the air is too hot already
      */
     public static double greatestResistanceKPerW(double heatW, double ambientTemperatureK, double highestTemperatureK) {

@@ -4,7 +4,7 @@ package trestle.rails;
 public enum LoadRole {
     /** Moves a control surface or a valve: takes bursts and stalls. */
     SERVO,
-    /** Steers: flight computer, receiver, navigation. Must not brown out. */
+    /** Steers: flight controller, receiver, navigation. Must not brown out. */
     FLIGHT_CONTROL,
     /** Anything the aircraft flies on without. */
     OTHER

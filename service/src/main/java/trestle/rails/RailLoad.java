@@ -15,8 +15,9 @@ import java.util.OptionalDouble;
  * @param peakInputCurrentA greatest current from the pack at its lowest voltage, A
  * @param inputPowerW mean power from the full pack, W
  * @param peakInputPowerW greatest power from the full pack, W
- * @param inputWithinRange whether the regulator bears the full pack and regulates at its lowest
+ * @param inputWithinRange whether the regulator is rated for the full pack and regulates at its lowest
  * @param temperatureK hottest part of the regulator, K; empty where its cooling is not known
+ * @param carriesTheFlight whether the aircraft is lost without it
  */
 public record RailLoad(
         String name,
@@ -30,4 +31,5 @@ public record RailLoad(
         double inputPowerW,
         double peakInputPowerW,
         boolean inputWithinRange,
-        OptionalDouble temperatureK) {}
+        OptionalDouble temperatureK,
+        boolean carriesTheFlight) {}

@@ -14,7 +14,7 @@ public enum RailPart {
     PEAK_CURRENT,
     /** Lowest input it regulates from (rail). */
     INPUT_MIN,
-    /** Highest input it bears (rail). */
+    /** Maximum input voltage (rail). */
     INPUT_MAX,
     /** The loads of a rail (rail). */
     LOADS,

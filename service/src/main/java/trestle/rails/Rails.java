@@ -52,7 +52,8 @@ public final class Rails {
                 supply.fullVoltageV() <= regulator.inputMaxV() && supply.lowestVoltageV() >= regulator.leastInputV(),
                 regulator.cooling().isPresent()
                         ? OptionalDouble.of(regulator.cooling().get().temperatureK(heatW))
-                        : OptionalDouble.empty());
+                        : OptionalDouble.empty(),
+                rail.carriesTheFlight());
     }
 
     private static double powerW(Regulator regulator, Supply supply, double currentA) {

@@ -13,7 +13,7 @@ import trestle.numeric.ImpossibleValue;
  * @param maxCurrentA continuous rating, A, above 0
  * @param peakCurrentA short-time rating, A, not below the continuous one; empty where none is given
  * @param inputMinV lowest input it regulates from, V, 0 or more
- * @param inputMaxV highest input it bears, V, above {@code inputMinV}
+ * @param inputMaxV maximum input voltage, V, above {@code inputMinV}
  * @param cooling how it is cooled; empty where not known
  */
 public record Regulator(
@@ -33,7 +33,7 @@ public record Regulator(
         Guard.positive("inputMaxV", inputMaxV);
         Guard.present("cooling", cooling);
         if (inputMinV >= inputMaxV) {
-            throw new ImpossibleValue("inputMaxV", "a regulator's highest input is above its lowest");
+            throw new ImpossibleValue("inputMaxV", "a regulator's maximum input voltage is above its minimum");
         }
         if (peakCurrentA.isPresent() && !(peakCurrentA.getAsDouble() >= maxCurrentA)) {
             throw new ImpossibleValue("peakCurrentA", "a regulator's peak rating is not below its continuous one");

@@ -3,10 +3,12 @@ package trestle.rendering;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import trestle.batch.Csv;
 import trestle.batch.Row;
 import trestle.binding.Json;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.finding.Caution;
 
 /**
  * A request that was read and worked once; each representation is drawn from that.
@@ -53,6 +55,16 @@ public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Done<Q, 
             tree.set("workings", Json.MAPPER.valueToTree(calculation.workings(done)));
         }
         return tree;
+    }
+
+    /** What stands above a table of the answer: its cautions where they are asked for, else nothing. */
+    String comments() {
+        if (!options.cautions()) {
+            return "";
+        }
+        StringBuilder comments = new StringBuilder(Csv.comment(Caution.AID));
+        tree().path("cautions").forEach(caution -> comments.append(Csv.comment(caution.asText())));
+        return comments.toString();
     }
 
     /** The answer as a picture. */

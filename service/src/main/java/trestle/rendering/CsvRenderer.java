@@ -7,7 +7,7 @@ import trestle.binding.AnswerShape;
 import trestle.binding.FieldPath;
 import trestle.binding.Picks;
 
-/** A header and one row: every plain value of the answer that stands in no list. */
+/** A header and one row: every plain value of the answer that stands in no list; cautions above them on request. */
 public final class CsvRenderer implements Renderer {
     @Override
     public Options.Form form() {
@@ -25,6 +25,6 @@ public final class CsvRenderer implements Renderer {
         List<String> header = columns.stream().map(FieldPath::dotted).toList();
         List<String> cells = new Picks(columns)
                 .whereThere(answered.tree()).stream().map(Csv::cell).toList();
-        return (Csv.row(header) + Csv.row(cells)).getBytes(StandardCharsets.UTF_8);
+        return (answered.comments() + Csv.row(header) + Csv.row(cells)).getBytes(StandardCharsets.UTF_8);
     }
 }

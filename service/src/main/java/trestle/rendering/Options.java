@@ -13,8 +13,9 @@ import trestle.figure.Theme;
  * @param picks the values wanted instead of the whole answer
  * @param theme how drawings are coloured
  * @param workings whether the answer should say how it was reached
+ * @param cautions whether a table should begin with its cautions
  */
-public record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean workings) {
+public record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean workings, boolean cautions) {
     /** The representations that the contract knows; a calculation need not offer all of them. */
     public enum Form {
         /** The whole, as the contract models it. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import trestle.batch.Csv;
 import trestle.binding.Picks;
 
-/** Picked values as one row, in the order of the picks, without a header and without a line end. */
+/** Picked values as one row, in the order of the picks, without a header and without a line end; cautions above it on request. */
 public final class PickedRowRenderer implements Renderer {
     @Override
     public Options.Form form() {
@@ -25,6 +25,6 @@ public final class PickedRowRenderer implements Renderer {
                 .map(Optional::of)
                 .map(Csv::cell)
                 .toList();
-        return Csv.bareRow(cells).getBytes(StandardCharsets.UTF_8);
+        return (answered.comments() + Csv.bareRow(cells)).getBytes(StandardCharsets.UTF_8);
     }
 }

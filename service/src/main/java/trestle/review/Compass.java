@@ -24,18 +24,20 @@ public record Compass(CompassTask task, Clearance clearance) {
         List<LeadRun> leads = plan.leads().stream()
                 .map(lead -> lead(lead, runs.get(lead.runIndex())))
                 .toList();
-        CompassTask task = new CompassTask(leads, plan.earthHorizontalT(), plan.allowedHeadingErrorRad());
+        CompassTask task =
+                new CompassTask(leads, plan.earthHorizontalT(), plan.allowedHeadingErrorRad(), plan.allowedBasis());
         return new Compass(task, CompassClearance.of(task));
     }
 
-    /** At its peak, for the heading is wanted most in the climb after a launch. */
     private static LeadRun lead(CompassLead lead, RunReview reviewed) {
         WireRun run = reviewed.task().run();
-        double currentA = run.peak().map(CurrentPeak::currentA).orElse(run.currentA());
+        OptionalDouble peakA =
+                run.peak().stream().mapToDouble(CurrentPeak::currentA).findFirst();
         double separationM = lead.separationM().orElseGet(() -> touchingM(reviewed));
         // A compass cannot stand between two leads that are one bundle: the nearest is beside it.
         double distanceM = Math.max(lead.distanceM(), Math.nextUp(separationM / 2));
-        return new LeadRun(run.name(), currentA, separationM, lead.twisted(), distanceM, OptionalDouble.empty());
+        return new LeadRun(
+                run.name(), run.currentA(), peakA, separationM, lead.twisted(), distanceM, OptionalDouble.empty());
     }
 
     private static double touchingM(RunReview run) {

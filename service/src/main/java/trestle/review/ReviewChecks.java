@@ -9,6 +9,7 @@ import trestle.battery.Segment;
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Judgement;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
@@ -147,6 +148,10 @@ final class ReviewChecks {
         double drawnA = fullThrottle.get().currentA();
         trial.of(drawnA, "A")
                 .atMost(ratedA.getAsDouble(), Basis.REQUEST)
+                // A drive that is described has said it of its packs.
+                .asSaid(
+                        drawnA > ratedA.getAsDouble() && aircraft.propulsion() instanceof Propulsion.ByParts,
+                        Severity.STOP)
                 .attention(
                         "full-throttle-above-cell-rating",
                         "Full throttle draws %.1f A; the cells are rated for %.1f A continuously, so keep it short and"

@@ -3,13 +3,15 @@ package trestle.sheet;
 /** How grave a verdict or a finding is. */
 public enum Grade {
     /** Nothing above a note. */
-    FIT("Fit", "No limit is passed and no margin is thin."),
+    FIT("Fit", "Nothing is above a note."),
     /** Worth knowing. */
     NOTE("Note", "Worth knowing."),
     /** Look before flying. */
-    ATTENTION("Attention", "A margin is thin or an input doubtful: settle the findings before flying."),
-    /** A limit is passed. */
-    STOP("Stop", "A limit is passed: do not fly before the findings marked stop are settled.");
+    ATTENTION(
+            "Attention",
+            "Settle the findings before flying: a margin is thin, an input is doubtful, or something was not judged."),
+    /** A limit is exceeded. */
+    STOP("Stop", "A limit is exceeded: do not fly before the findings marked stop are settled.");
 
     private final String word;
     private final String meaning;

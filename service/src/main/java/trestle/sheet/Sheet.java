@@ -8,6 +8,7 @@ import java.util.List;
  * @param name what the aircraft is called; empty where it has no name
  * @param verdict the judgement in one word
  * @param findings worst first
+ * @param checks all that was judged or could have been, in the order of the answer
  * @param keyNumbers what a builder looks at first
  * @param tables the first stands beside the key numbers, so a narrow one
  * @param figures SVG documents of {@code trestle.figure}, of the light theme; the first stands
@@ -21,6 +22,7 @@ public record Sheet(
         String name,
         Grade verdict,
         List<Judged> findings,
+        List<Checked> checks,
         List<KeyNumber> keyNumbers,
         List<Table> tables,
         List<String> figures,
@@ -31,6 +33,7 @@ public record Sheet(
     /** Copies the lists. */
     public Sheet {
         findings = List.copyOf(findings);
+        checks = List.copyOf(checks);
         keyNumbers = List.copyOf(keyNumbers);
         tables = List.copyOf(tables);
         figures = List.copyOf(figures);

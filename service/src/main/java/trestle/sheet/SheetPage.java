@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import trestle.finding.Caution;
 
 /** Lays a sheet out as a page. */
 final class SheetPage {
@@ -22,14 +23,18 @@ final class SheetPage {
     /** A bare value says nothing without its place; a sentence does, and paper is short. */
     private static final int LONGEST_BARE = 40;
 
+    private static final String LIMITS = "; a limit is from the document or computed, unless its source is named";
+
     private static final Markup CSS = css();
 
     private final Sheet sheet;
     private final String name;
+    private final CheckList checks;
 
     SheetPage(Sheet sheet) {
         this.sheet = sheet;
         this.name = sheet.name().isBlank() ? UNNAMED : sheet.name();
+        this.checks = new CheckList(sheet.checks());
     }
 
     String html() {
@@ -45,7 +50,7 @@ final class SheetPage {
                 + "\n</html>\n";
     }
 
-    /** Text first, so that it fills the first page; the figures but one are the second. */
+    /** What a builder reads fills the first page, the figures but one the second; the lists follow. */
     private Markup body() {
         List<Table> tables = sheet.tables();
         List<String> figures = sheet.figures();
@@ -62,10 +67,13 @@ final class SheetPage {
                         "",
                         head(),
                         findings(),
+                        when(!checks.allJudged(), notJudged()),
                         overview,
                         each(rest(tables), SheetPage::table),
-                        smallPrint(),
-                        when(figures.size() > 1, figures(rest(figures)))));
+                        section("cautions", "Cautions", "", sentences(sheet.cautions())),
+                        when(figures.size() > 1, figures(rest(figures))),
+                        when(!sheet.checks().isEmpty(), checks()),
+                        smallPrint()));
     }
 
     private Markup head() {
@@ -79,7 +87,8 @@ final class SheetPage {
                         "p",
                         "verdict " + verdict.cssClass(),
                         element("strong", "", verdict.word()),
-                        element("span", "", verdict.meaning())));
+                        element("span", "", verdict.meaning() + " " + checks.counted() + ".")),
+                aid());
     }
 
     private Markup findings() {
@@ -97,6 +106,18 @@ final class SheetPage {
                 .filter(counts::containsKey)
                 .map(grade -> grade.counted(counts.get(grade)))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static Markup aid() {
+        return element("p", "aid", Caution.AID);
+    }
+
+    private Markup notJudged() {
+        return section("findings", "Not judged", "for want of what is named", checks.notJudged());
+    }
+
+    private Markup checks() {
+        return section("checks", "Checks", checks.counted() + LIMITS, element("div", "", checks.table()));
     }
 
     private static Markup finding(Judged finding) {
@@ -170,7 +191,6 @@ final class SheetPage {
         return element(
                 "div",
                 "small",
-                section("cautions", "Cautions", "", sentences(sheet.cautions())),
                 assumptions(),
                 section("models", "Computed by", "Trestle " + sheet.version(), sentences(sheet.models())));
     }
@@ -214,6 +234,7 @@ final class SheetPage {
         return element(
                 "footer",
                 "",
+                aid(),
                 element("p", "", "Compared with the aircraft as built:"),
                 each(List.of("Date", "Place", "Signature"), label -> element("p", "line", label)));
     }

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.finding.Caution;
 import trestle.http.Flat;
 import trestle.http.LiveService;
 
@@ -285,6 +286,16 @@ class BatchHttpTest {
                 .asString();
         assertThat(row).isEqualTo("recommended.gauge,checked.gauge,error\r\n14,,\r\n");
         assertThat(line).isEqualTo("{\"recommended.gauge\":\"14\"}\n");
+    }
+
+    @Test
+    void aTableOfAnswersBeginsWithTheCautionOnRequest() {
+        String table = "current_a,length_mm,supply_voltage_v\n28,620,22.2\n";
+        String usual = post(WIRE, CSV, "", table).asString();
+        String cautioned = post(WIRE, CSV, "?cautions=true", table).asString();
+
+        assertThat(usual).doesNotStartWith("#");
+        assertThat(cautioned).startsWith("# " + Caution.AID + "\r\n# ").endsWith("\r\n" + usual);
     }
 
     @Test

@@ -95,7 +95,7 @@ class RowStreamTest {
     @Test
     void tablesHaveAHeaderAndAColumnForWhatIsWrong() throws IOException {
         List<FieldPath> columns = List.of(FieldPath.ofPointer("/n"), FieldPath.ofPointer("/none"));
-        RowStream rows = new RowStream(new CsvWriter(out, columns, Refusal::getMessage), () -> nowNs);
+        RowStream rows = new RowStream(new CsvWriter(out, List.of(), columns, Refusal::getMessage), () -> nowNs);
         rows.row(row(3));
         rows.refusal(4, REFUSAL);
         rows.send();

@@ -159,6 +159,16 @@ class PackChecksTest {
     }
 
     @Test
+    void anOwnCurveIsWorkedOutOnce() {
+        List<OpenCircuitPoint> curve =
+                List.of(new OpenCircuitPoint(0, 3.0), new OpenCircuitPoint(0.5, 3.8), new OpenCircuitPoint(1, 4.2));
+        Cell own = custom(Chemistry.LIPO, curve);
+        assertThat(CellModel.of(own, 1).set().electrodes())
+                .isSameAs(CellModel.of(own, 0.9).set().electrodes());
+        assertThat(own).isEqualTo(custom(Chemistry.LIPO, curve));
+    }
+
+    @Test
     void aCustomCellBehavesLikeTheChemistryThatItNames() {
         List<OpenCircuitPoint> curve = List.of(
                 new OpenCircuitPoint(0, 3.0),
@@ -185,7 +195,7 @@ class PackChecksTest {
                 new InternalResistance.Typical(),
                 OptionalDouble.empty(),
                 CellLimits.UNKNOWN,
-                curve);
+                OpenCircuitCurve.of(curve));
     }
 
     private static Cell cell(Chemistry chemistry, double capacityAh, double massG, double milliohm) {

@@ -21,6 +21,7 @@ import trestle.battery.Pack;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.Segment;
+import trestle.finding.Basis;
 import trestle.flight.Airframe;
 import trestle.flight.DragPolar;
 import trestle.flight.Endurance;
@@ -291,13 +292,14 @@ class FigurePropertyTest {
                     return new LeadRun(
                             name + i,
                             chance.chance() ? chance.spread(1e-3, 1e4) : 0,
+                            OptionalDouble.empty(),
                             apartM,
                             chance.chance(),
                             apartM * chance.spread(0.51, 500),
                             OptionalDouble.empty());
                 })
                 .toList();
-        CompassTask task = new CompassTask(runs, chance.spread(1e-6, 7e-5), chance.even(0.001, 0.7));
+        CompassTask task = new CompassTask(runs, chance.spread(1e-6, 7e-5), chance.even(0.001, 0.7), Basis.REQUEST);
         Clearance result = CompassClearance.of(task);
         sound(theme -> CompassFigure.of(task, result, theme));
     }

@@ -15,6 +15,7 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.PowerStep;
 import trestle.battery.Segment;
+import trestle.finding.Basis;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
 import trestle.flight.DragPolar;
@@ -317,15 +318,23 @@ final class Samples {
     static CompassTask compass() {
         return new CompassTask(
                 List.of(
-                        run("main lead", 28, 6, false, 120),
+                        new LeadRun("main lead", 9, OptionalDouble.of(28), 0.006, false, 0.12, OptionalDouble.empty()),
                         run("motor lead", 20, 12, true, 260),
                         run("servo feed", 4, 4, false, 60)),
                 CompassTask.USUAL_EARTH_HORIZONTAL_T,
-                CompassTask.USUAL_ALLOWED_ERROR_RAD);
+                CompassTask.USUAL_ALLOWED_ERROR_RAD,
+                Basis.COMMON_PRACTICE);
     }
 
     static LeadRun run(String name, double currentA, double apartMm, boolean twisted, double distanceMm) {
-        return new LeadRun(name, currentA, apartMm / 1000, twisted, distanceMm / 1000, OptionalDouble.empty());
+        return new LeadRun(
+                name,
+                currentA,
+                OptionalDouble.empty(),
+                apartMm / 1000,
+                twisted,
+                distanceMm / 1000,
+                OptionalDouble.empty());
     }
 
     static String figure(String name, Theme theme) {

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,9 @@ import trestle.binding.Binder;
 import trestle.binding.Json;
 import trestle.binding.Refusal;
 import trestle.catalogue.Catalogue;
+import trestle.contract.Contract;
+import trestle.contract.Misfits;
+import trestle.contract.Places;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.ImpossibleRequest;
 import trestle.page.Documents;
@@ -31,6 +35,9 @@ class AnyRequestTest {
 
     /** Far above any answer on a busy machine; a hang is what this is for. */
     private static final long LONGEST_MS = 5000;
+
+    /** Known to answer beyond its own ranges where a range of the request is open at nothing, until that is mended. */
+    private static final Set<String> KNOWN_OPEN = Set.of("propulsion-match", "launch-stall");
 
     private static final Documents DOCUMENTS = Documents.onBoard();
     private static JsonNode contract;
@@ -80,14 +87,16 @@ class AnyRequestTest {
         try {
             Q bound = Binder.bind(request, calculation.requestType());
             byte[] answer = Json.bytes(calculation.answer(calculation.done(bound)));
-            spoken(Json.MAPPER.readTree(answer).path("findings"));
+            JsonNode tree = Json.MAPPER.readTree(answer);
+            spoken(tree.path("findings"));
+            kept(tree, calculation.name(), text);
             return true;
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         } catch (Refusal refusal) {
-            pointed(refusal.faults(), text);
+            pointed(refusal.faults(), calculation.name(), text);
         } catch (ImpossibleRequest impossible) {
-            pointed(impossible.faults(), text);
+            pointed(impossible.faults(), calculation.name(), text);
         }
         return false;
     }
@@ -99,8 +108,23 @@ class AnyRequestTest {
         }
     }
 
-    private static void pointed(List<ApiFault> faults, String request) {
+    /** An answer keeps the contract: its own ranges, and the places of its request. */
+    private static void kept(JsonNode answer, String calculation, String request) {
+        if (!KNOWN_OPEN.contains(calculation)) {
+            assertThat(Misfits.of(answer, Contract.answer(calculation)))
+                    .as(request)
+                    .isEmpty();
+        }
+        assertThat(Places.unknown(answer, Contract.request(calculation)))
+                .as(request)
+                .isEmpty();
+    }
+
+    private static void pointed(List<ApiFault> faults, String calculation, String request) {
+        JsonNode schema = Contract.request(calculation);
         assertThat(faults).as(request).isNotEmpty();
-        assertThat(faults).as(request).allMatch(f -> f.at() != null && f.message() != null);
+        assertThat(faults)
+                .as(request)
+                .allMatch(f -> f.at() != null && f.message() != null && Contract.hasPlace(schema, f.at()));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
@@ -28,7 +29,7 @@ class CompassHttpTest {
         assertThat(answer.at("/runs/0/field_ut").asDouble()).isCloseTo(fieldUt, within(1e-6));
         assertThat(answer.at("/runs/0/field_percent_of_earth").asDouble()).isCloseTo(100 * fieldUt / 18, within(1e-6));
         assertThat(answer.at("/runs/0/heading_error_deg").asDouble())
-                .isCloseTo(Math.toDegrees(Math.atan(fieldUt / 18)), within(1e-6));
+                .isCloseTo(Math.toDegrees(Math.asin(fieldUt / 18)), within(1e-6));
     }
 
     @Test
@@ -56,13 +57,33 @@ class CompassHttpTest {
                 .body("findings[0].code", equalTo("compass-too-near"))
                 .body("findings[0].at", equalTo("/runs"))
                 .body("findings[0].limit", equalTo(2.0f))
-                .body("findings[1].code", equalTo("run-too-near"))
-                .body("findings[1].at", equalTo("/runs/0/distance_mm"))
-                .body("findings[1].value", equalTo(120.0f))
                 .body("runs", hasSize(3));
         assertThat(answer.at("/findings/0/message").asText())
-                .contains("keep it " + (int) Math.ceil(least) + " mm from every run");
-        assertThat(answer.at("/findings/1/message").asText()).contains("or twist its leads");
+                .contains("mount it " + (int) Math.ceil(least) + " mm or more from every run")
+                .contains("or twist the leads of main lead");
+    }
+
+    @Test
+    void fullThrottleIsAnsweredApart() {
+        Variant peaking = EXAMPLE.with(MAIN_LEAD + "/current_a", 9).with(MAIN_LEAD + "/peak_current_a", 90);
+        JsonNode answer = peaking.answer();
+        assertThat(answer.at("/runs/0/at_peak/field_ut").asDouble())
+                .isCloseTo(10 * answer.at("/runs/0/field_ut").asDouble(), within(1e-6));
+        assertThat(answer.at("/worst_case_at_peak/heading_error_deg").asDouble())
+                .isGreaterThan(answer.at("/worst_case/heading_error_deg").asDouble());
+        EXAMPLE.with(MAIN_LEAD + "/peak_current_a", 1)
+                .post()
+                .statusCode(422)
+                .body("errors[0].at", equalTo(MAIN_LEAD + "/peak_current_a"));
+    }
+
+    @Test
+    void aFieldBeyondTheEarthsLeavesNoHeading() {
+        EXAMPLE.with(MAIN_LEAD + "/current_a", 400)
+                .with(MAIN_LEAD + "/distance_mm", 60)
+                .post()
+                .body("findings[0].code", equalTo("no-heading"))
+                .body("worst_case.heading_error_deg", nullValue());
     }
 
     /** What the finding says to do, done: no finding left. */
@@ -117,14 +138,15 @@ class CompassHttpTest {
 
     @Test
     void aCompassBetweenTheLeadsIsAContradiction() {
-        EXAMPLE.with("/runs/1/distance_mm", 1.5)
-                .with("/runs/0/separation_mm", 700)
+        EXAMPLE.with("/runs/0/distance_mm", 240)
+                .with("/runs/1/distance_mm", 1.5)
+                .with("/runs/0/separation_mm", 500)
                 .post()
                 .statusCode(422)
                 .body("errors.at", equalTo(List.of("/runs/0/distance_mm", "/runs/1/distance_mm")))
                 .body(
                         "errors[0].message",
-                        equalTo("a compass 320 mm from the middle of leads 700 mm apart may lie on one of them: lay"
+                        equalTo("a compass 240 mm from the middle of leads 500 mm apart may lie on one of them: lay"
                                 + " them together, or set it further off"));
     }
 

@@ -36,11 +36,11 @@ class EnduranceHttpTest {
 
     @Test
     void windThatIsNotOvercomeIsAFinding() {
-        ObjectNode request = LiveService.changed(NAME, "/headwind_m_per_s", "55");
+        ObjectNode request = LiveService.changed(NAME, "/headwind_m_per_s", "40");
         LiveService.answer(NAME, request)
                 .body("verdict", equalTo("stop"))
                 .body("findings.code", hasItem("headwind-not-overcome"))
-                .body("best_range", nullValue());
+                .body("at_airspeed.ground_range_km", nullValue());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.nullValue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -110,5 +111,49 @@ class MassBalanceHttpTest {
                 .jsonPath();
         assertThat(answer.getDouble("static_margin_percent")).isCloseTo(2.4, within(0.05));
         assertThat(answer.getDouble("static_margin_tolerance_percent")).isBetween(2.0, 5.0);
+    }
+
+    /** A wing of 3.4 m on the centre line has 0.96 kg m² of roll inertia a kilogram, where points have none. */
+    @Test
+    void aWingThatIsSpreadHasRollInertia() throws IOException {
+        String request = """
+                {"items": [{"name": "wing", "mass_g": 1000, "arm_mm": 500, "spread": {"kind": "wing"}},
+                           {"name": "boom", "mass_g": 300, "arm_mm": 900,
+                            "spread": {"kind": "rod", "length_mm": 1200, "width_mm": 20}},
+                           {"name": "pack", "mass_g": 1500, "arm_mm": 420,
+                            "spread": {"kind": "block", "length_mm": 200, "width_mm": 80, "height_mm": 60}},
+                           {"name": "rest", "mass_g": 2200, "arm_mm": 480}],
+                 "wing": {"root_leading_edge_arm_mm": 430,
+                          "panels": [{"root_chord_mm": 250, "tip_chord_mm": 250, "span_mm": 1700}]}}""";
+        ObjectNode spread = (ObjectNode) new ObjectMapper().readTree(request);
+        double roll = LiveService.answer(NAME, spread).extract().jsonPath().getDouble("inertia_kg_m2.roll");
+        assertThat(roll).isCloseTo(0.9633, within(0.005));
+        ((ObjectNode) spread.at("/items/0")).remove("spread");
+        LiveService.answer(NAME, spread).body("inertia_kg_m2", nullValue());
+    }
+
+    @Test
+    void anItemIsNotSpreadOverWhatIsNotThere() throws IOException {
+        String request = """
+                {"items": [{"name": "wing", "mass_g": 1000, "arm_mm": 500, "spread": {"kind": "wing"}},
+                           {"name": "tail", "mass_g": 100, "arm_mm": 900, "spread": {"kind": "tail"}},
+                           {"name": "boom", "mass_g": 300, "arm_mm": 900, "spread": {"kind": "rod"}}]}""";
+        LiveService.refused(NAME, 422, (ObjectNode) new ObjectMapper().readTree(request))
+                .body(
+                        "errors.at",
+                        hasItems("/items/0/spread/kind", "/items/1/spread/kind", "/items/2/spread/length_mm"));
+    }
+
+    /** A fuselage of known shape replaces the usual shift; the propeller's is then what is added. */
+    @Test
+    void aFuselageOfKnownShapeReplacesTheUsualShift() {
+        ObjectNode request = (ObjectNode) LiveService.example(NAME);
+        double usual = LiveService.answer(NAME, request).extract().jsonPath().getDouble("neutral_point_arm_mm");
+        ObjectNode shaped = LiveService.change(
+                request, "/fuselage", "{\"length_mm\": 900, \"width_mm\": 120, \"nose_arm_mm\": -32}");
+        var answer = LiveService.answer(NAME, shaped).extract().jsonPath();
+        // About 1 % of the chord instead of 2.
+        assertThat(answer.getDouble("neutral_point_arm_mm") - usual).isBetween(2.0, 4.0);
+        assertThat(answer.getList("assumptions.at", String.class)).contains("/fuselage_shift_percent_mac");
     }
 }

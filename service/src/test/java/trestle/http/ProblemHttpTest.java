@@ -41,11 +41,11 @@ class ProblemHttpTest {
             delimiter = '|',
             value = {
                 "{\"name\":\"a\",\"mass_g\":-40,\"arm_mm\":1}|/items/1/mass_g|below_minimum|mass_g"
-                        + " is -40 g: it must be above 0 g",
+                        + " is -40 g: it must be at least 0.1 g",
                 "{\"name\":\"a\",\"mass_g\":0,\"arm_mm\":1}|/items/1/mass_g|below_minimum|mass_g is"
-                        + " 0 g: it must be above 0 g",
+                        + " 0 g: it must be at least 0.1 g",
                 "{\"name\":\"a\",\"mass_g\":1e9,\"arm_mm\":1}|/items/1/mass_g|above_maximum|mass_g"
-                        + " is 1000000000 g: it must be at most 100000 g",
+                        + " is 1000000000 g: it must be at most 60000 g",
                 "{\"name\":\"a\",\"mass_g\":1e400,\"arm_mm\":1}|/items/1/mass_g|not_finite|mass_g"
                         + " is beyond any number that can be computed with",
                 "{\"name\":\"a\",\"mass_g\":\"NaN\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g"

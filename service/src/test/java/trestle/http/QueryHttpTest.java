@@ -40,7 +40,7 @@ class QueryHttpTest {
                         + " must be a number, in g",
                 "items.1.mass_g=NaN|/items/1/mass_g|wrong_type|mass_g is the text \"NaN\": it must be a number, in g",
                 "items.1.mass_g=1e400|/items/1/mass_g|not_finite|mass_g is beyond any number that can be computed with",
-                "items.1.mass_g=-40|/items/1/mass_g|below_minimum|mass_g is -40 g: it must be above" + " 0 g",
+                "items.1.mass_g=-40|/items/1/mass_g|below_minimum|mass_g is -40 g: it must be at least 0.1 g",
                 "items.1.mass_g=4&items.1.quantity=1.5|/items/1/quantity|wrong_type|quantity is"
                         + " 1.5: it must be a whole number",
                 "items.1.mass_g=4&items.1.mass_g=4|/items/1/mass_g|repeated|items.1.mass_g is given more than once",

@@ -39,16 +39,19 @@ class RailHttpTest {
             delimiter = '|',
             value = {
                 "/supply/full_voltage_v|29.4|input-over-range|stop|/input_max_v|29.4|28"
-                        + "|The full pack's 29.4 V is above the 28.0 V that the regulator of rail"
-                        + " servo rail bears: it will fail and may pass the pack's voltage on.",
-                "/supply/lowest_voltage_v|6.5|rail-browns-out|stop|/input_min_v|6.5|7|At the pack's lowest 6.5 V rail"
-                        + " servo rail browns out: its regulator needs 7.0 V.",
-                "/rails/0/regulator/peak_current_a|6|peak-over-rating|stop|/peak_current_a|6.4|6|Rail servo rail can"
-                        + " be asked for 6.40 A, over its regulator's peak rating of 6.00 A.",
-                "/rails/0/regulator/max_current_a|0.32|load-over-rating|stop|/max_current_a|0.4|0.32|Rail"
-                        + " servo rail carries 0.40 A, 125 % of its regulator's continuous 0.32 A.",
-                "/rails/0/regulator/max_current_a|0.48|load-near-rating|attention|/max_current_a|0.4|0.384|Rail servo"
-                        + " rail carries 0.40 A, 83 % of its regulator's continuous 0.48 A; keep it under 80 %."
+                        + "|The full pack's 29.4 V is above the maximum input of 28.0 V of the regulator of servo rail:"
+                        + " it will fail and may pass the pack's voltage on; use one rated for 31 V or more.",
+                "/supply/lowest_voltage_v|6.5|rail-browns-out|stop|/input_min_v|6.5|7|At the pack's lowest 6.5 V servo"
+                        + " rail browns out: its regulator needs 7.0 V; stop at a higher pack voltage, or use a"
+                        + " regulator that needs less.",
+                "/rails/0/regulator/peak_current_a|6|peak-over-rating|stop|/peak_current_a|6.4|6|Servo rail can be asked"
+                        + " for 6.40 A, over its regulator's peak rating of 6.00 A: use one rated for more, or move"
+                        + " loads to another rail.",
+                "/rails/0/regulator/max_current_a|0.32|load-over-rating|stop|/max_current_a|0.4|0.32|Servo rail carries"
+                        + " 0.40 A, 125 % of its regulator's continuous 0.32 A: use one rated for 0.5 A or more.",
+                "/rails/0/regulator/max_current_a|0.48|load-near-rating|attention|/max_current_a|0.4|0.384|Servo rail"
+                        + " carries 0.40 A, 83 % of its regulator's continuous 0.48 A, and 80 % (common practice) leaves"
+                        + " room for heat: use one rated for 0.5 A or more."
             })
     void aPassedLimitIsAFindingAndTheRestStands(
             String at,

@@ -50,6 +50,14 @@ record Variant(String calculation, JsonNode request) {
                 .then();
     }
 
+    /** The response in another representation. */
+    ValidatableResponse as(String representation) {
+        return LiveService.lawful()
+                .body(request.toString())
+                .post("/v1/" + calculation + "?as=" + representation)
+                .then();
+    }
+
     /** The response to a request that does not. */
     ValidatableResponse postUnlawful() {
         return LiveService.unlawful()

@@ -1,10 +1,13 @@
 package trestle.propulsion;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.atmosphere.AirState;
 import trestle.atmosphere.StandardAtmosphere;
+import trestle.finding.Finding;
 import trestle.units.Length;
 import trestle.units.Rotation;
 
@@ -85,5 +88,16 @@ final class Drives {
                 Optional.of(new CruiseDemand(CRUISE_M_PER_S, v -> dragN(v, zeroLiftCoefficient))),
                 OptionalDouble.of(MASS_KG),
                 List.of());
+    }
+
+    /** The one finding of a code. */
+    static Finding only(PropulsionMatch match, String code) {
+        List<Finding> found = match.judgement().findings().stream()
+                .filter(f -> f.code().equals(code))
+                .toList();
+        assertThat(found)
+                .describedAs("%s in %s", code, match.judgement().findings())
+                .hasSize(1);
+        return found.get(0);
     }
 }

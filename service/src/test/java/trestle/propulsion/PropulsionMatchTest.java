@@ -9,9 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import trestle.atmosphere.StandardAtmosphere;
-import trestle.finding.Check;
 import trestle.finding.Finding;
-import trestle.finding.Outcome;
 import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.numeric.ImpossibleValue;
@@ -56,7 +54,7 @@ class PropulsionMatchTest {
         assertThat(match.performance().curve())
                 .extracting(OperatingPoint::airspeedMPerS)
                 .containsExactly(20.0, 0.0);
-        Finding beyond = only(match, "airspeed-beyond-thrust");
+        Finding beyond = Drives.only(match, "airspeed-beyond-thrust");
         assertThat(beyond.severity()).isEqualTo(Severity.NOTE);
         assertThat(beyond.subject()).isEqualTo(Subject.of(PropulsionPart.AIRSPEED, 2));
         assertThat(match.performance().thrustToWeightRatio()).isEmpty();
@@ -82,13 +80,13 @@ class PropulsionMatchTest {
     @Test
     void propellerThatStallsTheMotorStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(hugePropeller())));
-        Finding stalled = only(match, "motor-stalled");
+        Finding stalled = Drives.only(match, "motor-stalled");
         assertThat(stalled.severity()).isEqualTo(Severity.STOP);
         assertThat(stalled.value().orElseThrow()).isGreaterThan(stalled.limit().orElseThrow());
-        assertThat(only(match, "motor-current-exceeded").limit()).hasValue(60);
-        assertThat(only(match, "motor-power-exceeded").limit()).hasValue(1300);
-        assertThat(only(match, "controller-current-exceeded").limit()).hasValue(80);
-        assertThat(only(match, "pack-current-exceeded").limit()).hasValue(60);
+        assertThat(Drives.only(match, "motor-current-exceeded").limit()).hasValue(60);
+        assertThat(Drives.only(match, "motor-power-exceeded").limit()).hasValue(1300);
+        assertThat(Drives.only(match, "controller-current-exceeded").limit()).hasValue(80);
+        assertThat(Drives.only(match, "pack-current-exceeded").limit()).hasValue(60);
         assertThat(match.headroom().motorCurrentFraction().orElseThrow()).isNegative();
         assertThat(match.performance().atRest()).isPresent();
         assertThat(match.performance().cruise()).isPresent();
@@ -103,7 +101,7 @@ class PropulsionMatchTest {
     @Test
     void controllerBelowTheFullPackStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(new Controller(80, 17, 0.003))));
-        Finding finding = only(match, "controller-voltage-exceeded");
+        Finding finding = Drives.only(match, "controller-voltage-exceeded");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value()).hasValue(25.2);
         assertThat(finding.limit()).hasValue(17);
@@ -115,7 +113,7 @@ class PropulsionMatchTest {
     @Test
     void thrustThatNeverReachesDragStopsAndTheRestStands() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system(), 3));
-        Finding never = only(match, "thrust-never-reaches-drag");
+        Finding never = Drives.only(match, "thrust-never-reaches-drag");
         assertThat(never.severity()).isEqualTo(Severity.STOP);
         assertThat(never.value().orElseThrow()).isLessThan(never.limit().orElseThrow());
         assertThat(match.judgement().findings())
@@ -130,7 +128,7 @@ class PropulsionMatchTest {
     @Test
     void supplyThatCollapsesIsAFindingNotAnException() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 1000))));
-        assertThat(only(match, "propeller-not-turned").severity()).isEqualTo(Severity.STOP);
+        assertThat(Drives.only(match, "propeller-not-turned").severity()).isEqualTo(Severity.STOP);
         assertThat(match.performance().atRest()).isEmpty();
         assertThat(match.performance().curve()).isEmpty();
         assertThat(match.headroom().motorCurrentFraction()).isEmpty();
@@ -139,9 +137,9 @@ class PropulsionMatchTest {
     @Test
     void packPastItsPowerPeakStops() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 2))));
-        assertThat(only(match, "pack-past-power-peak").severity()).isEqualTo(Severity.STOP);
+        assertThat(Drives.only(match, "pack-past-power-peak").severity()).isEqualTo(Severity.STOP);
         PropulsionMatch softer = PropulsionMatch.of(Drives.task(Drives.with(Drives.pack(24.5, 0.25))));
-        assertThat(only(softer, "pack-sags").severity()).isEqualTo(Severity.ATTENTION);
+        assertThat(Drives.only(softer, "pack-sags").severity()).isEqualTo(Severity.ATTENTION);
     }
 
     @Test
@@ -154,7 +152,7 @@ class PropulsionMatchTest {
         Supply pack = Drives.pack();
         Supply early =
                 new Supply(pack.source(), pack.fullVoltageV(), pack.maxCurrentA(), OptionalDouble.of(underLoadV + 0.1));
-        Finding finding = only(PropulsionMatch.of(Drives.task(Drives.with(early))), "cutoff-at-full-throttle");
+        Finding finding = Drives.only(PropulsionMatch.of(Drives.task(Drives.with(early))), "cutoff-at-full-throttle");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.SUPPLY_CUTOFF));
         assertThat(finding.value().orElseThrow()).isCloseTo(underLoadV, within(1e-9));
@@ -215,127 +213,9 @@ class PropulsionMatchTest {
                 new GeometryOnly(),
                 OptionalDouble.of(Rotation.radPerSFromRpm(6000)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(fast)));
-        Finding finding = only(match, "propeller-rotation-exceeded");
+        Finding finding = Drives.only(match, "propeller-rotation-exceeded");
         assertThat(finding.limit().orElseThrow()).isCloseTo(6000, within(1e-6));
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_MAX_ROTATION));
-    }
-
-    /** Level flight turns the propeller no faster than its maker allows; only a dive does. */
-    @Test
-    void aPropellerThatOnlyADiveTurnsTooFastIsNotStopped() {
-        PropulsionTask plain = Drives.task(Drives.system());
-        DrivePerformance drive = PropulsionMatch.of(plain).performance();
-        double levelRadPerS = drive.fastest().orElseThrow().rotationRadPerS();
-        double endRadPerS = drive.curve().get(drive.curve().size() - 1).rotationRadPerS();
-        assertThat(endRadPerS).isGreaterThan(1.02 * levelRadPerS);
-        PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(rated((levelRadPerS + endRadPerS) / 2))));
-        Finding dive = only(match, "propeller-speed-in-dive");
-        assertThat(dive.severity()).isEqualTo(Severity.NOTE);
-        assertThat(match.judgement().findings())
-                .extracting(Finding::code)
-                .doesNotContain("propeller-rotation-exceeded", "throttle-limit");
-        assertThat(match.headroom().propellerRotationFraction().orElseThrow()).isPositive();
-        assertThat(only(PropulsionMatch.of(Drives.task(Drives.with(rated(0.95 * levelRadPerS)))), "throttle-limit")
-                        .severity())
-                .isEqualTo(Severity.STOP);
-    }
-
-    private static Propeller rated(double maxRadPerS) {
-        return new Propeller(0.4064, 0.2032, 2, BladeType.EFFICIENT, new GeometryOnly(), OptionalDouble.of(maxRadPerS));
-    }
-
-    @Test
-    void aLiftCoefficientThatNoWingHasStops() {
-        assertThat(only(PropulsionMatch.of(lifting(5, 1.2)), "lift-coefficient-exceeded")
-                        .message())
-                .contains("5.00 m/s", "4.80", "1.20", "10.00 m/s", "12.0 m/s");
-        assertThat(only(PropulsionMatch.of(lifting(11, 1.2)), "lift-coefficient-thin")
-                        .severity())
-                .isEqualTo(Severity.ATTENTION);
-        assertThat(PropulsionMatch.of(lifting(13, 1.2)).judgement().findings()).isEmpty();
-    }
-
-    /** It stalls at 10 m/s at a lift coefficient of 1.2. */
-    private static PropulsionTask lifting(double airspeedMPerS, double maxLiftCoefficient) {
-        PropulsionTask plain = Drives.task(Drives.system());
-        double density = plain.air().densityKgPerM3();
-        DragCurve drag = new LoadedDrag(v -> Drives.dragN(v, 0.028), 0.5 * density * 100 * 0.9 * 1.2, 0.9, density);
-        return new PropulsionTask(
-                plain.system(),
-                plain.air(),
-                Optional.of(new CruiseDemand(airspeedMPerS, drag)),
-                plain.takeoffMassKg(),
-                plain.airspeedsMPerS(),
-                DriveLimits.ofLift(maxLiftCoefficient));
-    }
-
-    /** Ohm for milliohm makes the motor too good, rad/s per volt for rpm/V too slow. */
-    @Test
-    void unitsThatSlippedAreNamed() {
-        Motor inOhm = new Motor(
-                Rotation.radPerSFromRpm(320),
-                0.00005,
-                1.2,
-                OptionalDouble.of(20),
-                OptionalDouble.of(60),
-                OptionalDouble.of(1300));
-        Finding resistance = only(PropulsionMatch.of(Drives.task(Drives.with(inOhm))), "motor-constants-implausible");
-        assertThat(resistance.severity()).isEqualTo(Severity.STOP);
-        assertThat(resistance.message()).contains("0.05 mΩ is not in ohm");
-        Motor tenthOfKv = new Motor(
-                Rotation.radPerSFromRpm(33.5),
-                0.05,
-                1.2,
-                OptionalDouble.of(20),
-                OptionalDouble.of(60),
-                OptionalDouble.of(1300));
-        Finding constant = only(PropulsionMatch.of(Drives.task(Drives.with(tenthOfKv))), "motor-hardly-loaded");
-        assertThat(constant.severity()).isEqualTo(Severity.STOP);
-        assertThat(constant.message()).contains("33.5 rpm/V");
-    }
-
-    @Test
-    void theListOfChecksIsTheSameWhateverIsGiven() {
-        List<String> whole = checks(Drives.task(Drives.system()));
-        PropulsionTask alone = new PropulsionTask(
-                Drives.with(Supply.steady(22)), Drives.AIR, Optional.empty(), OptionalDouble.empty(), List.of(80.0));
-        assertThat(checks(alone)).isEqualTo(whole);
-        StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 20, 300, StandardAtmosphere.at(0));
-        assertThat(checks(Drives.task(Drives.with(tested(test))))).isEqualTo(whole);
-        assertThat(checks(Drives.task(Drives.with(Drives.pack(24.5, 1000))))).isEqualTo(whole);
-    }
-
-    private static List<String> checks(PropulsionTask task) {
-        return PropulsionMatch.of(task).judgement().checks().stream()
-                .map(check -> check.code() + " " + check.about())
-                .toList();
-    }
-
-    @Test
-    void whatTheVerdictHangsOnIsJudgedOrNamesWhatToGive() {
-        PropulsionTask alone = new PropulsionTask(
-                Drives.with(Supply.steady(22)), Drives.AIR, Optional.empty(), OptionalDouble.empty(), List.of());
-        List<Check> essential = PropulsionMatch.of(alone).judgement().checks().stream()
-                .filter(Check::essential)
-                .toList();
-        assertThat(essential)
-                .extracting(Check::code)
-                .containsExactly(
-                        "controller-voltage",
-                        "motor-current",
-                        "motor-power",
-                        "controller-current",
-                        "pack-current",
-                        "propeller-rotation",
-                        "lift-coefficient",
-                        "cruise-thrust");
-        assertThat(essential)
-                .filteredOn(check -> check.outcome() == Outcome.NOT_JUDGED)
-                .extracting(Check::code)
-                .containsExactly("pack-current", "propeller-rotation", "lift-coefficient", "cruise-thrust");
-        assertThat(essential)
-                .filteredOn(check -> check.outcome() == Outcome.NOT_JUDGED)
-                .allSatisfy(check -> assertThat(check.give()).isNotEmpty());
     }
 
     @Test
@@ -347,13 +227,14 @@ class PropulsionMatchTest {
                 .motorCurrentA();
         Controller close = new Controller(1.05 * needA, 26, 0.003);
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(close)));
-        assertThat(only(match, "controller-current-thin").severity()).isEqualTo(Severity.ATTENTION);
+        assertThat(Drives.only(match, "controller-current-thin").severity()).isEqualTo(Severity.ATTENTION);
     }
 
     @Test
     void highCruiseThrottleAsksForAttention() {
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.system(), 0.15));
-        assertThat(only(match, "cruise-throttle-high").value().orElseThrow()).isBetween(80.0, 100.0);
+        assertThat(Drives.only(match, "cruise-throttle-high").value().orElseThrow())
+                .isBetween(80.0, 100.0);
     }
 
     @Test
@@ -378,7 +259,8 @@ class PropulsionMatchTest {
     void staticTestBeyondMomentumTheoryStops() {
         StaticTest test = new StaticTest(Rotation.radPerSFromRpm(6000), 60, 300, StandardAtmosphere.at(0));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(test))));
-        assertThat(only(match, "static-test-impossible").value().orElseThrow()).isGreaterThan(1);
+        assertThat(Drives.only(match, "static-test-impossible").value().orElseThrow())
+                .isGreaterThan(1);
         assertThat(match.judgement().findings()).extracting(Finding::code).contains("static-test-far-from-model");
     }
 
@@ -389,7 +271,7 @@ class PropulsionMatchTest {
                 new CoefficientRow(0.4, 0.06, 0.02),
                 new CoefficientRow(0.7, 0, 0.01)));
         Finding finding =
-                only(PropulsionMatch.of(Drives.task(Drives.with(tested(table)))), "propeller-table-impossible");
+                Drives.only(PropulsionMatch.of(Drives.task(Drives.with(tested(table)))), "propeller-table-impossible");
         assertThat(finding.subject()).isEqualTo(Subject.of(PropulsionPart.PROPELLER_TABLE, 1));
     }
 
@@ -401,7 +283,7 @@ class PropulsionMatchTest {
                 new CoefficientRow(0.4, 0.06, 0.04),
                 new CoefficientRow(0.8, -0.001, -0.02)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
-        Finding finding = only(match, "propeller-table-impossible-in-flight");
+        Finding finding = Drives.only(match, "propeller-table-impossible-in-flight");
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
         assertThat(finding.value().orElseThrow()).isGreaterThan(finding.limit().orElseThrow());
         assertThat(match.judgement().findings()).extracting(Finding::code).doesNotContain("propeller-table-impossible");
@@ -414,7 +296,7 @@ class PropulsionMatchTest {
                 new CoefficientRow(0.3, 0.058, 0.027),
                 new CoefficientRow(0.45, 0.034, 0.020)));
         PropulsionMatch match = PropulsionMatch.of(Drives.task(Drives.with(tested(table))));
-        assertThat(only(match, "propeller-table-exceeded").severity()).isEqualTo(Severity.ATTENTION);
+        assertThat(Drives.only(match, "propeller-table-exceeded").severity()).isEqualTo(Severity.ATTENTION);
         OperatingPoint atRest = match.performance().atRest().orElseThrow();
         double revPerS = atRest.rotationRadPerS() / (2 * Math.PI);
         assertThat(atRest.thrustN())
@@ -462,15 +344,5 @@ class PropulsionMatchTest {
 
     private static Propeller tested(PropellerData data) {
         return new Propeller(0.4064, 0.2032, 2, BladeType.EFFICIENT, data, OptionalDouble.empty());
-    }
-
-    private static Finding only(PropulsionMatch match, String code) {
-        List<Finding> found = match.judgement().findings().stream()
-                .filter(f -> f.code().equals(code))
-                .toList();
-        assertThat(found)
-                .describedAs("%s in %s", code, match.judgement().findings())
-                .hasSize(1);
-        return found.get(0);
     }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import trestle.batch.Csv;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.finding.Caution;
 import trestle.http.Flat;
 import trestle.http.LiveService;
 
@@ -69,6 +70,33 @@ class WaysHttpTest {
         Response got = query(name).get("/v1/" + name);
         assertThat(got.statusCode()).as(got.asString()).isEqualTo(200);
         assertThat(got.asByteArray()).isEqualTo(posted);
+    }
+
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void aTableBeginsWithItsCautionsOnRequestOnly(String name) {
+        String usual = query(name).queryParam("as", "csv").get("/v1/" + name).asString();
+        String cautioned = query(name)
+                .queryParams("as", "csv", "cautions", "true")
+                .get("/v1/" + name)
+                .asString();
+
+        assertThat(usual).doesNotStartWith("#");
+        assertThat(cautioned).startsWith("# " + Caution.AID + "\r\n").endsWith("\r\n" + usual);
+        for (JsonNode caution : answer(name).path("cautions")) {
+            assertThat(cautioned).contains("\r\n# " + caution.asText() + "\r\n");
+        }
+        assertThat(cautioned.lines().filter(line -> !line.startsWith("#"))).hasSize(2);
+    }
+
+    @Test
+    void pickedCellsHaveTheirCautionsAboveThemToo() {
+        String cells = run().queryParams("pick", "/total_drop_v", "as", "csv", "cautions", "true")
+                .get(WIRE)
+                .asString();
+
+        assertThat(cells.lines()).first().isEqualTo("# " + Caution.AID);
+        assertThat(cells).containsPattern("\r\n0\\.[0-9]+$");
     }
 
     @ParameterizedTest

@@ -145,7 +145,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return leads.map(all -> {
             CompassTask field = CompassReading.task(
                     List.of(), compass.earthField(), compass.allowedHeadingErrorDeg(), "/compass", reading);
-            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad());
+            return new CompassPlan(all, field.earthHorizontalT(), field.allowedHeadingErrorRad(), field.allowedBasis());
         });
     }
 

@@ -22,6 +22,7 @@ public final class ReviewSheet {
                 name.orElse(""),
                 grade(answer.verdict()),
                 answer.findings().stream().map(ReviewSheet::judged).toList(),
+                answer.checks().stream().map(ReviewChecked::of).toList(),
                 ReviewKeyNumbers.of(answer.keyFigures()),
                 ReviewTables.of(answer),
                 figures,

@@ -115,7 +115,7 @@ public final class ReviewWriting {
                 .cruiseThrottlePercent(inCruise()
                         .map(p -> Share.percentFromFraction(p.throttleFraction()))
                         .orElse(null))
-                .totalEfficiency(inCruise().map(p -> p.efficiency().total()).orElse(null))
+                .driveEfficiency(inCruise().map(p -> p.efficiency().total()).orElse(null))
                 .systemsPowerW(done.read().systemsPowerW()
                         + review.rails().map(RailBudget::systemsPowerW).orElse(0.0))
                 .staticThrustN(review.propulsion()

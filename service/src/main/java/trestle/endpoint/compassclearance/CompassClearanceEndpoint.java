@@ -35,11 +35,13 @@ public final class CompassClearanceEndpoint
     private static final List<String> MODELS = List.of(
             "straight conductors by the law of Biot and Savart, out and return (Griffiths,"
                     + " Introduction to Electrodynamics, section 5.2; from memory)",
-            "heading error: arc tangent of the field over the horizontal field of the" + " earth");
+            "heading error: arc sine of the field over the horizontal field of the earth, which is its worst side");
 
-    private static final List<String> CAUTIONS =
-            List.of("Calibrate the compass in the finished aircraft, away from iron, and watch the heading while the"
-                    + " motor runs up: tied down, propeller clear of everyone.");
+    private static final List<String> CAUTIONS = List.of(
+            "Calibrate the compass in the finished aircraft, away from iron, and watch the heading while the motor runs"
+                    + " up: tied down, propeller clear of everyone.",
+            "Fly the first check by hand, in view, and compare heading with track before any mode that steers by the"
+                    + " compass.");
 
     @Override
     public String name() {
@@ -92,6 +94,7 @@ public final class CompassClearanceEndpoint
         return new Pointers(Map.ofEntries(
                 entry(CompassPart.RUNS, runs),
                 entry(CompassPart.DISTANCE, ApiCompassRun.DISTANCE_MM.at(runs + "/{}")),
+                entry(CompassPart.PEAK_CURRENT, ApiCompassRun.PEAK_CURRENT_A.at(runs + "/{}")),
                 entry(CompassPart.TWISTED, ApiCompassRun.TWISTED.at(runs + "/{}")),
                 entry(
                         CompassPart.EARTH_FIELD,

@@ -6,6 +6,7 @@ import trestle.api.model.ApiCompassClearanceRequest;
 import trestle.api.model.ApiCompassRun;
 import trestle.api.model.ApiEarthField;
 import trestle.endpoint.Reading;
+import trestle.finding.Basis;
 import trestle.magnetics.CompassTask;
 import trestle.magnetics.LeadRun;
 import trestle.numeric.ImpossibleValue;
@@ -30,10 +31,14 @@ public final class CompassReading {
     }
 
     private static Optional<LeadRun> run(ApiCompassRun run, String at, Reading reading) {
+        if (!reading.notBelow(at, "peak_current_a", run.peakCurrentA(), "current_a", run.currentA())) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(new LeadRun(
                     run.name(),
                     run.currentA(),
+                    Reading.optional(run.peakCurrentA()),
                     Length.mFromMm(run.separationMm()),
                     Reading.or(run.twisted(), ApiCompassRun.TWISTED),
                     Length.mFromMm(run.distanceMm()),
@@ -66,6 +71,10 @@ public final class CompassReading {
                 ApiCompassClearanceRequest.ALLOWED_HEADING_ERROR_DEG,
                 at,
                 "the request gives none; common practice, no source");
-        return new CompassTask(runs, FluxDensity.tFromUt(horizontalUt), Angle.radFromDeg(allowedDeg));
+        return new CompassTask(
+                runs,
+                FluxDensity.tFromUt(horizontalUt),
+                Angle.radFromDeg(allowedDeg),
+                allowedErrorDeg == null ? Basis.COMMON_PRACTICE : Basis.REQUEST);
     }
 }

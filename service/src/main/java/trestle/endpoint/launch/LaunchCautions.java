@@ -34,13 +34,11 @@ final class LaunchCautions {
         }
         if (launch instanceof Launch.Bungee) {
             return List.of(
-                    "A stretched cord maims when it, its hook or its anchor lets go: prove the anchor by a pull above"
-                            + " the peak force, tether the hook, and let nobody stand in line with the cord.",
-                    "Check cord, hook and release for wear before each launch, and never leave them under tension.");
+                    "A stretched cord maims when cord, hook or anchor lets go: check them before each launch, prove"
+                            + " the anchor above the peak force, tether the hook, and keep everyone out of line.");
         }
         return List.of(
-                "A loaded catapult is a weapon: lock it until everyone is clear of rail and line of flight, and never"
-                        + " lean over it.",
-                "Check hook, carriage and release for wear before each launch.");
+                "A loaded catapult is a weapon: lock it until everyone is clear of rail and line of flight, and check"
+                        + " hook, carriage and release before each launch.");
     }
 }

@@ -176,7 +176,10 @@ public record BalanceReading(Reading reading) {
                 limits.aftArmMm(),
                 limits.aftPercentMac());
         if (!wing && (limits.forwardPercentMac() != null || limits.aftPercentMac() != null)) {
-            reading.fault(ApiMassBalanceRequest.WING.at(""), "missing", "limits in % of the mean chord need the wing");
+            reading.fault(
+                    ApiMassBalanceRequest.WING.at(""),
+                    "missing",
+                    "limits in % of the mean aerodynamic chord need the wing");
         }
         ordered(limits.forwardArmMm(), limits.aftArmMm(), ApiBalanceLimits.AFT_ARM_MM.at(at));
         ordered(limits.forwardPercentMac(), limits.aftPercentMac(), ApiBalanceLimits.AFT_PERCENT_MAC.at(at));

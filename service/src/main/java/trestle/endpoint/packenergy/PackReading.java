@@ -21,6 +21,7 @@ import trestle.battery.Chemistry;
 import trestle.battery.Covering;
 import trestle.battery.Cutoff;
 import trestle.battery.InternalResistance;
+import trestle.battery.OpenCircuitCurve;
 import trestle.battery.OpenCircuitPoint;
 import trestle.battery.Pack;
 import trestle.battery.PackPart;
@@ -112,7 +113,7 @@ public final class PackReading {
                     resistance(cell),
                     Reading.optional(cell.massG(), Mass::kgFromG),
                     limits(cell),
-                    curve));
+                    OpenCircuitCurve.of(curve)));
         } catch (ImpossibleValue impossible) {
             Field<?> field = impossible.argument().equals("openCircuitCurve")
                     ? ApiCell.OPEN_CIRCUIT_CURVE

@@ -2,6 +2,7 @@ package trestle.endpoint.railbudget;
 
 import static java.util.Map.entry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import trestle.figure.Theme;
 import trestle.finding.Subject;
 import trestle.rails.Rail;
 import trestle.rails.RailBudget;
+import trestle.rails.RailLoad;
 import trestle.rails.RailPart;
 import trestle.rails.RailTask;
 import trestle.rails.RailWorkings;
@@ -41,6 +43,11 @@ public final class RailBudgetEndpoint
             "switching regulator: input power is output power over efficiency; linear: input current is output current"
                     + " (Horowitz and Hill, The Art of Electronics; from memory)",
             "peak: all loads whose peaks can fall together, while the rest work");
+
+    private static final String SINGLE_POINT =
+            "A rail that feeds servos or flight control is a single point of failure: try what the surfaces and the motor"
+                    + " do when it goes, and test the fail-safe by switching the transmitter off on the ground,"
+                    + " propeller off.";
 
     private static final List<String> CAUTIONS = List.of(
             "Before the first flight, feed each rail from the full pack on the bench, move every surface at once"
@@ -88,7 +95,15 @@ public final class RailBudgetEndpoint
 
     public static ApiJudgement judgement(
             RailBudget budget, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(budget.judgement(), place, assumed, CAUTIONS, MODELS);
+        return JudgementWriting.of(budget.judgement(), place, assumed, cautions(budget), MODELS);
+    }
+
+    private static List<String> cautions(RailBudget budget) {
+        List<String> cautions = new ArrayList<>(CAUTIONS);
+        if (budget.rails().stream().anyMatch(RailLoad::carriesTheFlight)) {
+            cautions.add(SINGLE_POINT);
+        }
+        return cautions;
     }
 
     /** Where the parts of a budget stand, given the places of the supply and of the rails. */

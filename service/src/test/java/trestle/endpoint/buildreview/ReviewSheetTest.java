@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
@@ -21,9 +22,15 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiCheck;
+import trestle.api.model.ApiOutcome;
+import trestle.api.model.ApiSeverity;
+import trestle.finding.Caution;
 import trestle.sheet.KeyNumber;
 
 class ReviewSheetTest {
@@ -70,13 +77,14 @@ class ReviewSheetTest {
     }
 
     @Test
-    void theSheetOfTheExampleHoldsSixFiguresAndTwoTables() throws IOException {
+    void theSheetOfTheExampleHoldsSixFiguresAndThreeTables() throws IOException {
         String html = sheet(request(example()));
         Document page = read(html);
         assertThat(html).startsWith("<!DOCTYPE html>\n").doesNotContain("NaN", "Infinity", "null");
         assertThat(count(page, "svg")).isEqualTo(6);
-        assertThat(count(page, "table")).isEqualTo(2);
-        assertThat(page.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo("salt-marsh survey aircraft");
+        assertThat(count(page, "table")).isEqualTo(3);
+        assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
+                .isEqualTo(example().path("name").asText());
     }
 
     @Test
@@ -140,18 +148,70 @@ class ReviewSheetTest {
         String html = sheet(request(document));
         Document page = read(html);
         assertThat(html).doesNotContain("NaN", "null");
-        assertThat(count(page, "table")).isZero();
+        assertThat(count(page, "table")).as("that of the checks").isEqualTo(1);
         assertThat(count(page, "svg")).isEqualTo(3);
         assertThat(text(html)).contains("Unnamed aircraft");
     }
 
     @Test
-    void findingsAreCounted() throws IOException {
-        assertThat(text(sheet(request(example())))).contains("1 attention, 3 notes");
+    void everyCheckStandsOnItWithItsOutcome() throws IOException {
+        ApiBuildReviewRequest request = request(example());
+        ApiBuildReviewAnswer answer = REVIEW.answer(REVIEW.done(request));
+        NodeList rows = rowsOfChecks(read(sheet(request)));
+        assertThat(rows.getLength()).isEqualTo(1 + answer.checks().size());
+        for (int i = 0; i < answer.checks().size(); i++) {
+            ApiCheck check = answer.checks().get(i);
+            assertThat(rows.item(i + 1).getTextContent())
+                    .startsWith(check.about())
+                    .contains(word(check.outcome()));
+        }
     }
 
     @Test
-    void theExamplePrintsOnTwoPages(@TempDir Path folder) throws Exception {
+    void whatWasNotJudgedIsNamedWithWhatToGiveAndNeverTicked() throws IOException {
+        ObjectNode document = example();
+        ((ObjectNode) document.at("/airframe")).remove("limits");
+        ApiBuildReviewRequest request = request(document);
+        ApiBuildReviewAnswer answer = REVIEW.answer(REVIEW.done(request));
+        List<ApiCheck> notJudged = answer.checks().stream()
+                .filter(check -> check.outcome() == ApiOutcome.NOT_JUDGED)
+                .toList();
+        String text = text(sheet(request));
+        assertThat(notJudged)
+                .isNotEmpty()
+                .allSatisfy(check -> assertThat(text).contains(check.about()).contains(check.give()));
+        assertThat(text).contains(notJudged.size() + " not judged").doesNotContain("no margin is thin");
+    }
+
+    @Test
+    void thatItIsNoApprovalIsSaidBeforeTheFindingsAndWhereItIsSigned() throws IOException {
+        String text = text(sheet(request(example())));
+        assertThat(text.indexOf(Caution.AID)).isBetween(0, text.indexOf("Findings"));
+        assertThat(text.lastIndexOf(Caution.AID)).isGreaterThan(text.indexOf("Key figures"));
+    }
+
+    private static String word(ApiOutcome outcome) {
+        return outcome == ApiOutcome.NOT_JUDGED ? "not judged" : outcome.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The last table is theirs. */
+    private static NodeList rowsOfChecks(Document page) {
+        NodeList tables = page.getElementsByTagName("table");
+        return ((Element) tables.item(tables.getLength() - 1)).getElementsByTagName("tr");
+    }
+
+    @Test
+    void findingsAreCounted() throws IOException {
+        ApiBuildReviewRequest request = request(example());
+        long notes = REVIEW.answer(REVIEW.done(request)).findings().stream()
+                .filter(finding -> finding.severity() == ApiSeverity.NOTE)
+                .count();
+        assertThat(notes).isPositive();
+        assertThat(text(sheet(request))).contains(notes + (notes == 1 ? " note" : " notes"));
+    }
+
+    @Test
+    void theExamplePrintsOnFourPages(@TempDir Path folder) throws Exception {
         assumeTrue(Files.isExecutable(CHROMIUM), "needs Chromium");
         Path html = Files.writeString(folder.resolve("sheet.html"), sheet(request(example())));
         Path pdf = folder.resolve("sheet.pdf");
@@ -171,7 +231,7 @@ class ReviewSheetTest {
                 .start();
         assertThat(printing.waitFor(60, TimeUnit.SECONDS)).isTrue();
         String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
-        assertThat(PAGE.matcher(printed).results().count()).isEqualTo(2);
+        assertThat(PAGE.matcher(printed).results().count()).isBetween(3L, 4L);
         // A4 in points, 595.28 by 841.89, as the printer rounds it.
         assertThat(printed).containsPattern("/MediaBox \\[0 0 59[45][.0-9]* 84[12][.0-9]*\\]");
     }

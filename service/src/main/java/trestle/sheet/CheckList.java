@@ -1,0 +1,98 @@
+package trestle.sheet;
+
+import static trestle.sheet.Markup.each;
+import static trestle.sheet.Markup.element;
+import static trestle.sheet.Markup.text;
+import static trestle.sheet.Markup.when;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import trestle.finding.Outcome;
+
+/** Lays out what was judged, and what was not. */
+final class CheckList {
+    private static final List<String> COLUMNS = List.of("Check", "Value", "Limit", "Outcome, margin");
+
+    private final List<Checked> checks;
+
+    CheckList(List<Checked> checks) {
+        this.checks = checks;
+    }
+
+    /** How many came out how, such as 117 checks passed, 1 not passed, 8 not judged. */
+    String counted() {
+        long passed = checks.stream().filter(Checked::passed).count();
+        long judged = checks.stream().filter(Checked::judged).count();
+        List<String> parts = new ArrayList<>();
+        parts.add(passed == 1 ? "1 check passed" : passed + " checks passed");
+        if (judged > passed) {
+            parts.add((judged - passed) + " not passed");
+        }
+        if (checks.size() > judged) {
+            parts.add((checks.size() - judged) + " not judged");
+        }
+        return String.join(", ", parts);
+    }
+
+    boolean allJudged() {
+        return checks.stream().allMatch(Checked::judged);
+    }
+
+    /** What was not judged, with what to give; checks that want the same stand together. */
+    Markup notJudged() {
+        Map<List<String>, List<Checked>> alike = checks.stream()
+                .filter(check -> !check.judged())
+                .collect(Collectors.groupingBy(Checked::give, LinkedHashMap::new, Collectors.toList()));
+        return element("ul", "", each(List.copyOf(alike.values()), CheckList::wanting));
+    }
+
+    private static Markup wanting(List<Checked> alike) {
+        List<String> give = alike.get(0).give();
+        return element(
+                "li",
+                "unjudged",
+                element("strong", "", "Not judged"),
+                Markup.SPACE,
+                element(
+                        "span",
+                        "",
+                        alike.stream().map(Checked::about).distinct().collect(Collectors.joining("; "))),
+                Markup.SPACE,
+                element("code", "", give.isEmpty() ? "" : "give " + String.join(", ", give)));
+    }
+
+    /** Every check in its order. */
+    Markup table() {
+        return element(
+                "table",
+                "",
+                element("thead", "", element("tr", "", each(COLUMNS, column -> element("th", "", column)))),
+                element("tbody", "", each(checks, CheckList::row)));
+    }
+
+    private static Markup row(Checked check) {
+        return element(
+                "tr",
+                word(check.outcome()),
+                element(
+                        "th",
+                        "",
+                        text(check.about()),
+                        when(!check.basis().isEmpty(), Markup.SPACE, element("span", "", "(" + check.basis() + ")"))),
+                element("td", "", check.value()),
+                element("td", "", check.limit()),
+                element("td", "", check.judged() ? judged(check) : "not judged"));
+    }
+
+    private static String judged(Checked check) {
+        return check.margin().isEmpty() ? word(check.outcome()) : word(check.outcome()) + ", " + check.margin();
+    }
+
+    private static String word(Outcome outcome) {
+        return outcome.name().toLowerCase(Locale.ROOT);
+    }
+}

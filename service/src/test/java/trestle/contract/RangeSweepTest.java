@@ -1,0 +1,139 @@
+package trestle.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import trestle.catalogue.Catalogue;
+import trestle.endpoint.Calculation;
+
+/**
+ * Both ends of the range of every field of every request, each word, the shortest and the longest of
+ * each list: answered within the contract, or refused for what they are beside the rest.
+ */
+class RangeSweepTest {
+    /** What takes this long has no end: the dearest request takes a second of a whole core. */
+    private static final long LONGEST_S = 20;
+
+    /** Of all ends, those that some request has answered; the rest contradict what stands beside them. */
+    private static final double LEAST_SHARE_ANSWERED = 0.85;
+
+    /** Known to fail, and not tried until they are mended. */
+    private static final Set<String> KNOWN = Set.of(
+            "build-review /compass/runs/{}/distance_mm least",
+            "build-review /compass/runs/{}/separation_mm most",
+            "build-review /mission/headwind_m_per_s least",
+            "build-review /mission/headwind_m_per_s most",
+            "build-review /propulsion/propeller/thrust_power_table/{}/power_coefficient tiny",
+            "endurance /propulsion/propeller/thrust_power_table/{}/power_coefficient tiny",
+            "pack-energy /load/profile/{}/power_w tiny",
+            "propulsion-match /propeller/thrust_power_table/{}/power_coefficient tiny");
+
+    /** Known to have ranges that are open at nothing, until those are mended. */
+    private static final Set<String> KNOWN_OPEN = Set.of(
+            "build-review",
+            "endurance",
+            "launch-stall",
+            "mass-balance",
+            "pack-energy",
+            "propulsion-match",
+            "rail-budget",
+            "wire-sizing");
+
+    static List<String> calculations() {
+        return Catalogue.calculations().stream().map(Calculation::name).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void whatTheContractLetsInIsAnsweredWithinIt(String calculation) throws Exception {
+        Sweep sweep = Sweep.of(calculation);
+        Map<String, String> faults = new TreeMap<>();
+        Map<String, Boolean> ends = new LinkedHashMap<>();
+        List<JsonNode> table = Contract.table(calculation);
+        for (JsonNode base : bases(sweep, table)) {
+            Set<String> here = new HashSet<>();
+            for (End end : End.of(base, sweep.schema())) {
+                boolean answered = ends.getOrDefault(end.key(), false);
+                if (!answered || (here.add(end.key()) && !table.contains(base))) {
+                    ends.merge(end.key(), tried(sweep, base, end, faults), Boolean::logicalOr);
+                }
+            }
+        }
+        assertThat(faults.keySet()).as(calculation).isEmpty();
+        long answered = ends.values().stream().filter(a -> a).count();
+        assertThat(answered).as("of the ends %s these were answered", ends).isGreaterThan((long)
+                (LEAST_SHARE_ANSWERED * ends.size()));
+    }
+
+    /** The example, the least request, and the table's for those ends that these two cannot have. */
+    private static List<JsonNode> bases(Sweep sweep, List<JsonNode> table) {
+        List<JsonNode> bases =
+                new ArrayList<>(List.of(Contract.example(sweep.calculation()), Trees.least(sweep.schema())));
+        bases.addAll(table);
+        return bases;
+    }
+
+    /** A number just above nothing is let in by an open range, and no calculation is meant for it. */
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void everyNumberOfARequestHasTwoRealEnds(String calculation) {
+        if (KNOWN_OPEN.contains(calculation)) {
+            return;
+        }
+        List<String> open = new ArrayList<>();
+        endless(Contract.request(calculation), calculation, open);
+        assertThat(open).isEmpty();
+    }
+
+    /** Whether it was answered; what is wrong with it goes to the faults. */
+    private static boolean tried(Sweep sweep, JsonNode base, End end, Map<String, String> faults)
+            throws InterruptedException, ExecutionException {
+        if (KNOWN.contains(sweep.calculation() + " " + end.key())) {
+            return true;
+        }
+        FutureTask<Sweep.Outcome> trial = new FutureTask<>(() -> sweep.tried(base, end));
+        Thread thread = new Thread(trial, "sweep");
+        thread.setDaemon(true);
+        thread.start();
+        try {
+            Sweep.Outcome outcome = trial.get(LONGEST_S, TimeUnit.SECONDS);
+            outcome.faults().forEach(fault -> faults.putIfAbsent(end.key() + " " + fault, base.toString()));
+            return outcome.answered();
+        } catch (TimeoutException endless) {
+            throw new AssertionError(
+                    sweep.calculation() + " " + end.key() + " does not end: " + base + " "
+                            + Arrays.toString(thread.getStackTrace()),
+                    endless);
+        }
+    }
+
+    private static void endless(JsonNode schema, String at, List<String> open) {
+        JsonNode known = Contract.resolved(schema);
+        String type = known.path("type").asText();
+        if (type.equals("number") || type.equals("integer")) {
+            if (!known.has("minimum")
+                    || !known.has("maximum")
+                    || known.path("exclusiveMinimum").asBoolean()) {
+                open.add(at);
+            }
+        }
+        if (known.has("items")) {
+            endless(known.path("items"), at + "/{}", open);
+        }
+        Contract.properties(known).forEach((name, field) -> endless(field, at + "/" + name, open));
+    }
+}
