@@ -26,7 +26,8 @@ class EmbeddingTest {
             assertThat(browser.<Long>run("return document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(width);
             assertThat(browser.find(".aid").isDisplayed()).isTrue();
-            assertThat(browser.find(".checked").getText()).matches("Checks: \\d+ passed, \\d+ not passed, \\d+ not judged\\.");
+            assertThat(browser.find(".checked").getText())
+                    .matches("Checks: \\d+ passed, \\d+ not passed, \\d+ not judged\\.");
             browser.screenshot("embedding-" + scheme + "-" + width);
         });
     }
