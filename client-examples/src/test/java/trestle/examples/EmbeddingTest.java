@@ -25,6 +25,8 @@ class EmbeddingTest {
             assertThat(browser.all(".card img")).hasSize(2);
             assertThat(browser.<Long>run("return document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(width);
+            assertThat(browser.find(".aid").isDisplayed()).isTrue();
+            assertThat(browser.find(".checked").getText()).matches("Checks: \\d+ passed, \\d+ not passed, \\d+ not judged\\.");
             browser.screenshot("embedding-" + scheme + "-" + width);
         });
     }
@@ -34,6 +36,7 @@ class EmbeddingTest {
         onTheBoard(true, () -> {
             untilNumbers();
             double mild = number("/usable_energy_wh");
+            double hours = number("/best_endurance/endurance_h");
 
             browser.run("""
                             const input = document.querySelector('[data-sets^="ambient_c"]');
@@ -42,6 +45,7 @@ class EmbeddingTest {
                             """);
 
             browser.until("the cold counts", () -> number("/usable_energy_wh") < mild - 5);
+            browser.until("it counts for the flight too", () -> number("/best_endurance/endurance_h") < hours);
             assertThat(browser.find(".card img").getDomProperty("src")).contains("ambient_c=-10&");
         });
     }

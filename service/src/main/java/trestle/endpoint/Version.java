@@ -14,7 +14,7 @@ public final class Version {
     /**
      * The version.
      *
-     * @return for example {@code 0.1.0}
+     * @return for example {@code 0.2.0}
      */
     public static String current() {
         return CURRENT;

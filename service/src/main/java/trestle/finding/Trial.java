@@ -144,22 +144,6 @@ public final class Trial {
     }
 
     /**
-     * Stops without a sentence of its own: the check that found the cause has said it.
-     *
-     * @param broken whether
-     * @return this
-     */
-    public Trial stopAsSaid(boolean broken) {
-        if (broken && outcome == null) {
-            outcome = Outcome.STOP;
-            if (held != null) {
-                reported = held;
-            }
-        }
-        return this;
-    }
-
-    /**
      * Asks for attention.
      *
      * @param broken whether

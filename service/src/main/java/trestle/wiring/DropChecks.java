@@ -5,6 +5,7 @@ import static trestle.finding.Digits.significant;
 import trestle.finding.Basis;
 import trestle.finding.Digits;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.units.Share;
@@ -52,7 +53,7 @@ final class DropChecks {
             return;
         }
         DropLimits drops = task.drops();
-        trial.stopAsSaid(answer.totalDropFraction() >= 1);
+        trial.asSaid(answer.totalDropFraction() >= 1, Severity.STOP);
         drop(
                 trial,
                 task.run().peak().get().currentA(),
@@ -83,7 +84,7 @@ final class DropChecks {
         };
         trial.of(percent, "%")
                 .atMost(limitPercent, basis)
-                .stopAsSaid(answer.runsAway())
+                .asSaid(answer.runsAway(), Severity.STOP)
                 .stopIf(
                         judged.lastResort() && fails,
                         peak ? "no-gauge-keeps-the-peak-drop" : "no-gauge-keeps-the-drop",

@@ -6,6 +6,7 @@ import static trestle.units.Temperature.cFromK;
 import trestle.finding.Basis;
 import trestle.finding.Digits;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 
@@ -120,7 +121,7 @@ final class HeatChecks {
                 + " in the peak of %s A for %s s; its insulation is rated for %.0f °C: %s.";
         trial.of(reachedC, "°C")
                 .atMost(ratingC, RATING)
-                .stopAsSaid(answer.runsAway())
+                .asSaid(answer.runsAway(), Severity.STOP)
                 .stopIf(
                         judged.lastResort() && answer.fails().contains(Shortfall.PEAK),
                         "no-gauge-stands-the-peak",

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import trestle.finding.Basis;
 import trestle.finding.Digits;
 import trestle.finding.Judge;
+import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.units.Time;
@@ -53,7 +54,7 @@ final class TouchChecks {
 
     private void surface(Trial trial) {
         if (answer.runsAway()) {
-            trial.of(cFromK(Copper.MELTING_POINT_K), "°C").stopAsSaid(true);
+            trial.of(cFromK(Copper.MELTING_POINT_K), "°C").asSaid(true, Severity.STOP);
             return;
         }
         if (task.touches().isEmpty()) {

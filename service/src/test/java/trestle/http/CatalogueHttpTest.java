@@ -36,7 +36,7 @@ class CatalogueHttpTest {
                 .then()
                 .statusCode(200)
                 .contentType(startsWith("application/json"))
-                .body("computed_by.version", equalTo("0.1.0"))
+                .body("computed_by.version", equalTo("0.2.0"))
                 .body("computed_by.models", not(empty()))
                 .body("cautions", not(empty()));
     }
