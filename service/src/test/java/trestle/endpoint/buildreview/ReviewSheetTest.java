@@ -45,7 +45,7 @@ class ReviewSheetTest {
     private static final String HARMLESS = "</td><script>alert('&1')</script>\"";
 
     private static ObjectNode example() throws IOException {
-        Path file = Path.of("..", "api-spec", "examples", "build-review", "salt-marsh-aircraft.request.json");
+        Path file = Path.of("..", "api-spec", "examples", "build-review", "salt-marsh-sampler.request.json");
         return (ObjectNode) MAPPER.readTree(Files.readString(file)).get("value");
     }
 
