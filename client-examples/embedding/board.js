@@ -8,6 +8,19 @@ function at(answer, pointer) {
   return pointer.slice(1).split('/').reduce((value, name) => value?.[name], answer);
 }
 
+/** How the checks came out, and the cautions of the answer; nothing without one. */
+function show(card, answer) {
+  const outcomes = answer?.checks.map((check) => check.outcome) ?? [];
+  const of = (...wanted) => outcomes.filter((outcome) => wanted.includes(outcome)).length;
+  card.querySelector('.checked').textContent =
+    answer && `Checks: ${of('passed')} passed, ${of('attention', 'stop')} not passed, ${of('not_judged')} not judged.`;
+  const cautions = card.querySelector('.cautions');
+  cautions.hidden = answer === undefined;
+  cautions.querySelector('ul').replaceChildren(
+    ...(answer?.cautions ?? []).map((caution) => Object.assign(document.createElement('li'), { textContent: caution })),
+  );
+}
+
 async function fill(card) {
   const url = new URL(card.querySelector('img').src);
   url.searchParams.delete('as');
@@ -17,12 +30,14 @@ async function fill(card) {
     const answer = await response.json();
     // A refusal is a problem (RFC 9457) that names every wrong field.
     const wrong = answer.errors?.map((error) => error.message) ?? [answer.detail ?? answer.title];
+    show(card, response.ok ? answer : undefined);
     says.textContent = response.ok ? answer.findings.map((finding) => finding.message).join(' ') : wrong.join('; ');
     for (const place of card.querySelectorAll('[data-at]')) {
       const value = response.ok ? at(answer, place.dataset.at) : undefined;
       place.textContent = typeof value === 'number' ? value.toFixed(Number(place.dataset.digits)) : (value ?? '–');
     }
   } catch {
+    show(card, undefined);
     says.textContent = 'The service does not answer, or does not let this page ask.';
   }
 }

@@ -2,9 +2,10 @@
 """Writes aircraft.fods, the spreadsheet beside this script.
 
 Edit this script instead of the spreadsheet's XML, and run it: python3 make.py. It needs Python 3.8 or
-later and nothing else. Formulas are written here as in the spreadsheet, with ; between arguments.
+later, and the examples of api-spec beside it. Formulas are written here as in the spreadsheet, with ; between arguments.
 """
 
+import json
 import re
 import sys
 from pathlib import Path
@@ -13,42 +14,59 @@ from xml.sax.saxutils import escape, quoteattr
 ADDRESS = "http://127.0.0.1:8080"
 SERVICE = "Balance.$B$3"
 
-ITEMS = [
-    ("fuselage", 1020, 1, 560, None, 0),
-    ("wing", 1480, 1, 545, None, 60),
-    ("tail boom", 190, 1, 1060, None, 30),
-    ("tail", 240, 1, 1470, None, 60),
-    ("motor", 285, 1, 860, None, 70),
-    ("speed controller", 92, 1, 760, None, 40),
-    ("propeller", 58, 1, 905, None, 70),
-    ("camera", 430, 1, 360, None, -40),
-    ("autopilot & radios", 210, 1, 470, None, 0),
-    ("wing servos", 24, 2, 590, None, 60),
-    ("forward pack", 1220, 1, 280, None, -20),
-    ("aft pack", 620, 1, 430, None, -20),
-]
+EXAMPLES = Path(__file__).resolve().parents[2] / "api-spec" / "examples"
+
+AID = "An aid, not an approval: local rules, makers' data and licensed practice come first."
+
+
+def example(calculation):
+    """The request that the service gives as an example, which is what the blue cells begin with."""
+    (file,) = (EXAMPLES / calculation).glob("*.request.json")
+    return json.loads(file.read_text(encoding="utf-8"))["value"]
+
+
+def at(document, dotted):
+    """The value at a dotted name; none where it is not given."""
+    for name in dotted.split("."):
+        if document is None:
+            return None
+        document = document[int(name)] if isinstance(document, list) else document.get(name)
+    return document
+
+
+WEIGHED = example("mass-balance")
+FLOWN_AS = example("endurance")
+LEAD = example("wire-sizing")
+
+ITEM_FIELDS = ["name", "mass_g", "quantity", "arm_mm", "lateral_mm", "vertical_mm"]
+ITEMS = [tuple(item.get(field) for field in ITEM_FIELDS) for item in WEIGHED["items"]]
 ITEM_ROWS = range(7, 23)
 
-PANELS = [(310, 310, 700, None, None), (310, 190, 702, 45, 4)]
+PANEL_FIELDS = ["root_chord_mm", "tip_chord_mm", "span_mm", "sweep_mm", "dihedral_deg"]
+PANELS = [tuple(panel.get(field) for field in PANEL_FIELDS) for panel in WEIGHED["wing"]["panels"]]
 PANEL_ROWS = range(26, 29)
 
 BALANCE = [
-    ("Wing's leading edge at the root", "wing.root_leading_edge_arm_mm", 430, "mm"),
-    ("Area of the tail", "tail.area_dm2", 9.6, "dm²"),
-    ("Span of the tail", "tail.span_mm", 760, "mm"),
-    ("Tail's quarter chord", "tail.quarter_chord_arm_mm", 1480, "mm"),
-    ("Greatest take-off mass", "limits.max_takeoff_mass_g", 7000, "g"),
-    ("Foremost CG", "limits.forward_percent_mac", 24, "% MAC"),
-    ("Aftmost CG", "limits.aft_percent_mac", 38, "% MAC"),
-    ("Static margin to aim for", "target_static_margin_percent", 12, "%"),
+    (label, field, at(WEIGHED, field), unit)
+    for label, field, unit in [
+        ("Wing's leading edge at the root", "wing.root_leading_edge_arm_mm", "mm"),
+        ("Area of the tail", "tail.area_dm2", "dm²"),
+        ("Span of the tail", "tail.span_mm", "mm"),
+        ("Tail's quarter chord", "tail.quarter_chord_arm_mm", "mm"),
+        ("Maximum take-off mass", "limits.max_takeoff_mass_g", "g"),
+        ("Forward limit of the CG", "limits.forward_percent_mac", "% MAC"),
+        ("Aft limit of the CG", "limits.aft_percent_mac", "% MAC"),
+        ("Limit of the CG to either side", "limits.lateral_mm", "mm"),
+        ("Static margin to aim for", "target_static_margin_percent", "%"),
+    ]
 ]
 BALANCE_ROW = 31
 
 BALANCED = [
     ("Verdict", "/verdict", "verdict", ""),
-    ("Mass", "/total_mass_g", "whole", "g"),
-    ("CG behind the datum", "/cg_arm_mm", "tenth", "mm"),
-    ("CG on the mean chord", "/cg_percent_mac", "tenth", "% MAC"),
+    ("Take-off mass", "/total_mass_g", "whole", "g"),
+    ("CG, aft of the datum", "/cg_arm_mm", "tenth", "mm"),
+    ("CG on the mean aerodynamic chord", "/cg_percent_mac", "tenth", "% MAC"),
     ("Static margin", "/static_margin_percent", "tenth", "%"),
     ("Neutral point", "/neutral_point_arm_mm", "tenth", "mm"),
     ("Mean aerodynamic chord", "/mean_aerodynamic_chord_mm", "tenth", "mm"),
@@ -62,16 +80,15 @@ RUN_FIELDS = [
     ("Current, A", "current_a"),
     ("Length one way, mm", "length_mm"),
     ("Supply, V", "supply_voltage_v"),
-    ("Greatest drop, %", "max_drop_percent"),
+    ("Maximum drop, %", "max_drop_percent"),
     ("Insulation", "insulation"),
     ("Wires bundled", "bundled_conductors"),
 ]
 RUNS = [
-    ("battery to controller", 28, 620, 22.2, 3, "silicone_200", None),
-    ("pack joint", 28, 180, 22.2, 1, "silicone_200", None),
-    ("wing servos", 3.2, 900, 6, 5, "pvc_105", 3),
-    ("tail servos", 3.2, 1300, 6, 5, "pvc_105", 3),
-    ("camera", 1.5, 450, 12, 3, "pvc_105", None),
+    ("pack to controller", *(LEAD.get(field) for _, field in RUN_FIELDS)),
+    ("sampler feed", 0.72, 420, 9, 3, "pvc_105", None),
+    ("wing servos", 3.6, 900, 6, 5, "pvc_105", 3),
+    ("tail servos", 5.4, 1300, 6, 5, "pvc_105", 3),
     ("radio link", 0.6, 300, 5.2, 3, "pvc_80", None),
 ]
 RUN_ROWS = range(6, 14)
@@ -88,28 +105,31 @@ SIZED = [
 INSULATIONS = ["pvc_80", "pvc_105", "xlpe_125", "etfe_150", "silicone_200", "ptfe_200", "ptfe_260"]
 
 FLIGHT = [
-    ("Take-off mass", "takeoff_mass_g", "=Balance.I8", "g"),
-    ("Wing area", "wing_area_dm2", "=Balance.I14", "dm²"),
-    ("Wing span", "wing_span_mm", "=Balance.I15", "mm"),
-    ("Drag coefficient without lift", "drag.zero_lift_coefficient", 0.031, ""),
-    ("Oswald's efficiency", "drag.oswald_efficiency", 0.8, ""),
-    ("Greatest lift coefficient", "max_lift_coefficient", 1.25, ""),
-    ("Efficiency of the propeller", "efficiency.propeller", 0.66, ""),
-    ("Efficiency of the motor", "efficiency.motor", 0.84, ""),
-    ("Efficiency of the controller", "efficiency.controller", 0.95, ""),
-    ("Everything but the motor", "systems_power_w", 14, "W"),
-    ("Cells in series", "pack.segments.0.series", 6, ""),
-    ("Cells in parallel", "pack.segments.0.parallel", 4, ""),
-    ("Chemistry", "pack.segments.0.cell.chemistry", "li_ion", ""),
-    ("Capacity of a cell", "pack.segments.0.cell.capacity_ah", 4.9, "Ah"),
-    ("Resistance of a cell", "pack.segments.0.cell.dc_resistance_milliohm", 32, "mΩ"),
-    ("Cutoff, each cell", "pack.cutoff.cell_voltage_v", 3.1, "V"),
-    ("Air around the pack", "pack.ambient_c", 8, "°C"),
-    ("Altitude", "conditions.altitude_m", 100, "m"),
-    ("Temperature", "conditions.temperature_c", 8, "°C"),
-    ("Headwind", "headwind_m_per_s", 4, "m/s"),
-    ("Reserve", "reserve_percent", 20, "%"),
-    ("Airspeed of your own", "airspeed_m_per_s", 15, "m/s"),
+    (label, field, at(FLOWN_AS, field) if linked is None else linked, unit)
+    for label, field, linked, unit in [
+        ("Take-off mass", "takeoff_mass_g", "=Balance.I8", "g"),
+        ("Wing area", "wing_area_dm2", "=Balance.I14", "dm²"),
+        ("Wing span", "wing_span_mm", "=Balance.I15", "mm"),
+        ("Drag coefficient without lift", "drag.zero_lift_coefficient", None, ""),
+        ("Oswald's efficiency", "drag.oswald_efficiency", None, ""),
+        ("Maximum lift coefficient", "max_lift_coefficient", None, ""),
+        ("Efficiency of the propeller", "efficiency.propeller", None, ""),
+        ("Efficiency of the motor", "efficiency.motor", None, ""),
+        ("Efficiency of the controller", "efficiency.controller", None, ""),
+        ("Everything but the drive", "systems_power_w", None, "W"),
+        ("Cells in series", "pack.segments.0.series", None, ""),
+        ("Cells in parallel", "pack.segments.0.parallel", None, ""),
+        ("Chemistry", "pack.segments.0.cell.chemistry", None, ""),
+        ("Capacity of a cell", "pack.segments.0.cell.capacity_ah", None, "Ah"),
+        ("Resistance of a cell", "pack.segments.0.cell.dc_resistance_milliohm", None, "mΩ"),
+        ("Cutoff, each cell", "pack.cutoff.cell_voltage_v", None, "V"),
+        ("Air around the pack", "pack.ambient_c", None, "°C"),
+        ("Altitude", "conditions.altitude_m", None, "m"),
+        ("Temperature", "conditions.temperature_c", None, "°C"),
+        ("Headwind", "headwind_m_per_s", None, "m/s"),
+        ("Reserve", "reserve_percent", None, "%"),
+        ("Airspeed of your own", "airspeed_m_per_s", None, "m/s"),
+    ]
 ]
 FLIGHT_ROW = 5
 CHEMISTRIES = ["li_ion", "lipo", "lfp"]
@@ -134,13 +154,24 @@ WIND_ROW = 20
 
 FINDINGS = 3
 
+# Rows for the checks and the cautions of each question; more than any of them has with a few legs.
+CHECK_ROWS = range(6, 41)
+CAUTION_ROWS = range(6, 30, 2)
+
+# Where the sheet Answers keeps the text of each answer: of the balance, the endurance, then of each run.
+ANSWERS = {"Balance": 3, "Endurance": 4}
+RUN_ANSWERS = 5
+CHOSEN_RUN = "Checks.$L$4"
+
 NOTES = [
     ("How it works", None),
-    (None, "Blue cells are yours. Every other number is asked of the service when a cell that it depends on changes."),
+    (None, "Enter values in the blue cells, which begin with the example of the service. Every other number is asked of the service when a cell that it depends on changes."),
     (None, "The grey columns hold the question: the fields by their dotted names, lists from 0, an empty value for what is not given."),
     (None, "pick=/cg_arm_mm asks for one value of the answer, by its JSON Pointer; errors=inline gives what is wrong as text."),
     (None, "NUMBERVALUE(…;\".\") and SUBSTITUTE(…;\",\";\".\") make it work where numbers have a decimal comma."),
     (None, "Names and values are those of the contract: the service's /docs shows them all, and /v1 an example of each question."),
+    (None, "The sheet Checks lists what was judged, with its margin, and what was not, with the field to give. It reads the text of an"),
+    (None, "answer on the sheet Answers, which is longer than the 32,767 characters that a cell of Excel holds."),
     ("If cells show #VALUE! or Err:540", None),
     (None, "#VALUE!: the service does not answer at the address on the sheet Balance. Err:540: LibreOffice may not fetch for this file."),
     (None, "Tools > Options > LibreOffice > Security > Macro Security > Trusted Sources: add this file's folder, then load it again."),
@@ -177,13 +208,20 @@ def open_formula(formula):
     return "of:=" + "".join(parts)
 
 
+CONDITIONS = {
+    "verdict": [("fit", "fit"), ("attention", "attention"), ("stop", "stop")],
+    "outcome": [("not judged", "open"), ("attention", "attention"), ("stop", "stop")],
+}
+
+
 class Sheet:
     """Cells by row and column, and what a sheet looks like."""
 
-    def __init__(self, name, widths, printed):
+    def __init__(self, name, widths, printed, rows="row"):
         self.name = name
         self.widths = widths
         self.printed = printed
+        self.rows = rows
         self.cells = {}
         self.conditional = []
 
@@ -193,8 +231,8 @@ class Sheet:
         for step in range(span[0] * span[1]):
             self.cells[row + step // span[0], column + step % span[0]] = None
         self.cells[row, column] = (value, style, span, choices)
-        if style == "verdict":
-            self.conditional.append(place)
+        if style in CONDITIONS:
+            self.conditional.append((place, CONDITIONS[style]))
 
     def table(self):
         printed = ":".join("%s.%s" % (self.name, corner) for corner in self.printed.split(":"))
@@ -202,7 +240,7 @@ class Sheet:
         for width in self.widths:
             yield '<table:table-column table:style-name="width%s"/>' % str(width).replace(".", "_")
         for row in range(1, max(row for row, _ in self.cells) + 1):
-            yield '<table:table-row table:style-name="row">'
+            yield '<table:table-row table:style-name="%s">' % self.rows
             last = max((column for line, column in self.cells if line == row), default=0)
             for column in range(last + 1):
                 if (row, column) not in self.cells:
@@ -214,13 +252,13 @@ class Sheet:
             yield "</table:table-row>"
         if self.conditional:
             yield "<calcext:conditional-formats>"
-            for place in self.conditional:
+            for place, words in self.conditional:
                 here = "%s.%s" % (self.name, place)
                 yield '<calcext:conditional-format calcext:target-range-address="%s:%s">' % (here, here)
-                for verdict in ("fit", "attention", "stop"):
+                for word, applied in words:
                     yield (
                         '<calcext:condition calcext:apply-style-name="%s" calcext:value="=&quot;%s&quot;"'
-                        ' calcext:base-cell-address="%s"/>' % (verdict, verdict, here)
+                        ' calcext:base-cell-address="%s"/>' % (applied, word, here)
                     )
                 yield "</calcext:conditional-format>"
             yield "</calcext:conditional-formats>"
@@ -265,6 +303,27 @@ def said(question, index):
     return '=IF(LEFT(%s;4)="#ERR";%s;%s)' % (message, nothing, message)
 
 
+def text_of(question):
+    """The formula that asks for a whole answer as lines of name and value."""
+    return '=IFERROR(WEBSERVICE(SUBSTITUTE(%s;"errors=inline";"as=text"));"")' % question
+
+
+def line(text, name):
+    """The value that stands behind a name in such lines; nothing where there is none."""
+    key = 'CHAR(10)&"%s "' % name
+    start = "FIND(%s;%s)" % (key, text)
+    length = "FIND(CHAR(10);%s;%s+1)-%s-%d" % (text, start, start, len(name) + 2)
+    return 'IFERROR(TRIM(MID(%s;%s+%d;%s));"")' % (text, start, len(name) + 2, length)
+
+
+def counted(column):
+    """The formula that says how the checks in a column of the sheet Checks came out."""
+    cells = "Checks.$%s$%d:$%s$%d" % (column, CHECK_ROWS[0], column, CHECK_ROWS[-1])
+    passed, not_judged = ('COUNTIF(%s;"%s")' % (cells, word) for word in ("passed", "not judged"))
+    others = 'COUNTIF(%s;"attention")+COUNTIF(%s;"stop")' % (cells, cells)
+    return '="Checks: "&%s&" passed, "&%s&" not passed, "&%s&" not judged"' % (passed, others, not_judged)
+
+
 def number(place):
     return 'SUBSTITUTE(%s;",";".")' % place
 
@@ -303,9 +362,10 @@ def question_of(sheet, label, place, calculation, parts):
 
 
 def balance():
-    sheet = Sheet("Balance", [5.8, 2.1, 2.1, 2.1, 2.6, 2.1, 0.8, 5.0, 2.4, 1.8, 0.8, 9.0], "A1:J38")
+    sheet = Sheet("Balance", [5.8, 2.1, 2.1, 2.1, 2.6, 2.1, 0.8, 6.2, 2.4, 1.8, 0.8, 9.0], "A1:J39")
     sheet.put("A1", "Mass and balance", "title")
-    sheet.put("A2", "Blue cells are yours. Everything else is asked of the service as you type. See the sheet Notes.", "quiet")
+    sheet.put("A2", "Enter values in the blue cells; the service computes the rest. See the sheet Notes.", "quiet")
+    sheet.put("A4", AID + " See the sheet Cautions.", "aid")
     sheet.put("A3", "Service")
     sheet.put("B3", ADDRESS, "inputtext", (3, 1))
     sheet.put("E3", '=IF(ISERROR(WEBSERVICE(B3&"/health/ready"));"does not answer, or may not be asked: see Notes";"answers")', "quiet")
@@ -314,20 +374,20 @@ def balance():
     for row, item in zip(ITEM_ROWS, ITEMS + [(None,) * 6] * len(ITEM_ROWS)):
         for column, value in zip("ABCDEF", item):
             sheet.put("%s%d" % (column, row), value, "inputtext" if column == "A" else "input")
-        # Rows without a mass do not count, so that an empty row among the others does no harm.
-        nth = '"&items."&COUNT(B$%d:B%d)-1&".' % (ITEM_ROWS[0], row)
+        # Empty rows among the others do not count; a row that only lacks its mass does, so that it is missed.
+        used = 'SUMPRODUCT(--((A$%d:A%d<>"")+(B$%d:B%d<>"")>0))-1' % (ITEM_ROWS[0], row, ITEM_ROWS[0], row)
+        nth = '"&items."&%s&".' % used
         query = [nth + 'name="&ENCODEURL(A%d)' % row]
         for column, field in zip("BCDEF", ["mass_g", "quantity", "arm_mm", "lateral_mm", "vertical_mm"]):
             place = "%s%d" % (column, row)
             # Some programs cut a long question off, so what is not given takes no room in this long one.
             query.append('IF(ISBLANK(%s);"";%s)' % (place, nth + '%s="&%s' % (field, number(place))))
-        sheet.put("L%d" % row, '=IF(ISBLANK(B%d);"";%s)' % (row, "&".join(query)), "grey")
+        sheet.put("L%d" % row, '=IF(AND(ISBLANK(A%d);ISBLANK(B%d));"";%s)' % (row, row, "&".join(query)), "grey")
     heading(sheet, 25, zip("ABCDEF", ["Half wing, root outwards", "Root, mm", "Tip, mm", "Span, mm", "Sweep, mm", "Dihedral, °"]))
-    for index, (row, panel) in enumerate(zip(PANEL_ROWS, PANELS + [(None,) * 5])):
+    for index, (row, panel) in enumerate(zip(PANEL_ROWS, PANELS + [(None,) * 5] * len(PANEL_ROWS))):
         sheet.put("A%d" % row, "panel %d" % (index + 1))
         query = []
-        fields = ["root_chord_mm", "tip_chord_mm", "span_mm", "sweep_mm", "dihedral_deg"]
-        for column, field, value in zip("BCDEF", fields, panel):
+        for column, field, value in zip("BCDEF", PANEL_FIELDS, panel):
             sheet.put("%s%d" % (column, row), value, "input")
             query.append('"&wing.panels.%d.%s="&%s' % (index, field, number("%s%d" % (column, row))))
         sheet.put("L%d" % row, '=IF(ISBLANK(B%d);"";%s)' % (row, "&".join(query)), "grey")
@@ -342,16 +402,18 @@ def balance():
     question_of(sheet, "the whole question", "L3", "mass-balance", 'TEXTJOIN("";1;L%d:L%d)' % (ITEM_ROWS[0], last))
     heading(sheet, BALANCED_ROW - 1, zip("HIJ", ["Balance", "", ""]))
     row = results(sheet, BALANCED_ROW, "H", "$L$3", BALANCED)
+    sheet.put("H%d" % row, counted("B"), "quiet", (3, 1))
     findings(sheet, row + 1, "H", "$L$3", (3, 3))
     return sheet
 
 
 def wires():
-    sheet = Sheet("Wires", [4.6] + [2.2] * 4 + [2.8, 2.0, 0.8] + [1.9] * 7 + [2.2, 15.0, 0.8, 9.0], "A1:Q15")
+    sheet = Sheet("Wires", [4.6] + [2.2] * 4 + [2.8, 2.0, 0.8] + [1.9] * 7 + [2.2, 2.0, 15.0, 9.0], "A1:R15")
     sheet.put("A1", "Wires", "title")
     sheet.put("A2", "The lightest gauge that runs neither hot nor short of volts, for each run. The return wire is counted.", "quiet")
+    sheet.put("A3", AID + " See the sheet Cautions.", "aid")
     heading(sheet, 5, zip("ABCDEFG", ["Run"] + [label for label, _ in RUN_FIELDS]))
-    heading(sheet, 5, zip("IJKLMNOPQ", [label for label, _, _ in SIZED] + ["What it finds first"]))
+    heading(sheet, 5, zip("IJKLMNOPQR", [label for label, _, _ in SIZED] + ["Checks not judged", "What it finds first"]))
     sheet.put("S5", "the question", "grey")
     for row, run in zip(RUN_ROWS, RUNS + [(None,) * 7] * len(RUN_ROWS)):
         query = []
@@ -366,7 +428,10 @@ def wires():
         for column, (_, pointer, style) in zip("IJKLMNOP", SIZED):
             formula = asked("$S%d" % row, pointer, style)
             sheet.put("%s%d" % (column, row), '=IF(ISBLANK($B%d);"";%s)' % (row, formula[1:]), style)
-        sheet.put("Q%d" % row, '=IF(ISBLANK($B%d);"";%s)' % (row, said("$S%d" % row, 0)[1:]), "plain")
+        text = "Answers.$B$%d" % (RUN_ANSWERS + row - RUN_ROWS[0])
+        open_checks = '(LEN(%s)-LEN(SUBSTITUTE(%s;" not_judged"&CHAR(10);"")))/12' % (text, text)
+        sheet.put("Q%d" % row, '=IF(ISBLANK($B%d);"";IF(%s="";"–";%s))' % (row, text, open_checks), "whole")
+        sheet.put("R%d" % row, '=IF(ISBLANK($B%d);"";%s)' % (row, said("$S%d" % row, 0)[1:]), "plain")
     last = RUN_ROWS[-1]
     sheet.put("A%d" % (last + 2), "All runs together", "heading")
     for column in "BCDEFG":
@@ -394,7 +459,9 @@ def endurance():
     last = FLIGHT_ROW + len(FLIGHT) - 1
     question_of(sheet, "the whole question", "I2", "endurance", 'TEXTJOIN("";1;I%d:I%d)' % (FLIGHT_ROW, last))
     heading(sheet, FLIGHT_ROW - 1, zip("EFG", ["How long and how far", "", ""]))
-    results(sheet, FLIGHT_ROW, "E", "$I$2", FLOWN)
+    row = results(sheet, FLIGHT_ROW, "E", "$I$2", FLOWN)
+    sheet.put("E%d" % row, counted("G"), "quiet", (3, 1))
+    sheet.put("A3", AID + " See the sheet Cautions.", "aid")
     heading(sheet, WIND_ROW - 1, zip("EFG", ["Another headwind, m/s", "Radius, km", "Range, km"]))
     wind_field = next(FLIGHT_ROW + index for index, (_, field, _, _) in enumerate(FLIGHT) if field == "headwind_m_per_s")
     for index, wind in enumerate(WINDS):
@@ -407,8 +474,56 @@ def endurance():
     return sheet
 
 
+BLOCKS = [("Balance", "A", "Answers.$B$%d" % ANSWERS["Balance"]), ("Endurance", "F", "Answers.$B$%d" % ANSWERS["Endurance"])]
+BLOCKS += [("One run of wire", "K", "INDEX(Answers.$B$%d:$B$%d;%s)" % (RUN_ANSWERS, RUN_ANSWERS + len(RUN_ROWS) - 1, CHOSEN_RUN))]
+
+
+def checks():
+    sheet = Sheet("Checks", [10.5, 2.4, 1.8, 5.2, 0.6] * 3, "A1:N%d" % CHECK_ROWS[-1])
+    sheet.put("A1", "Checks", "title")
+    sheet.put("A2", "What was judged, with its margin to the limit, and what was not, with the field to give so that it can be.", "quiet")
+    sheet.put("A3", AID + " See the sheet Cautions.", "aid")
+    sheet.put("K4", "Which run of the sheet Wires, from 1")
+    sheet.put("L4", 1, "input")
+    for title, first, text in BLOCKS:
+        columns = [chr(ord(first) + step) for step in range(4)]
+        heading(sheet, CHECK_ROWS[0] - 1, zip(columns, [title, "Outcome", "Margin, %", "To give"]))
+        for index, row in enumerate(CHECK_ROWS):
+            about, outcome, margin, give = (line(text, "checks.%d.%s" % (index, name)) for name in ("about", "outcome", "margin_percent", "give.0"))
+            sheet.put("%s%d" % (columns[0], row), "=" + about)
+            sheet.put("%s%d" % (columns[1], row), '=SUBSTITUTE(%s;"_";" ")' % outcome, "outcome")
+            kept = 'IF(%s%d="passed";NUMBERVALUE(%s;".");-1)' % (columns[1], row, margin)
+            sheet.put("%s%d" % (columns[2], row), '=IFERROR(IF(%s<0;"";%s);"")' % (kept, kept), "tenth")
+            sheet.put("%s%d" % (columns[3], row), "=" + give, "quiet")
+    return sheet
+
+
+def cautions():
+    sheet = Sheet("Cautions", [15.0, 0.6] * 3, "A1:E%d" % (CAUTION_ROWS[-1] + 1))
+    sheet.put("A1", "Cautions", "title")
+    sheet.put("A3", AID, "aid")
+    for column, (title, _, text) in zip("ACE", BLOCKS):
+        sheet.put("%s%d" % (column, CAUTION_ROWS[0] - 1), title, "heading")
+        for index, row in enumerate(CAUTION_ROWS):
+            sheet.put("%s%d" % (column, row), "=" + line(text, "cautions.%d" % index), "words", (1, 2))
+    return sheet
+
+
+def answers():
+    sheet = Sheet("Answers", [5.0, 12.0], "A1:B%d" % (RUN_ANSWERS + len(RUN_ROWS)), "low")
+    sheet.put("A1", "What the service answers, whole: the sheets Checks and Cautions read it.", "quiet")
+    for title, row in ANSWERS.items():
+        sheet.put("A%d" % row, title)
+        sheet.put("B%d" % row, text_of({"Balance": "Balance.$L$3", "Endurance": "Endurance.$I$2"}[title]), "grey")
+    for index, run in enumerate(RUN_ROWS):
+        sheet.put("A%d" % (RUN_ANSWERS + index), "run %d of the sheet Wires" % (index + 1))
+        asked_for = text_of("Wires.$S$%d" % run)[1:]
+        sheet.put("B%d" % (RUN_ANSWERS + index), '=IF(Wires.$S$%d="";"";%s)' % (run, asked_for), "grey")
+    return sheet
+
+
 def notes():
-    sheet = Sheet("Notes", [26.0], "A1:A27")
+    sheet = Sheet("Notes", [26.0], "A1:A29")
     sheet.put("A1", "Notes", "title")
     row = 2
     for head, text in NOTES:
@@ -440,6 +555,7 @@ def styles(widths):
     )
     yield cell_style("title", text='fo:font-size="16pt" fo:font-weight="bold"')
     yield cell_style("quiet", text='fo:color="#555555"')
+    yield cell_style("aid", text='fo:font-weight="bold"')
     yield cell_style("unit", text='fo:color="#555555"')
     yield cell_style("words", cell='fo:wrap-option="wrap" style:vertical-align="top"')
     yield cell_style("grey", cell='fo:wrap-option="no-wrap"', text='fo:color="#999999" fo:font-size="7pt"')
@@ -456,6 +572,8 @@ def styles(widths):
         yield cell_style(name, data="number-" + name, text='fo:font-weight="bold"', paragraph='fo:text-align="end"')
     yield cell_style("text", text='fo:font-weight="bold"', paragraph='fo:text-align="end"')
     yield cell_style("verdict", text='fo:font-weight="bold"', paragraph='fo:text-align="center"')
+    yield cell_style("outcome", paragraph='fo:text-align="center"')
+    yield cell_style("open", "outcome", text='fo:color="#555555" fo:font-style="italic"')
     yield cell_style("fit", "verdict", cell='fo:background-color="#d9f0dd"', text='fo:color="#145523"')
     yield cell_style("attention", "verdict", cell='fo:background-color="#fdebc8"', text='fo:color="#6b4300"')
     yield cell_style("stop", "verdict", cell='fo:background-color="#f9d6d5"', text='fo:color="#8a1512"')
@@ -470,6 +588,10 @@ def automatic_styles(widths):
     yield (
         '<style:style style:name="row" style:family="table-row"><style:table-row-properties'
         ' style:use-optimal-row-height="true"/></style:style>'
+    )
+    yield (
+        '<style:style style:name="low" style:family="table-row"><style:table-row-properties style:row-height="0.5cm"'
+        ' style:use-optimal-row-height="false"/></style:style>'
     )
     yield (
         '<style:style style:name="sheet" style:family="table" style:master-page-name="Page"><style:table-properties'
@@ -506,7 +628,7 @@ SPACES = {
 
 
 def document():
-    sheets = [balance(), wires(), endurance(), notes()]
+    sheets = [balance(), wires(), endurance(), checks(), cautions(), answers(), notes()]
     widths = sorted({width for sheet in sheets for width in sheet.widths})
     yield '<?xml version="1.0" encoding="UTF-8"?>'
     spaces = " ".join('xmlns:%s="%s"' % space for space in SPACES.items())

@@ -25,6 +25,9 @@ class EmbeddingTest {
             assertThat(browser.all(".card img")).hasSize(2);
             assertThat(browser.<Long>run("return document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(width);
+            assertThat(browser.find(".aid").isDisplayed()).isTrue();
+            assertThat(browser.find(".checked").getText())
+                    .matches("Checks: \\d+ passed, \\d+ not passed, \\d+ not judged\\.");
             browser.screenshot("embedding-" + scheme + "-" + width);
         });
     }
@@ -42,7 +45,10 @@ class EmbeddingTest {
                             """);
 
             browser.until("the cold counts", () -> number("/usable_energy_wh") < mild - 5);
-            assertThat(browser.find(".card img").getDomProperty("src")).contains("ambient_c=-10&");
+            assertThat(browser.all(".card img"))
+                    .as("the pack of the flight is as cold")
+                    .allSatisfy(
+                            figure -> assertThat(figure.getDomProperty("src")).contains("ambient_c=-10&"));
         });
     }
 

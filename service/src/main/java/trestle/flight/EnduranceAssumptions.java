@@ -82,8 +82,8 @@ final class EnduranceAssumptions {
 
     private static String because(Leg leg) {
         if (leg instanceof Leg.Climb) {
-            return "the airspeed of least power, at least 1.3 times the stall speed";
+            return "the airspeed of minimum power, at least 1.3 times the stall speed";
         }
-        return leg instanceof Leg.Loiter ? "the airspeed of least power" : "the airspeed of best range in the wind";
+        return leg instanceof Leg.Loiter ? "the airspeed of minimum power" : "the airspeed of best range in the wind";
     }
 }

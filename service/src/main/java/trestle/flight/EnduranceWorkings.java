@@ -48,7 +48,7 @@ public final class EnduranceWorkings {
         aircraft.stall();
         chain.step(
                 "V_f",
-                "least recommended airspeed",
+                "minimum recommended airspeed",
                 result.leastRecommendedAirspeedMPerS(),
                 "m/s",
                 Chain.number(SteadyFlight.FLOOR_IN_STALL_SPEEDS) + "*V_s",
@@ -57,9 +57,9 @@ public final class EnduranceWorkings {
     }
 
     private void speeds() {
-        String least = "least pack power P(V) at or above V_f";
+        String least = "minimum pack power P(V) at or above V_f";
         result.bestEndurance().ifPresent(p -> point(p, "e", "best endurance", least, SEARCH));
-        String furthest = "least P(V)/((V-w)*E(P)) at or above V_f and w: furthest over ground";
+        String furthest = "minimum of P(V)/((V-w)*E(P)) at or above V_f and w: furthest over ground";
         result.bestRange().ifPresent(p -> point(p, "r", "best range", furthest, SEARCH));
         String asked = "as asked for";
         result.atAirspeed().ifPresent(p -> point(p, "a", "the airspeed asked for", asked, Chain.REQUEST));
@@ -146,7 +146,7 @@ public final class EnduranceWorkings {
                         "pack mass for the longest endurance under the mass limit",
                         Mass.gFromKg(best.packMassKg()),
                         "g",
-                        "maximum of e*m_b/P_least(m_0+m_b), energy per pack mass e and the rest m_0 held",
+                        "maximum of e*m_b/P_min(m_0+m_b), energy per pack mass e and the rest m_0 held",
                         "L. W. Traub, J. Aircraft 48(2), 2011, 703"));
     }
 

@@ -31,7 +31,7 @@ record PowerWorkings(Chain chain, EnduranceTask task, String tag, String at) {
         chain.given("b", "wing span", airframe.wingSpanM(), "m");
         chain.step("A", "aspect ratio", aspect, "1", "b^2/S", EnduranceWorkings.ANDERSON);
         double oswald = 1 / (Math.PI * polar.inducedFactor() * aspect);
-        chain.given("C_D0", "least drag coefficient", polar.leastDragCoefficient(), "1");
+        chain.given("C_D0", "minimum drag coefficient", polar.leastDragCoefficient(), "1");
         chain.given("C_L0", "lift there", polar.liftCoefficientAtLeastDrag(), "1");
         chain.given("e", "Oswald's span efficiency", oswald, "1");
         double factor = polar.inducedFactor();

@@ -1,5 +1,7 @@
 package trestle.launch;
 
+import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
+
 import trestle.finding.Basis;
 import trestle.finding.Judge;
 import trestle.finding.Subject;
@@ -13,6 +15,9 @@ final class ClimbChecks {
 
     /** A density altitude from which launches suffer noticeably: 15 % less air. */
     private static final double THIN_AIR_M = 1500;
+
+    /** Thrust at rest over weight that few aircraft have: common practice, no source. */
+    private static final double HIGH_THRUST_TO_WEIGHT = 4;
 
     /** Thrust is held against drag at this many airspeeds between the stall and twice it. */
     private static final int THRUST_CHECKS = 21;
@@ -29,6 +34,7 @@ final class ClimbChecks {
         ClimbChecks checks = new ClimbChecks(task, result);
         Subject thrust = Subject.of(LaunchPart.THRUST);
         judge.essential("climb", "thrust and angle of the climb at full power", thrust, checks::climb);
+        judge.check("thrust-to-weight", "thrust at rest against weight", thrust, checks::plausible);
         judge.check("thrust-data", "the thrust curve up to the climb speed", thrust, checks::data);
         judge.check("turn", "airspeed of the turn over the stall in it", Subject.of(LaunchPart.TURN), checks::turn);
         judge.check("air-density", "density altitude", Subject.of(LaunchPart.CONDITIONS), checks::air);
@@ -69,6 +75,20 @@ final class ClimbChecks {
                                 + " practice): give it more thrust or less mass.",
                         climbDeg,
                         usualDeg);
+    }
+
+    private void plausible(Trial trial) {
+        double thrustN = task.thrust().thrustN(0);
+        double ratio = thrustN / (task.airframe().massKg() * GRAVITY_M_PER_S2);
+        trial.of(ratio, "")
+                .atMost(HIGH_THRUST_TO_WEIGHT, Basis.COMMON_PRACTICE)
+                .attention(
+                        "thrust-implausible",
+                        "A thrust at rest of %.0f N is %.1f times the weight, above %.0f (common practice): give newtons, not"
+                                + " grams of thrust.",
+                        thrustN,
+                        ratio,
+                        HIGH_THRUST_TO_WEIGHT);
     }
 
     private boolean thrustEverReachesDrag() {

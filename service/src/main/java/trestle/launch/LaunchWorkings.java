@@ -125,7 +125,7 @@ public final class LaunchWorkings {
     private void climb() {
         DragPolar polar = task.polar();
         double climb = result.climbSpeedMPerS();
-        chain.given("C_D0", "least drag coefficient", polar.leastDragCoefficient(), "1");
+        chain.given("C_D0", "minimum drag coefficient", polar.leastDragCoefficient(), "1");
         chain.given("C_L0", "lift there", polar.liftCoefficientAtLeastDrag(), "1");
         chain.given("b", "wing span", task.airframe().wingSpanM(), "m");
         double aspect = task.airframe().aspectRatio();
@@ -159,10 +159,10 @@ public final class LaunchWorkings {
         String speed = "sqrt(2*W/(rho*S*C_f))";
         chain.step("V_f", "airspeed of the flattest glide", fast, "m/s", speed, ANDERSON);
         chain.step("Z", "best glide ratio", glide.bestRatio(), "1", "C_f/(C_D0+K*(C_f-C_L0)^2)", ANDERSON);
-        lift("k", "least sink", slowest, "-C_L0+sqrt(4*C_L0^2+3*C_D0/K)");
+        lift("k", "minimum sink", slowest, "-C_L0+sqrt(4*C_L0^2+3*C_D0/K)");
         double slow = glide.leastSinkAirspeedMPerS();
-        chain.step("V_k", "airspeed of least sink", slow, "m/s", "sqrt(2*W/(rho*S*C_k))", ANDERSON);
-        chain.step("Y", "least sink", glide.leastSinkMPerS(), "m/s", "V_k*(C_D0+K*(C_k-C_L0)^2)/C_k", ANDERSON);
+        chain.step("V_k", "airspeed of minimum sink", slow, "m/s", "sqrt(2*W/(rho*S*C_k))", ANDERSON);
+        chain.step("Y", "minimum sink", glide.leastSinkMPerS(), "m/s", "V_k*(C_D0+K*(C_k-C_L0)^2)/C_k", ANDERSON);
     }
 
     private void lift(String tag, String called, double value, String free) {

@@ -64,7 +64,7 @@ record LoadWorkings(LaunchAndClimbTask task, LaunchFlight launch, Chain chain) {
     }
 
     private void needed() {
-        String how = "least that has V_0 at 1.1 stall speeds, the rest as asked";
+        String how = "minimum that has V_0 at 1.1 stall speeds, the rest as asked";
         String search = "bracketed root of the same run; the margin is common practice, no source";
         Needed needed = launch.needed();
         needed.releaseSpeedMPerS().ifPresent(v -> chain.found("V_n", "speed needed at release", v, "m/s", how, search));

@@ -2,12 +2,9 @@ package trestle.massbalance;
 
 import java.util.OptionalDouble;
 import trestle.finding.Judge;
-import trestle.finding.Subject;
 
 /** Where a CG should be. */
 final class Aiming {
-    private static final Subject TARGET = Subject.of(BalancePart.TARGET);
-
     private Aiming() {}
 
     /**
@@ -25,11 +22,23 @@ final class Aiming {
         if (found.hasRange() && found.nearOrOutsideRange()) {
             return OptionalDouble.of(insideRangeM(found, judge));
         }
+        boolean oneEnd = found.forwardM().isPresent() != found.aftM().isPresent();
+        if (oneEnd && found.nearOrOutsideRange() && found.neutralPoint().isEmpty()) {
+            judge.assume(
+                    found.target(),
+                    "the target is the one limit of the CG, inside it by the CG's tolerance",
+                    "no other limit, neutral point or target is given");
+            double toleranceM = found.centre().armToleranceM();
+            return OptionalDouble.of(
+                    found.aftM().isPresent()
+                            ? found.aftM().getAsDouble() - toleranceM
+                            : found.forwardM().getAsDouble() + toleranceM);
+        }
         if (!found.marginOff() || found.offTheWing()) {
             return OptionalDouble.empty();
         }
         judge.assume(
-                TARGET,
+                found.target(),
                 "the target is a static margin of 10 %, inside the limits where there are any",
                 "the static margin is outside 5 to 25 % and no target is given; common practice, no source");
         double targetM = Math.max(usualM(found), found.forwardM().orElse(Double.NEGATIVE_INFINITY));
@@ -41,14 +50,14 @@ final class Aiming {
         double middleM = (forwardM + found.aftM().getAsDouble()) / 2;
         if (found.neutralPoint().isPresent() && usualM(found) < middleM) {
             judge.assume(
-                    TARGET,
+                    found.target(),
                     "the target is a static margin of 10 %, or the forward limit where that is aft of it",
                     "the CG is not inside its range by its tolerance, midway the margin would be less, and no target is"
                             + " given; common practice, no source");
             return Math.max(forwardM, usualM(found));
         }
         judge.assume(
-                TARGET,
+                found.target(),
                 "the target is midway between the forward and the aft limit",
                 "the CG is not inside its range by its tolerance and no target is given");
         return middleM;

@@ -28,12 +28,20 @@ public enum BalancePart {
     FUSELAGE_SHIFT,
     /** Maximum take-off mass. */
     MAXIMUM_TAKEOFF_MASS,
-    /** Forward limit of the CG. */
+    /** Forward limit of the CG, as an arm. */
     FORWARD_LIMIT,
-    /** Aft limit of the CG. */
+    /** Forward limit of the CG, in the mean chord. */
+    FORWARD_LIMIT_MAC,
+    /** Aft limit of the CG, as an arm. */
     AFT_LIMIT,
+    /** Aft limit of the CG, in the mean chord. */
+    AFT_LIMIT_MAC,
     /** Lateral limit of the CG. */
     LATERAL_LIMIT,
-    /** Where the CG should be. */
-    TARGET
+    /** Where the CG should be, as an arm. */
+    TARGET,
+    /** Where the CG should be, in the mean chord. */
+    TARGET_MAC,
+    /** The static margin that there should be. */
+    TARGET_MARGIN
 }

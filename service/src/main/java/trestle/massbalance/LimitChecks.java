@@ -14,8 +14,6 @@ import trestle.units.Mass;
 /** The checks of mass and CG against their limits; inside by less than the tolerance is not yet inside. */
 final class LimitChecks {
     private static final Subject MASS = Subject.of(BalancePart.MAXIMUM_TAKEOFF_MASS);
-    private static final Subject FORWARD = Subject.of(BalancePart.FORWARD_LIMIT);
-    private static final Subject AFT = Subject.of(BalancePart.AFT_LIMIT);
     private static final Subject LATERAL = Subject.of(BalancePart.LATERAL_LIMIT);
 
     private final Situation found;
@@ -30,12 +28,12 @@ final class LimitChecks {
     static void judge(Situation found, String remedy, Judge judge) {
         LimitChecks checks = new LimitChecks(found, remedy);
         judge.essential("takeoff-mass", "take-off mass against its limit", MASS, checks::mass);
-        judge.check("cg-limits", "order of the CG's limits", FORWARD, checks::order);
+        judge.check("cg-limits", "order of the CG's limits", found.forwardLimit(), checks::order);
         String range = "CG against its range";
         if (found.marginFraction().isPresent()) {
-            judge.check("cg-range", range, FORWARD, checks::range);
+            judge.check("cg-range", range, found.forwardLimit(), checks::range);
         } else {
-            judge.essential("cg-range", range, FORWARD, checks::range);
+            judge.essential("cg-range", range, found.forwardLimit(), checks::range);
         }
         String lateral = "lateral CG against its limit";
         if (found.lopsided() || found.lateralLimitM().isPresent()) {
@@ -103,10 +101,10 @@ final class LimitChecks {
     private List<Subject> missingEnds() {
         List<Subject> missing = new ArrayList<>();
         if (found.forwardM().isEmpty()) {
-            missing.add(FORWARD);
+            missing.add(found.forwardLimit());
         }
         if (found.aftM().isEmpty()) {
-            missing.add(AFT);
+            missing.add(found.aftLimit());
         }
         return missing;
     }
@@ -140,7 +138,7 @@ final class LimitChecks {
     }
 
     private void forward(Trial trial, double armM, double limitM) {
-        trial.at(FORWARD)
+        trial.at(found.forwardLimit())
                 .place(Length.mmFromM(armM), "mm")
                 .atLeast(Length.mmFromM(limitM), Basis.REQUEST)
                 .stopIf(
@@ -164,7 +162,7 @@ final class LimitChecks {
     }
 
     private void aft(Trial trial, double armM, double limitM) {
-        trial.at(AFT)
+        trial.at(found.aftLimit())
                 .place(Length.mmFromM(armM), "mm")
                 .atMost(Length.mmFromM(limitM), Basis.REQUEST)
                 .stopIf(

@@ -144,6 +144,10 @@ final class PlausibilityChecks {
         return wing.aspectRatio() > DOUBLED_ASPECT_RATIO && cubicLoading(wing) < DOUBLED_CUBIC_LOADING && !light();
     }
 
+    private boolean spanOff(Planform wing) {
+        return doubled(wing) || wing.aspectRatio() > GREATEST_ASPECT_RATIO || wing.aspectRatio() < LEAST_ASPECT_RATIO;
+    }
+
     private void span(Trial trial) {
         if (found.planform().isEmpty()) {
             trial.notJudged(Subject.of(BalancePart.WING));
@@ -196,7 +200,7 @@ final class PlausibilityChecks {
                 "The wing loading of %.1f g/dm² is %s the %.0f g/dm² that a wing of %.1f dm² carries %s (common"
                         + " practice): check the masses in g and the panels' chords and spans in mm, one half of the wing.";
         double dm2 = Area.dm2FromM2(wing.areaM2());
-        boolean said = light() || heavy() || doubled(wing) || wing.aspectRatio() > GREATEST_ASPECT_RATIO;
+        boolean said = light() || heavy() || spanOff(wing);
         trial.of(loading, "g/dm²")
                 .atMost(most, Basis.COMMON_PRACTICE)
                 .asSaid(said && loading > most, Severity.ATTENTION)
@@ -237,8 +241,10 @@ final class PlausibilityChecks {
         String sentence =
                 "The tail volume coefficient is %.2f (common practice: %.1f to %.1f): check area_dm2 of the tail,"
                         + " in dm², and its arm.";
+        boolean said = spanOff(found.planform().orElseThrow());
         trial.of(volume, "")
                 .atMost(GREATEST_TAIL_VOLUME, Basis.COMMON_PRACTICE)
+                .asSaid(said && (volume > GREATEST_TAIL_VOLUME || volume < LEAST_TAIL_VOLUME), Severity.ATTENTION)
                 .stopIf(
                         volume > FAR_FACTOR * GREATEST_TAIL_VOLUME,
                         "tail-implausible",

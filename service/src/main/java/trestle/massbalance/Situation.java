@@ -2,6 +2,7 @@ package trestle.massbalance;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trestle.finding.Subject;
 
 /**
  * What mass and balance came to, before it is judged.
@@ -47,6 +48,29 @@ record Situation(
 
     private OptionalDouble place(Optional<Station> limit) {
         return limit.isPresent() ? limit.get().armM(planform, Optional.empty()) : OptionalDouble.empty();
+    }
+
+    /** Where the forward limit stands, or could stand. */
+    Subject forwardLimit() {
+        return limit(task.limits().flatMap(Limits::forward), BalancePart.FORWARD_LIMIT, BalancePart.FORWARD_LIMIT_MAC);
+    }
+
+    /** Where the aft limit stands, or could stand. */
+    Subject aftLimit() {
+        return limit(task.limits().flatMap(Limits::aft), BalancePart.AFT_LIMIT, BalancePart.AFT_LIMIT_MAC);
+    }
+
+    private static Subject limit(Optional<Station> station, BalancePart arm, BalancePart mac) {
+        return Subject.of(station.orElse(null) instanceof Station.AtMacFraction ? mac : arm);
+    }
+
+    /** Where the target stands, or could stand. */
+    Subject target() {
+        Target target = task.target().orElse(null);
+        if (target instanceof Target.StaticMargin) {
+            return Subject.of(BalancePart.TARGET_MARGIN);
+        }
+        return Subject.of(target instanceof Station.AtMacFraction ? BalancePart.TARGET_MAC : BalancePart.TARGET);
     }
 
     /** Lateral limit of the CG, m; empty for none. */

@@ -13,7 +13,6 @@ import trestle.units.Length;
 
 /** The checks of the CG against its target, and of what can be moved against where it stands. */
 final class TargetChecks {
-    private static final Subject TARGET = Subject.of(BalancePart.TARGET);
     private static final int MOST_NAMED = 3;
 
     private final Situation found;
@@ -28,7 +27,7 @@ final class TargetChecks {
 
     static void judge(Situation found, Optional<Aim> aim, String remedy, Judge judge) {
         TargetChecks checks = new TargetChecks(found, aim, remedy);
-        judge.check("cg-target", "CG against its target", TARGET, checks::target);
+        judge.check("cg-target", "CG against its target", found.target(), checks::target);
         List<Integer> outside = outside(found.task().items());
         Subject place =
                 Subject.of(BalancePart.ITEM_TRAVEL, outside.stream().findFirst().orElse(0));
@@ -37,7 +36,7 @@ final class TargetChecks {
 
     private void target(Trial trial) {
         if (aim.isEmpty() || found.task().target().isEmpty()) {
-            trial.notJudged(TARGET);
+            trial.notJudged(found.target());
             return;
         }
         Centre centre = found.centre();
@@ -57,6 +56,17 @@ final class TargetChecks {
                         where,
                         remedy)
                 .noteIf(off, "cg-off-target", "%s%s.", where, remedy);
+    }
+
+    /** The first that stands outside its travel, else the first that can be moved, else the list. */
+    private static Subject travelling(List<Item> items, List<Integer> outside) {
+        return IntStream.concat(
+                        outside.stream().mapToInt(Integer::intValue),
+                        IntStream.range(0, items.size())
+                                .filter(i -> items.get(i).travel().isPresent()))
+                .mapToObj(i -> Subject.of(BalancePart.ITEM_TRAVEL, i))
+                .findFirst()
+                .orElse(Subject.of(BalancePart.ITEMS));
     }
 
     private static List<Integer> outside(List<Item> items) {

@@ -80,7 +80,7 @@ final class WeighingChecks {
 
     private void mass(Trial trial) {
         if (found.weighed().isEmpty()) {
-            trial.notJudged(WEIGHING);
+            trial.notJudged(missing());
             return;
         }
         Weighed scales = found.weighed().get();
@@ -112,7 +112,7 @@ final class WeighingChecks {
         if (found.weighed().isEmpty()
                 || apart(found.weighed().get())
                 || found.weighed().get().differenceFromItemsM().isEmpty()) {
-            trial.notJudged(WEIGHING);
+            trial.notJudged(missing());
             return;
         }
         Weighed scales = found.weighed().get();
@@ -128,6 +128,11 @@ final class WeighingChecks {
                         Said.distance(apartM),
                         Said.way(apartM),
                         Said.distance(allowedM));
+    }
+
+    /** A weighing, unless there is one, of which more is said where it cannot be used. */
+    private Subject[] missing() {
+        return found.task().weighing().isPresent() ? new Subject[0] : new Subject[] {WEIGHING};
     }
 
     private double allowedKg(Weighed scales) {

@@ -31,28 +31,6 @@ class RangeSweepTest {
     /** Of all ends, those that some request has answered; the rest contradict what stands beside them. */
     private static final double LEAST_SHARE_ANSWERED = 0.85;
 
-    /** Known to fail, and not tried until they are mended. */
-    private static final Set<String> KNOWN = Set.of(
-            "build-review /compass/runs/{}/distance_mm least",
-            "build-review /compass/runs/{}/separation_mm most",
-            "build-review /mission/headwind_m_per_s least",
-            "build-review /mission/headwind_m_per_s most",
-            "build-review /propulsion/propeller/thrust_power_table/{}/power_coefficient tiny",
-            "endurance /propulsion/propeller/thrust_power_table/{}/power_coefficient tiny",
-            "pack-energy /load/profile/{}/power_w tiny",
-            "propulsion-match /propeller/thrust_power_table/{}/power_coefficient tiny");
-
-    /** Known to have ranges that are open at nothing, until those are mended. */
-    private static final Set<String> KNOWN_OPEN = Set.of(
-            "build-review",
-            "endurance",
-            "launch-stall",
-            "mass-balance",
-            "pack-energy",
-            "propulsion-match",
-            "rail-budget",
-            "wire-sizing");
-
     static List<String> calculations() {
         return Catalogue.calculations().stream().map(Calculation::name).toList();
     }
@@ -91,9 +69,6 @@ class RangeSweepTest {
     @ParameterizedTest
     @MethodSource("calculations")
     void everyNumberOfARequestHasTwoRealEnds(String calculation) {
-        if (KNOWN_OPEN.contains(calculation)) {
-            return;
-        }
         List<String> open = new ArrayList<>();
         endless(Contract.request(calculation), calculation, open);
         assertThat(open).isEmpty();
@@ -102,9 +77,6 @@ class RangeSweepTest {
     /** Whether it was answered; what is wrong with it goes to the faults. */
     private static boolean tried(Sweep sweep, JsonNode base, End end, Map<String, String> faults)
             throws InterruptedException, ExecutionException {
-        if (KNOWN.contains(sweep.calculation() + " " + end.key())) {
-            return true;
-        }
         FutureTask<Sweep.Outcome> trial = new FutureTask<>(() -> sweep.tried(base, end));
         Thread thread = new Thread(trial, "sweep");
         thread.setDaemon(true);

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import trestle.binding.Binder;
 import trestle.catalogue.Catalogue;
 
 /**
@@ -91,7 +92,7 @@ class FindingTableTest {
 
     private static <Q, R, W, A> JsonNode answer(Calculation<Q, R, W, A> calculation, JsonNode request)
             throws IOException {
-        Q bound = MAPPER.treeToValue(request, calculation.requestType());
+        Q bound = Binder.bind(request, calculation.requestType());
         return MAPPER.valueToTree(calculation.answer(calculation.done(bound)));
     }
 }

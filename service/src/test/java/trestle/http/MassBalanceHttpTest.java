@@ -137,12 +137,16 @@ class MassBalanceHttpTest {
     void anItemIsNotSpreadOverWhatIsNotThere() throws IOException {
         String request = """
                 {"items": [{"name": "wing", "mass_g": 1000, "arm_mm": 500, "spread": {"kind": "wing"}},
-                           {"name": "tail", "mass_g": 100, "arm_mm": 900, "spread": {"kind": "tail"}},
+                           {"name": "tail", "mass_g": 100, "arm_mm": 900, "spread": {"kind": "tail", "axis": "lateral"}},
                            {"name": "boom", "mass_g": 300, "arm_mm": 900, "spread": {"kind": "rod"}}]}""";
         LiveService.refused(NAME, 422, (ObjectNode) new ObjectMapper().readTree(request))
                 .body(
                         "errors.at",
-                        hasItems("/items/0/spread/kind", "/items/1/spread/kind", "/items/2/spread/length_mm"));
+                        hasItems(
+                                "/items/0/spread/kind",
+                                "/items/1/spread/kind",
+                                "/items/1/spread/axis",
+                                "/items/2/spread/length_mm"));
     }
 
     /** A fuselage of known shape replaces the usual shift; the propeller's is then what is added. */

@@ -2,6 +2,7 @@ package trestle.launch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -92,5 +93,18 @@ class LaunchAndClimbPropertyTest {
                 .groundRunM()
                 .orElseThrow();
         assertThat(heavy).isGreaterThanOrEqualTo(light - 1e-9);
+    }
+
+    @Property(tries = TRIES)
+    void aLullIsNeverAboveTheMeanNorTheMeanAboveTheWindHigherUp(
+            @ForAll @DoubleRange(min = -20, max = 20) double speed,
+            @ForAll @DoubleRange(min = 5, max = 150) double heightM,
+            @ForAll @DoubleRange(min = 0.1, max = 5) double releaseM,
+            @ForAll Terrain terrain) {
+        LaunchWind wind = new LaunchWind(speed, heightM, terrain, OptionalDouble.empty(), false);
+        double mean = wind.meanMPerS(releaseM);
+        assertThat(wind.lullMPerS(releaseM)).isLessThanOrEqualTo(mean);
+        assertThat(mean).isLessThanOrEqualTo(Math.max(0, speed));
+        assertThat(Math.abs(mean)).isLessThanOrEqualTo(Math.abs(speed) + 1e-12);
     }
 }

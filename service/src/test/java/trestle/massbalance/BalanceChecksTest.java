@@ -68,6 +68,7 @@ class BalanceChecksTest {
         Balance outside = MassBalance.of(
                 task(List.of(Loads.item("all", 5, 0.51)), Optional.empty(), Optional.empty(), Optional.of(aft)));
         assertThat(check(outside, "cg-range").outcome()).isEqualTo(Outcome.STOP);
+        assertThat(outside.aim().orElseThrow().targetArmM()).isEqualTo(0.5);
     }
 
     @Test

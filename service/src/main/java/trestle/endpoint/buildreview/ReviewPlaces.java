@@ -16,6 +16,7 @@ import trestle.endpoint.wiresizing.WireSizingEndpoint;
 import trestle.finding.Subject;
 import trestle.flight.FlightPart;
 import trestle.launch.LaunchPart;
+import trestle.magnetics.CompassPart;
 import trestle.massbalance.BalancePart;
 import trestle.propulsion.PropulsionPart;
 import trestle.review.Aircraft;
@@ -64,7 +65,7 @@ public final class ReviewPlaces {
 
     private static final Pointers RAILS = RailBudgetEndpoint.pointers("/packs", "/rails");
 
-    private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
+    private static final Pointers COMPASS = new Pointers(compass());
 
     private static final Pointers LAUNCH = new Pointers(Map.ofEntries(
             entry(LaunchPart.TAKEOFF_MASS, "/items"),
@@ -127,8 +128,22 @@ public final class ReviewPlaces {
         return LAUNCH.to(subject);
     }
 
+    /** A run of the document has its peak from the drive or from its own wire. */
     String ofCompass(Subject subject) {
+        if (subject.part() == CompassPart.PEAK_CURRENT) {
+            return aircraft.propulsion() instanceof Propulsion.ByEfficiency
+                    ? "/propulsion/full_throttle_power_w"
+                    : "/wiring";
+        }
         return COMPASS.to(subject);
+    }
+
+    /** What a run carries stands with the run, which the compass names. */
+    private static Map<Enum<?>, String> compass() {
+        Map<Enum<?>, String> places =
+                new HashMap<>(CompassClearanceEndpoint.pointers("/compass").templates());
+        places.put(CompassPart.PEAK_CURRENT, "/compass/runs/{}/run");
+        return places;
     }
 
     private static Map<Enum<?>, String> drive() {

@@ -107,7 +107,7 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
             reading.assume(
                     PROPULSION,
                     "the drive on its supply as at take-off, in every part of the flight",
-                    "the voltage moves the efficiency by parts per thousand; on a low pack the greatest thrust is less");
+                    "the voltage moves the efficiency by parts per thousand; on a low pack the maximum thrust is less");
             return drive;
         }
 

@@ -146,10 +146,14 @@ public final class MassBalanceEndpoint
                 entry(BalancePart.TAIL_DIHEDRAL, ApiTail.DIHEDRAL_DEG.at(tail)),
                 entry(BalancePart.FUSELAGE_SHIFT, ApiMassBalanceRequest.FUSELAGE_SHIFT_PERCENT_MAC.at(airframe)),
                 entry(BalancePart.MAXIMUM_TAKEOFF_MASS, ApiBalanceLimits.MAX_TAKEOFF_MASS_G.at(limits)),
-                entry(BalancePart.FORWARD_LIMIT, limits),
-                entry(BalancePart.AFT_LIMIT, limits),
+                entry(BalancePart.FORWARD_LIMIT, ApiBalanceLimits.FORWARD_ARM_MM.at(limits)),
+                entry(BalancePart.FORWARD_LIMIT_MAC, ApiBalanceLimits.FORWARD_PERCENT_MAC.at(limits)),
+                entry(BalancePart.AFT_LIMIT, ApiBalanceLimits.AFT_ARM_MM.at(limits)),
+                entry(BalancePart.AFT_LIMIT_MAC, ApiBalanceLimits.AFT_PERCENT_MAC.at(limits)),
                 entry(BalancePart.LATERAL_LIMIT, ApiBalanceLimits.LATERAL_MM.at(limits)),
-                entry(BalancePart.TARGET, airframe)));
+                entry(BalancePart.TARGET, ApiMassBalanceRequest.TARGET_ARM_MM.at(airframe)),
+                entry(BalancePart.TARGET_MAC, ApiMassBalanceRequest.TARGET_PERCENT_MAC.at(airframe)),
+                entry(BalancePart.TARGET_MARGIN, ApiMassBalanceRequest.TARGET_STATIC_MARGIN_PERCENT.at(airframe))));
     }
 
     /** A fuselage of known shape has its own share, so what is added is the propeller's alone. */
