@@ -29,10 +29,8 @@ class CompassHttpTest {
         JsonNode answer = endless.answer();
         double separationM = given("/separation_mm") / 1000;
         double distanceM = given("/distance_mm") / 1000;
-        double fieldUt = 0.2
-                * given("/current_a")
-                * separationM
-                / (distanceM * distanceM - separationM * separationM / 4);
+        double fieldUt =
+                0.2 * given("/current_a") * separationM / (distanceM * distanceM - separationM * separationM / 4);
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
         assertThat(answer.at("/runs/0/name").asText()).isEqualTo("main lead");
         assertThat(answer.at("/runs/0/field_ut").asDouble()).isCloseTo(fieldUt, within(1e-6));
@@ -106,7 +104,8 @@ class CompassHttpTest {
         }
         JsonNode answer = moved.answer();
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
-        assertThat(answer.at("/worst_case_at_peak/heading_error_deg").asDouble()).isCloseTo(2, within(0.02));
+        assertThat(answer.at("/worst_case_at_peak/heading_error_deg").asDouble())
+                .isCloseTo(2, within(0.02));
     }
 
     @Test
