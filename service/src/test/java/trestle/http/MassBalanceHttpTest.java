@@ -155,11 +155,7 @@ class MassBalanceHttpTest {
         ObjectNode request = (ObjectNode) LiveService.example(NAME);
         double usual = LiveService.answer(NAME, request).extract().jsonPath().getDouble("neutral_point_arm_mm");
         ObjectNode shaped = LiveService.change(
-<<<<<<< HEAD
-                request, "/fuselage", "{\"length_mm\": 900, \"width_mm\": 120, \"nose_arm_mm\": 120}");
-=======
                 request, "/fuselage", "{\"length_mm\": 900, \"width_mm\": 120, \"nose_arm_mm\": 58}");
->>>>>>> scenario
         var answer = LiveService.answer(NAME, shaped).extract().jsonPath();
         // About 1 % of the chord instead of 2.
         assertThat(answer.getDouble("neutral_point_arm_mm") - usual).isBetween(2.0, 4.0);
