@@ -49,7 +49,6 @@ const NAMES = new Map([
   ['total_mass_g', 'Take-off mass'],
   ['cg_arm_mm', 'CG, aft of the datum'],
   ['launch_margin_percent', 'Launch margin over the stall'],
-  ['total_efficiency', 'Drive efficiency'],
 ]);
 
 const SPELLINGS = new Map([

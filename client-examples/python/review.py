@@ -85,7 +85,6 @@ NAMES = {
     "total_mass_g": "take-off mass",
     "cg_arm_mm": "CG, aft of the datum",
     "launch_margin_percent": "launch margin over the stall",
-    "total_efficiency": "drive efficiency",
 }
 
 AID = "An aid, not an approval: local rules, makers' data and licensed practice come first."

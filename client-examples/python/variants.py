@@ -11,4 +11,4 @@ for cutoff_v in (2.8, 2.9, 3.0, 3.1, 3.2, 3.3, 3.4, 3.5):
     request["cutoff"] = {"cell_voltage_v": cutoff_v}
     body = json.dumps(request).encode()
     answer = json.load(urlopen(Request(url, body, {"Content-Type": "application/json"})))
-    print(f"{cutoff_v:13.1f}{answer['usable_energy_wh']:11.1f}{answer['stranded_energy_wh']:21.1f}")
+    print(f"{cutoff_v:13.1f}{answer['usable_energy_wh']:11.1f}{answer['energy_below_cutoff_wh']:21.1f}")

@@ -85,11 +85,17 @@ class DashboardDocumentTest {
         ObjectNode document = LiveService.example(REVIEW);
         ObjectNode old = document.deepCopy();
         old.set("mission", old.remove("flight"));
+        old.put("insulation", "wrapped").remove("covering");
+        ((ObjectNode) old.at("/wiring/0")).put("strands_in_parallel", 1);
         Path file = Files.writeString(folder.resolve("earlier.json"), old.toString());
 
         browser.find("#file").sendKeys(file.toString());
 
         browser.until("it is told", () -> browser.find("#opened").getText().contains("“mission” is now “flight”"));
+        assertThat(browser.find("#opened").getText())
+                .contains("“insulation” is now “covering”", "“strands in parallel” is now “parallel wires”");
+        document.put("covering", "wrapped");
+        ((ObjectNode) document.at("/wiring/0")).put("parallel_wires", 1);
         String said = Dashboard.said(LiveService.answer(REVIEW, document));
         browser.until("it is answered", () -> page.verdict().startsWith(said));
         assertThat(browser.find("#opened").isDisplayed()).isTrue();

@@ -124,7 +124,8 @@ class SpreadsheetHttpTest {
             assertThat(unchanged.text("Wires.P" + row))
                     .isEqualTo(wire.path("verdict").asText());
             assertThat(unchanged.number("Wires.Q" + row))
-                    .isEqualTo(outcomes(wire).stream().filter("not_judged"::equals).count());
+                    .isEqualTo(
+                            outcomes(wire).stream().filter("not_judged"::equals).count());
         }
     }
 

@@ -2,8 +2,11 @@ package trestle.endpoint;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiCheck;
 import trestle.api.model.ApiComputedBy;
@@ -19,6 +22,9 @@ import trestle.finding.Subject;
 
 /** Writes what a discipline thinks of its numbers into the part that every answer carries. */
 public final class JudgementWriting {
+    /** The place in a list, within a pointer. */
+    private static final Pattern INDEX = Pattern.compile("/[0-9]+");
+
     private JudgementWriting() {}
 
     /**
@@ -90,7 +96,7 @@ public final class JudgementWriting {
     public static ApiJudgement merged(List<ApiJudgement> parts) {
         return of(
                 parts.stream().flatMap(part -> part.checks().stream()).toList(),
-                parts.stream().flatMap(part -> part.findings().stream()).toList(),
+                once(parts.stream().flatMap(part -> part.findings().stream()).toList()),
                 parts.stream().flatMap(part -> part.assumptions().stream()).toList(),
                 parts.stream()
                         .flatMap(part -> part.cautions().stream())
@@ -100,6 +106,17 @@ public final class JudgementWriting {
                         .flatMap(part -> part.computedBy().models().stream())
                         .distinct()
                         .toList());
+    }
+
+    /** What two parts say of one field stands once, and so does what several runs of wire lack alike. */
+    private static List<ApiFinding> once(List<ApiFinding> findings) {
+        Set<Object> said = new HashSet<>();
+        return findings.stream()
+                .filter(finding -> said.add(
+                        NotJudged.CODE.equals(finding.code())
+                                ? INDEX.matcher(finding.message()).replaceAll("/*")
+                                : finding))
+                .toList();
     }
 
     private static ApiVerdict verdict(List<ApiFinding> worstFirst) {

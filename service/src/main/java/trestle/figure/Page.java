@@ -2,6 +2,7 @@ package trestle.figure;
 
 import java.util.Comparator;
 import java.util.List;
+import trestle.finding.Caution;
 import trestle.finding.Finding;
 import trestle.finding.Severity;
 
@@ -71,12 +72,14 @@ final class Page {
     }
 
     /**
-     * The finished document.
+     * The finished document, with what the numbers are not at its foot.
      *
      * @param theme its colours
      * @param description what a reader would tell one who cannot see it
      */
     String finished(Theme theme, String description) {
+        y += BELOW_TITLE;
+        note(Style.MUTED, Caution.AID);
         String body = svg.toString();
         String id = "trestle-" + Integer.toHexString(body.hashCode());
         double height = Math.ceil(y + MARGIN / 2);

@@ -136,7 +136,7 @@ final class CompassChecks {
                 .atMost(MUCH_CURRENT_A, Basis.COMMON_PRACTICE)
                 .attention(
                         "current-implausible",
-                        "%s A is more than the %.0f A of any aircraft of this size (common practice): is it in mA?",
+                        "%s A is more than the %.0f A of any aircraft of this size (common practice): it looks like mA; give A.",
                         Digits.significant(greatestA, 4),
                         MUCH_CURRENT_A);
     }

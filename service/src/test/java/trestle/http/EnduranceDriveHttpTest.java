@@ -44,7 +44,7 @@ class EnduranceDriveHttpTest {
     /** The map that endurance reads lies within 0.25 % of the drive. */
     @Test
     void enduranceFliesOnThePowerThatTheMatchFinds() {
-        double systemsW = 14;
+        double systemsW = flight().path("systems_power_w").asDouble();
         double cruiseW = LiveService.lawful()
                 .body(LiveService.example("propulsion-match").toString())
                 .post("/v1/propulsion-match")

@@ -13,6 +13,7 @@ import static org.hamcrest.Matchers.nullValue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,6 +22,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** {@code launch-and-climb} over HTTP. */
 class LaunchHttpTest {
     private static final Variant PULLED = Variant.of("launch-and-climb");
+    private static final double MASS_KG = given("/takeoff_mass_g") / 1000;
+    private static final double AREA_M2 = given("/wing_area_dm2") / 100;
+    private static final double SPAN_M = given("/wing_span_mm") / 1000;
+    private static final double THRUST_N = given("/static_thrust_n");
+    private static final double PITCH_SPEED = given("/pitch_speed_m_per_s");
 
     /** The example's aircraft thrown into a steady wind that was measured at the height of the hand. */
     private static final Variant EXAMPLE = PULLED.withJson(
@@ -35,12 +41,16 @@ class LaunchHttpTest {
     private static final Variant CATAPULT =
             EXAMPLE.withJson("/launch", "{\"kind\":\"catapult\",\"release_speed_m_per_s\":11,\"rail_length_m\":3}");
 
+    private static double given(String at) {
+        return PULLED.request().at(at).asDouble();
+    }
+
     /** By hand: Vs = sqrt(2 W / (ρ S C_L)) with the answer's own density, n = 1/cos 30°. */
     @Test
     void theExampleAddsUp() {
         JsonNode answer = EXAMPLE.answer();
         double density = answer.path("air_density_kg_per_m3").asDouble();
-        double stall = Math.sqrt(2 * 5.9 * 9.80665 / (density * 0.784 * 1.25));
+        double stall = Math.sqrt(2 * MASS_KG * 9.80665 / (density * AREA_M2 * given("/max_lift_coefficient")));
         double turn = 1.3 * stall / Math.sqrt(Math.cos(Math.toRadians(30)));
         assertThat(answer.path("verdict").asText()).isEqualTo("attention");
         assertThat(answer.path("stall_speed_m_per_s").asDouble()).isCloseTo(stall, within(1e-6));
@@ -49,18 +59,19 @@ class LaunchHttpTest {
         assertThat(answer.path("turn_radius_m").asDouble())
                 .isCloseTo(turn * turn / (9.80665 * Math.tan(Math.toRadians(30))), within(1e-5));
         assertThat(answer.path("kinetic_energy_j").asDouble())
-                .isCloseTo(0.5 * 5.9 * 1.69 * stall * stall, within(1e-4));
+                .isCloseTo(0.5 * MASS_KG * 1.69 * stall * stall, within(1e-4));
         assertThat(answer.at("/launch/outcome").asText()).isEqualTo("climb_speed_reached");
         double safe = 1.3 * stall;
         double dragN = dragN(density, safe);
         assertThat(answer.at("/climb/rate_m_per_s").asDouble())
-                .isCloseTo((29 * (1 - safe / 26) - dragN) * safe / (5.9 * 9.80665), within(1e-5));
+                .isCloseTo((THRUST_N * (1 - safe / PITCH_SPEED) - dragN) * safe / (MASS_KG * 9.80665), within(1e-5));
     }
 
     private static double dragN(double density, double airspeed) {
-        double qs = 0.5 * density * airspeed * airspeed * 0.784;
-        double lift = 5.9 * 9.80665 / qs;
-        return qs * (0.031 + lift * lift * 0.784 / (Math.PI * 0.8 * 2.8 * 2.8));
+        double qs = 0.5 * density * airspeed * airspeed * AREA_M2;
+        double lift = MASS_KG * 9.80665 / qs;
+        double slenderness = Math.PI * given("/drag/oswald_efficiency") * SPAN_M * SPAN_M / AREA_M2;
+        return qs * (given("/drag/zero_lift_coefficient") + lift * lift / slenderness);
     }
 
     @Test
@@ -73,7 +84,10 @@ class LaunchHttpTest {
                 .body("findings[0].code", equalTo("launch-into-ground"))
                 .body("findings[0].at", equalTo("/launch/release_speed_m_per_s"))
                 .body("findings[0].value", equalTo(6.0f))
-                .body("findings[0].message", containsString("climb speed of 12.8 m/s"))
+                .body(
+                        "findings[0].message",
+                        containsString(String.format(
+                                Locale.ROOT, "climb speed of %.1f m/s", EXAMPLE.number("/climb_speed_m_per_s"))))
                 .body("findings.code", not(hasItem("launch-below-stall")))
                 .body("launch.outcome", equalTo("ground"))
                 .body("launch.height_lost_m", equalTo(1.9f))
@@ -89,7 +103,7 @@ class LaunchHttpTest {
         JsonNode thrust = Variant.finding(answer, "thrust-never-reaches-drag", "/static_thrust_n");
         assertThat(answer.path("verdict").asText()).isEqualTo("stop");
         double safe = answer.path("climb_speed_m_per_s").asDouble();
-        assertThat(thrust.path("value").asDouble()).isCloseTo(6 * (1 - safe / 26), within(1e-6));
+        assertThat(thrust.path("value").asDouble()).isCloseTo(6 * (1 - safe / PITCH_SPEED), within(1e-6));
         assertThat(thrust.path("limit").asDouble())
                 .isCloseTo(dragN(answer.path("air_density_kg_per_m3").asDouble(), safe), within(1e-5));
         assertThat(answer.at("/climb/rate_m_per_s").asDouble()).isNegative();
@@ -115,7 +129,8 @@ class LaunchHttpTest {
                 .without("/pitch_speed_m_per_s")
                 .withJson(
                         "/thrust_curve",
-                        "[{\"airspeed_m_per_s\":0,\"thrust_n\":29},{\"airspeed_m_per_s\":26,\"thrust_n\":0}]")
+                        "[{\"airspeed_m_per_s\":0,\"thrust_n\":" + THRUST_N + "},{\"airspeed_m_per_s\":" + PITCH_SPEED
+                                + ",\"thrust_n\":0}]")
                 .answer();
         assertThat(curve.path("climb")).isEqualTo(line.path("climb"));
         assertThat(curve.path("launch")).isEqualTo(line.path("launch"));
@@ -155,12 +170,12 @@ class LaunchHttpTest {
 
     @Test
     void theFieldToChangeIsPointedAtByKind() {
-        DOLLY.with("/launch/lift_off_airspeed_m_per_s", 10)
+        DOLLY.with("/launch/lift_off_airspeed_m_per_s", 11)
                 .post()
                 .body("findings[0].code", equalTo("launch-margin-thin"))
                 .body("findings[0].at", equalTo("/launch/lift_off_airspeed_m_per_s"));
         BUNGEE.with("/launch/stretch_m", 6).post().body("findings[0].at", equalTo("/launch/stretch_m"));
-        CATAPULT.with("/launch/release_speed_m_per_s", 10.5)
+        CATAPULT.with("/launch/release_speed_m_per_s", 11)
                 .post()
                 .body("findings.find { it.code == 'launch-margin-thin' }.at", equalTo("/launch/release_speed_m_per_s"));
     }
@@ -194,7 +209,7 @@ class LaunchHttpTest {
     void moreMassAndThinnerAirStallFaster() {
         double stall = EXAMPLE.number("/stall_speed_m_per_s");
         // Vs grows with the square root of the mass.
-        assertThat(EXAMPLE.with("/takeoff_mass_g", 4 * 5900).number("/stall_speed_m_per_s"))
+        assertThat(EXAMPLE.with("/takeoff_mass_g", 4000 * MASS_KG).number("/stall_speed_m_per_s"))
                 .isCloseTo(2 * stall, within(1e-6));
         assertThat(EXAMPLE.with("/conditions/altitude_m", 2500).number("/stall_speed_m_per_s"))
                 .isGreaterThan(1.1 * stall);
@@ -392,7 +407,15 @@ class LaunchHttpTest {
         assertThat(needed.path("wind_m_per_s").asDouble())
                 .isCloseTo(wind / (1 - 1 / Math.log(1.9 / 0.03)), within(1e-5));
         assertThat(weak.answer().at("/findings/0/message").asText())
-                .endsWith(": throw at 10.9 m/s, or wait for 2.5 m/s of wind at 1.9 m above the ground.");
+                .endsWith(String.format(
+                        Locale.ROOT,
+                        ": throw at %.1f m/s, or wait for %.1f m/s of wind at 1.9 m above the ground.",
+                        upToATenth(1.1 * stall),
+                        upToATenth(wind / (1 - 1 / Math.log(1.9 / 0.03)))));
+    }
+
+    private static double upToATenth(double value) {
+        return Math.ceil(10 * value) / 10;
     }
 
     @Test

@@ -69,7 +69,6 @@ class PackEnergyHttpTest {
     @ValueSource(strings = {"li_ion", "lipo", "lfp"})
     void eachChemistryAnswers(String chemistry) {
         ObjectNode request = LiveService.changed(NAME, "/segments/0/cell/chemistry", "\"" + chemistry + "\"");
-        LiveService.change(request, "/segments/1/cell/chemistry", "\"" + chemistry + "\"");
         LiveService.change(request, "/cutoff", "{\"cell_voltage_v\":2.9}");
         LiveService.answer(NAME, request);
     }

@@ -71,10 +71,15 @@ class PropulsionHttpTest {
                         within(1e-6));
         assertThat(drive.getDouble("cruise.drive_efficiency"))
                 .isCloseTo(
-                        drive.getDouble("cruise.thrust_n") * 15 / drive.getDouble("cruise.electrical_power_w"),
+                        drive.getDouble("cruise.thrust_n")
+                                * example().path("airspeed_m_per_s").asDouble()
+                                / drive.getDouble("cruise.electrical_power_w"),
                         within(1e-6));
         assertThat(drive.getDouble("thrust_to_weight"))
-                .isCloseTo(drive.getDouble("static.thrust_n") / (5.95 * 9.80665), within(1e-6));
+                .isCloseTo(
+                        drive.getDouble("static.thrust_n")
+                                / (example().path("takeoff_mass_g").asDouble() / 1000 * 9.80665),
+                        within(1e-6));
         assertThat(drive.getList("curve")).hasSize(21);
     }
 
@@ -107,9 +112,9 @@ class PropulsionHttpTest {
                 .body("verdict", equalTo("stop"))
                 .body("findings[0].code", equalTo("controller-voltage-exceeded"))
                 .body("findings[0].at", equalTo("/controller/max_voltage_v"))
-                .body("findings[0].value", equalTo(25.2f))
+                .body("findings[0].value", equalTo(29.4f))
                 .body("findings[0].limit", equalTo(17.0f))
-                .body("findings[0].message", containsString("25.2 V"))
+                .body("findings[0].message", containsString("29.4 V"))
                 .body("cruise", notNullValue())
                 .body("curve", hasSize(21));
     }
@@ -141,7 +146,7 @@ class PropulsionHttpTest {
                 .body("verdict", equalTo("stop"))
                 .body("findings[0].code", equalTo("cutoff-at-full-throttle"))
                 .body("findings[0].at", equalTo("/pack/cutoff"))
-                .body("findings[0].limit", equalTo(23.7f));
+                .body("findings[0].limit", equalTo(7 * 3.95f));
     }
 
     @Test
@@ -197,7 +202,8 @@ class PropulsionHttpTest {
         request.put("supply_voltage_v", 22.2);
         JsonPath one = numbers(request);
         JsonPath two = numbers(request.put("motor_count", 2));
-        assertThat(two.getDouble("static.thrust_n")).isCloseTo(2 * one.getDouble("static.thrust_n"), within(1e-6));
+        // JsonPath reads floats, of seven digits.
+        assertThat(two.getDouble("static.thrust_n")).isCloseTo(2 * one.getDouble("static.thrust_n"), within(1e-5));
         assertThat(two.getDouble("cruise.thrust_n")).isCloseTo(one.getDouble("cruise.thrust_n"), within(1e-6));
         assertThat(two.getDouble("cruise.motor_current_a")).isLessThan(one.getDouble("cruise.motor_current_a"));
     }
@@ -299,7 +305,7 @@ class PropulsionHttpTest {
                         MAPPER.valueToTree(List.of(row(0, 0.094, 0.034), row(0.3, 0.066, 0.033), row(0.62, 0, 0.008))));
         JsonPath drive = numbers(request);
         double revPerS = drive.getDouble("static.rpm") / 60;
-        double diameterM = 14 * 0.0254;
+        double diameterM = example().at("/propeller/diameter_in").asDouble() * 0.0254;
         assertThat(drive.getDouble("static.thrust_n"))
                 .isCloseTo(
                         0.094 * drive.getDouble("air_density_kg_per_m3") * revPerS * revPerS * Math.pow(diameterM, 4),

@@ -19,39 +19,42 @@ class RailHttpTest {
     private static final String REGULATOR = "/rails/0/regulator";
     private static final Variant EXAMPLE = Variant.of("rail-budget");
 
-    /** By hand: Σ V I / η over three rails, and the servos' four stalls of 1.6 A. */
+    /** Pump and valves, each by its share of the time. */
+    private static final double SAMPLER_A = 1.1 * 0.6 + 0.3 * 0.2;
+
+    /** By hand: Σ V I / η over three rails, and the servos' five stalls of 1.8 A. */
     @Test
     void theExampleAddsUp() {
         JsonNode answer = EXAMPLE.answer();
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
-        double servoA = (2 * 0.22 + 2 * 0.18) * 0.5;
-        double controlA = 0.42 + 0.1 + 0.35 * 0.7;
-        double powerW = 6 * servoA / 0.9 + 5.2 * controlA / 0.88 + 12 * 0.5 / 0.92;
+        double servoA = (2 * 0.25 + 3 * 0.2) * 0.5;
+        double controlA = 0.45 + 0.1 + 0.3 * 0.6;
+        double powerW = 6 * servoA / 0.9 + 5.2 * controlA / 0.88 + 9 * SAMPLER_A / 0.91;
         assertThat(answer.at("/systems_power_w").asDouble()).isCloseTo(powerW, within(1e-6));
-        assertThat(answer.at("/rails/0/peak_a").asDouble()).isCloseTo(4 * 1.6, within(1e-6));
-        assertThat(answer.at("/rails/0/input_current_a").asDouble()).isCloseTo(6 * servoA / 0.9 / 18.6, within(1e-6));
+        assertThat(answer.at("/rails/0/peak_a").asDouble()).isCloseTo(5 * 1.8, within(1e-6));
+        assertThat(answer.at("/rails/0/input_current_a").asDouble()).isCloseTo(6 * servoA / 0.9 / 21, within(1e-6));
         assertThat(answer.at("/rails/2/temperature_c").asDouble())
-                .isCloseTo(40 + 35 * 6 * (1 / 0.92 - 1), within(1e-6));
+                .isCloseTo(40 + 28 * 9 * SAMPLER_A * (1 / 0.91 - 1), within(1e-6));
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "/supply/full_voltage_v|29.4|input-over-range|stop|/input_max_v|29.4|28"
-                        + "|The full pack's 29.4 V is above the maximum input of 28.0 V of the regulator of servo rail:"
-                        + " it will fail and may pass the pack's voltage on; use one rated for 31 V or more.",
-                "/supply/lowest_voltage_v|6.5|rail-browns-out|stop|/input_min_v|6.5|7|At the pack's lowest 6.5 V servo"
-                        + " rail browns out: its regulator needs 7.0 V; stop at a higher pack voltage, or use a"
+                "/supply/full_voltage_v|37|input-over-range|stop|/input_max_v|37|36"
+                        + "|The full pack's 37.0 V is above the maximum input of 36.0 V of the regulator of servo rail:"
+                        + " it will fail and may pass the pack's voltage on; use one rated for 39 V or more.",
+                "/supply/lowest_voltage_v|6.5|rail-browns-out|stop|/input_min_v|6.5|8|At the pack's lowest 6.5 V servo"
+                        + " rail browns out: its regulator needs 8.0 V; stop at a higher pack voltage, or use a"
                         + " regulator that needs less.",
-                "/rails/0/regulator/peak_current_a|6|peak-over-rating|stop|/peak_current_a|6.4|6|Servo rail can be asked"
-                        + " for 6.40 A, over its regulator's peak rating of 6.00 A: use one rated for more, or move"
+                "/rails/0/regulator/peak_current_a|8|peak-over-rating|stop|/peak_current_a|9|8|Servo rail can be asked"
+                        + " for 9.00 A, over its regulator's peak rating of 8.00 A: use one rated for more, or move"
                         + " loads to another rail.",
-                "/rails/0/regulator/max_current_a|0.32|load-over-rating|stop|/max_current_a|0.4|0.32|Servo rail carries"
-                        + " 0.40 A, 125 % of its regulator's continuous 0.32 A: use one rated for 0.5 A or more.",
-                "/rails/0/regulator/max_current_a|0.48|load-near-rating|attention|/max_current_a|0.4|0.384|Servo rail"
-                        + " carries 0.40 A, 83 % of its regulator's continuous 0.48 A, and 80 % (common practice) leaves"
-                        + " room for heat: use one rated for 0.5 A or more."
+                "/rails/0/regulator/max_current_a|0.44|load-over-rating|stop|/max_current_a|0.55|0.44|Servo rail carries"
+                        + " 0.55 A, 125 % of its regulator's continuous 0.44 A: use one rated for 0.7 A or more.",
+                "/rails/0/regulator/max_current_a|0.66|load-near-rating|attention|/max_current_a|0.55|0.528|Servo rail"
+                        + " carries 0.55 A, 83 % of its regulator's continuous 0.66 A, and 80 % (common practice) leaves"
+                        + " room for heat: use one rated for 0.7 A or more."
             })
     void aPassedLimitIsAFindingAndTheRestStands(
             String at,
@@ -70,25 +73,25 @@ class RailHttpTest {
         assertThat(finding.path("message").asText()).isEqualTo(message);
         assertThat(answer.path("verdict").asText()).isEqualTo(severity);
         assertThat(answer.path("rails")).hasSize(3);
-        assertThat(answer.at("/rails/0/peak_a").asDouble()).isCloseTo(6.4, within(1e-6));
+        assertThat(answer.at("/rails/0/peak_a").asDouble()).isCloseTo(9, within(1e-6));
     }
 
     @Test
     void aRatingTouchesNothingButItsOwnShare() {
         JsonNode before = EXAMPLE.answer();
-        JsonNode after = EXAMPLE.with(REGULATOR + "/max_current_a", 0.32).answer();
+        JsonNode after = EXAMPLE.with(REGULATOR + "/max_current_a", 0.44).answer();
         assertThat(numbers(after, "load_percent")).isEqualTo(numbers(before, "load_percent"));
     }
 
     @Test
     void aPayloadThatBrownsOutDoesNotStopTheFlight() {
-        EXAMPLE.with("/supply/lowest_voltage_v", 13)
+        EXAMPLE.with("/supply/lowest_voltage_v", 10)
                 .post()
                 .body("verdict", equalTo("attention"))
                 .body("findings", hasSize(1))
                 .body("findings[0].at", equalTo("/rails/2/regulator/input_min_v"))
                 .body("rails.input_within_range", equalTo(List.of(true, true, false)));
-        EXAMPLE.with("/supply/lowest_voltage_v", 13)
+        EXAMPLE.with("/supply/lowest_voltage_v", 10)
                 .with("/rails/2/essential", true)
                 .post()
                 .body("verdict", equalTo("stop"));
@@ -97,7 +100,7 @@ class RailHttpTest {
     @Test
     void aLinearRegulatorBurnsTheRestOfTheVoltage() {
         Variant linear = EXAMPLE.with("/rails/2/regulator/kind", "linear").without("/rails/2/regulator/efficiency");
-        assertThat(linear.number("/rails/2/heat_w")).isCloseTo((25.2 - 12) * 0.5, within(1e-6));
+        assertThat(linear.number("/rails/2/heat_w")).isCloseTo((29.4 - 9) * SAMPLER_A, within(1e-6));
         linear.post()
                 .body("verdict", equalTo("stop"))
                 .body("findings.code", hasItem("regulator-too-hot"))
@@ -143,13 +146,13 @@ class RailHttpTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "/supply/lowest_voltage_v|30|/supply/full_voltage_v|full_voltage_v is 25.2 V, below"
+                "/supply/lowest_voltage_v|30|/supply/full_voltage_v|full_voltage_v is 29.4 V, below"
                         + " the 30 V of lowest_voltage_v",
-                "/rails/0/regulator/input_max_v|7|/rails/0/regulator/input_max_v|input_max_v is 7"
-                        + " V, not above the 7 V of input_min_v",
+                "/rails/0/regulator/input_max_v|8|/rails/0/regulator/input_max_v|input_max_v is 8"
+                        + " V, not above the 8 V of input_min_v",
                 "/rails/0/regulator/peak_current_a|4|/rails/0/regulator/peak_current_a"
-                        + "|peak_current_a is 4 A, below the 5 A of max_current_a",
-                "/rails/1/loads/2/peak_a|0.1|/rails/1/loads/2/peak_a|peak_a is 0.1 A, below the 0.35 A of typical_a"
+                        + "|peak_current_a is 4 A, below the 6 A of max_current_a",
+                "/rails/1/loads/2/peak_a|0.1|/rails/1/loads/2/peak_a|peak_a is 0.1 A, below the 0.3 A of typical_a"
             })
     void aContradictionNamesBothNumbers(String at, double value, String place, String message) {
         EXAMPLE.with(at, value)
@@ -207,7 +210,7 @@ class RailHttpTest {
         double peakA = EXAMPLE.number("/rails/0/peak_a");
         double powerW = EXAMPLE.number("/systems_power_w");
         assertThat(EXAMPLE.with("/rails/0/loads/0/quantity", 3).number("/rails/0/peak_a"))
-                .isCloseTo(peakA + 1.6, within(1e-6));
+                .isCloseTo(peakA + 1.8, within(1e-6));
         assertThat(EXAMPLE.with("/rails/0/loads/0/simultaneous", false)
                         .with("/rails/0/loads/1/simultaneous", false)
                         .number("/rails/0/peak_a"))

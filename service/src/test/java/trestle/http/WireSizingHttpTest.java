@@ -43,7 +43,7 @@ class WireSizingHttpTest {
 
     @Test
     void aConnectorBeyondItsRatingIsAStop() {
-        LiveService.answer(NAME, LiveService.changed(NAME, "/connectors/0/rated_current_a", "20"))
+        LiveService.answer(NAME, LiveService.changed(NAME, "/connectors/0/rated_current_a", "5"))
                 .body("verdict", equalTo("stop"))
                 .body("findings.at", hasItem("/connectors/0"));
     }
@@ -58,7 +58,7 @@ class WireSizingHttpTest {
 
     @Test
     void aPeakBelowTheContinuousCurrentIsRefused() {
-        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/peak_current_a", "12"))
+        LiveService.refused(NAME, 422, LiveService.changed(NAME, "/peak_current_a", "5"))
                 .body("errors[0].at", equalTo("/peak_current_a"));
     }
 

@@ -171,57 +171,6 @@ class MassBalanceTest {
     }
 
     @Test
-    void ballastThatPassesTheMassLimitIsNotProposed() {
-        BalanceTask task = new BalanceTask(
-                TWO,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(limits(5.5, 0.5, 0.7)),
-                Optional.of(new Station.AtArm(0.585)));
-        Balance balance = MassBalance.of(task);
-        assertThat(balance.aim().orElseThrow().ballast())
-                .singleElement()
-                .satisfies(b -> assertThat(b.place()).isEqualTo("airframe"))
-                .satisfies(b -> assertThat(b.armM()).isEqualTo(0.5))
-                .satisfies(b -> assertThat(b.massKg()).isCloseTo(5 * 0.015 / 0.085, within(1e-9)));
-        assertThat(balance.judgement().findings().get(0).message()).doesNotContain("put");
-    }
-
-    @Test
-    void moreBallastThanAQuarterOfTheAircraftIsNoProposal() {
-        Balance balance = MassBalance.of(Loads.task(TWO, new Station.AtArm(0.55)));
-        assertThat(balance.aim().orElseThrow().ballast()).isEmpty();
-    }
-
-    @Test
-    void theTailIsAPlaceForBallastAndTheLeastComesFirst() {
-        BalanceTask task = new BalanceTask(
-                List.of(Loads.item("nose", 1, 0.1), Loads.item("airframe", 5, 0.45)),
-                Optional.empty(),
-                Optional.of(wing()),
-                Optional.of(tail(1.4)),
-                Optional.empty(),
-                Optional.of(new Station.AtArm(0.42)));
-        Balance balance = MassBalance.of(task);
-        assertThat(balance.aim().orElseThrow().ballast())
-                .extracting(Ballast::place)
-                .containsExactly("tail");
-        assertThat(balance.aim().get().ballast().get(0).massKg())
-                .isCloseTo((6 * 0.42 - 2.35) / (1.4 - 0.42), within(1e-12));
-        BalanceTask forward = new BalanceTask(
-                List.of(Loads.item("nose", 1, 0.1), Loads.item("airframe", 5, 0.45)),
-                Optional.empty(),
-                Optional.of(wing()),
-                Optional.of(tail(1.4)),
-                Optional.empty(),
-                Optional.of(new Station.AtArm(0.395)));
-        assertThat(MassBalance.of(forward).aim().orElseThrow().ballast())
-                .extracting(Ballast::place)
-                .containsExactly("tail", "airframe");
-    }
-
-    @Test
     void aStabilityMarginIsJudged() {
         assertThat(codes(conventional(0.5), Severity.STOP)).containsExactly("statically-unstable");
         double neutralM = conventional(0.5).neutralPoint().orElseThrow().armM();

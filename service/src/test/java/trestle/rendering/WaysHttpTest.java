@@ -191,7 +191,7 @@ class WaysHttpTest {
         Response answer = run().queryParam("pick", "/verdict", "/candidates/0/gauge", "/connector_drop_v")
                 .get(WIRE);
         assertThat(answer.contentType()).isEqualTo("text/csv;charset=utf-8");
-        assertThat(answer.asString()).isEqualTo("fit,30,0.0");
+        assertThat(answer.asString()).isEqualTo("attention,30,0.0");
     }
 
     @Test
@@ -201,7 +201,7 @@ class WaysHttpTest {
                 .get(WIRE)
                 .then()
                 .contentType(startsWith("text/csv"))
-                .body(equalTo("fit"));
+                .body(equalTo("attention"));
     }
 
     @Test

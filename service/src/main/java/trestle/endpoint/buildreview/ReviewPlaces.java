@@ -128,7 +128,13 @@ public final class ReviewPlaces {
         return LAUNCH.to(subject);
     }
 
+    /** A run of the document has its peak from the drive or from its own wire. */
     String ofCompass(Subject subject) {
+        if (subject.part() == CompassPart.PEAK_CURRENT) {
+            return aircraft.propulsion() instanceof Propulsion.ByEfficiency
+                    ? "/propulsion/full_throttle_power_w"
+                    : "/wiring";
+        }
         return COMPASS.to(subject);
     }
 

@@ -57,19 +57,31 @@ public record BalanceReading(Reading reading) {
 
     private Optional<Spread> spread(ApiSpread spread, String at) {
         return switch (spread.kind()) {
-            case WING -> Optional.of(new Spread.OverWing(build(spread)));
-            case TAIL -> Optional.of(new Spread.OverTail(build(spread)));
-            case ROD ->
-                length("a rod", spread, at)
-                        .map(m -> new Spread.Rod(
-                                axis(spread), m, Length.mFromMm(Reading.or(spread.widthMm(), ApiSpread.WIDTH_MM))));
-            case BLOCK ->
-                length("a block", spread, at)
-                        .map(m -> new Spread.Block(
-                                m,
-                                Length.mFromMm(Reading.or(spread.widthMm(), ApiSpread.WIDTH_MM)),
-                                Length.mFromMm(Reading.or(spread.heightMm(), ApiSpread.HEIGHT_MM))));
+            case WING, TAIL -> {
+                String what = "a spread over a wing or tail";
+                reading.takesNo(what, at, ApiSpread.AXIS.name(), spread.axis());
+                reading.takesNo(what, at, ApiSpread.LENGTH_MM.name(), spread.lengthMm());
+                reading.takesNo(what, at, ApiSpread.WIDTH_MM.name(), spread.widthMm());
+                reading.takesNo(what, at, ApiSpread.HEIGHT_MM.name(), spread.heightMm());
+                boolean wing = spread.kind() == ApiSpreadKind.WING;
+                yield Optional.of(wing ? new Spread.OverWing(build(spread)) : new Spread.OverTail(build(spread)));
+            }
+            case ROD -> {
+                reading.takesNo("a rod", at, ApiSpread.BUILD.name(), spread.build());
+                reading.takesNo("a rod", at, ApiSpread.HEIGHT_MM.name(), spread.heightMm());
+                yield length("a rod", spread, at).map(m -> new Spread.Rod(axis(spread), m, widthM(spread)));
+            }
+            case BLOCK -> {
+                reading.takesNo("a block", at, ApiSpread.BUILD.name(), spread.build());
+                reading.takesNo("a block", at, ApiSpread.AXIS.name(), spread.axis());
+                double heightM = Length.mFromMm(Reading.or(spread.heightMm(), ApiSpread.HEIGHT_MM));
+                yield length("a block", spread, at).map(m -> new Spread.Block(m, widthM(spread), heightM));
+            }
         };
+    }
+
+    private static double widthM(ApiSpread spread) {
+        return Length.mFromMm(Reading.or(spread.widthMm(), ApiSpread.WIDTH_MM));
     }
 
     private Optional<Double> length(String what, ApiSpread spread, String at) {
