@@ -54,9 +54,7 @@ final class CheckList {
         List<String> give = alike.get(0).give();
         return element(
                 "li",
-                "unjudged",
-                element("strong", "", "Not judged"),
-                Markup.SPACE,
+                "",
                 element(
                         "span",
                         "",

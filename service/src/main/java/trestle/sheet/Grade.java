@@ -3,7 +3,7 @@ package trestle.sheet;
 /** How grave a verdict or a finding is. */
 public enum Grade {
     /** Nothing above a note. */
-    FIT("Fit", "Nothing is above a note."),
+    FIT("Fit", "Everything essential was judged, and nothing found is above a note."),
     /** Worth knowing. */
     NOTE("Note", "Worth knowing."),
     /** Look before flying. */

@@ -113,7 +113,7 @@ final class SheetPage {
     }
 
     private Markup notJudged() {
-        return section("findings", "Not judged", "for want of what is named", checks.notJudged());
+        return section("unjudged", "Not judged", "for want of what is named", checks.notJudged());
     }
 
     private Markup checks() {

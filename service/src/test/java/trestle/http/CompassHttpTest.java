@@ -15,7 +15,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code compass-clearance} over HTTP. */
 class CompassHttpTest {
-    private static final Variant EXAMPLE = Variant.of("compass-clearance");
+    private static final Variant EXAMPLE = Variant.of("compass-clearance", """
+            {"runs": [
+              {"name": "main lead", "current_a": 34, "separation_mm": 6, "twisted": false, "distance_mm": 320,
+               "length_mm": 620},
+              {"name": "servo feed", "current_a": 4, "separation_mm": 3, "twisted": true, "distance_mm": 110},
+              {"name": "payload feed", "current_a": 0.7, "separation_mm": 3, "twisted": true, "distance_mm": 140}],
+             "earth_field": {"horizontal_ut": 18}, "allowed_heading_error_deg": 2}""");
     private static final String MAIN_LEAD = "/runs/0";
 
     private static double given(String field) {
@@ -24,15 +30,13 @@ class CompassHttpTest {
 
     /** The main lead endless: B = µ0 I s / (2π (r² − s²/4)), by hand. */
     @Test
-    void theExampleAddsUp() {
+    void threeRunsAddUp() {
         Variant endless = EXAMPLE.without(MAIN_LEAD + "/length_mm");
         JsonNode answer = endless.answer();
         double separationM = given("/separation_mm") / 1000;
         double distanceM = given("/distance_mm") / 1000;
-        double fieldUt = 0.2
-                * given("/current_a")
-                * separationM
-                / (distanceM * distanceM - separationM * separationM / 4);
+        double fieldUt =
+                0.2 * given("/current_a") * separationM / (distanceM * distanceM - separationM * separationM / 4);
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
         assertThat(answer.at("/runs/0/name").asText()).isEqualTo("main lead");
         assertThat(answer.at("/runs/0/field_ut").asDouble()).isCloseTo(fieldUt, within(1e-6));
@@ -106,7 +110,8 @@ class CompassHttpTest {
         }
         JsonNode answer = moved.answer();
         assertThat(answer.path("verdict").asText()).isEqualTo("fit");
-        assertThat(answer.at("/worst_case_at_peak/heading_error_deg").asDouble()).isCloseTo(2, within(0.02));
+        assertThat(answer.at("/worst_case_at_peak/heading_error_deg").asDouble())
+                .isCloseTo(2, within(0.02));
     }
 
     @Test

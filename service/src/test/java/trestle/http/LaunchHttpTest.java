@@ -84,7 +84,9 @@ class LaunchHttpTest {
                 .body("findings[0].code", equalTo("launch-into-ground"))
                 .body("findings[0].at", equalTo("/launch/release_speed_m_per_s"))
                 .body("findings[0].value", equalTo(6.0f))
-                .body("findings[0].message", containsString(String.format(
+                .body(
+                        "findings[0].message",
+                        containsString(String.format(
                                 Locale.ROOT, "climb speed of %.1f m/s", EXAMPLE.number("/climb_speed_m_per_s"))))
                 .body("findings.code", not(hasItem("launch-below-stall")))
                 .body("launch.outcome", equalTo("ground"))

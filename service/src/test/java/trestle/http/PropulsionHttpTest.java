@@ -76,7 +76,10 @@ class PropulsionHttpTest {
                                 / drive.getDouble("cruise.electrical_power_w"),
                         within(1e-6));
         assertThat(drive.getDouble("thrust_to_weight"))
-                .isCloseTo(drive.getDouble("static.thrust_n") / (example().path("takeoff_mass_g").asDouble() / 1000 * 9.80665), within(1e-6));
+                .isCloseTo(
+                        drive.getDouble("static.thrust_n")
+                                / (example().path("takeoff_mass_g").asDouble() / 1000 * 9.80665),
+                        within(1e-6));
         assertThat(drive.getList("curve")).hasSize(21);
     }
 

@@ -57,7 +57,7 @@ class ReviewFieldsTest {
                         .supplying("segments", "load", "ambient_c", "lead_resistance_milliohm")
                         .differing("reserve_percent"),
                 part("pack-energy", "/segments/0", List.of("/packs/0")),
-                part("mass-balance", "", List.of("", "/airframe")),
+                part("mass-balance", "", List.of("", "/airframe")).supplying("fuselage"),
                 // Mass and wing are those of the balance; the packs are the energy.
                 part("endurance", "", List.of("", "/airframe", "/flight", "/propulsion"))
                         .supplying(
@@ -70,7 +70,7 @@ class ReviewFieldsTest {
                                 "calibration",
                                 "pack",
                                 "usable_energy_wh",
-                                "battery_mass_g")
+                                "pack_mass_g")
                         .differing("propulsion"),
                 part("propulsion-match", "", List.of("/propulsion", "/airframe", "/flight"))
                         .supplying(
@@ -80,7 +80,12 @@ class ReviewFieldsTest {
                                 "thrust_required_n",
                                 "takeoff_mass_g",
                                 "wing_area_dm2",
-                                "wing_span_mm"),
+                                "wing_span_mm",
+                                "never_exceed_airspeed_m_per_s",
+                                "wire_current_a",
+                                "connector_current_a",
+                                "keep")
+                        .differing("full_throttle_duration_s", "airspeed_m_per_s"),
                 part("rail-budget", "", List.of("")).supplying("supply"),
                 // The turn is the contract's default.
                 part("launch-and-climb", "", List.of("/airframe", "/flight", "/propulsion"))
@@ -91,11 +96,12 @@ class ReviewFieldsTest {
                                 "thrust_curve",
                                 "bank_deg",
                                 "load_factor",
-                                "turn_airspeed_m_per_s"),
+                                "turn_airspeed_m_per_s",
+                                "never_exceed_airspeed_m_per_s"),
                 part("compass-clearance", "", List.of("/compass")).differing("runs"),
-                // The run is named, and has its current there; its length is not all beside the compass.
+                // The run is named, and has its currents there; its length is not all beside the compass.
                 part("compass-clearance", "/runs/0", List.of("/compass/runs/0"))
-                        .supplying("name", "current_a", "length_mm"));
+                        .supplying("name", "current_a", "peak_current_a", "length_mm"));
     }
 
     @ParameterizedTest

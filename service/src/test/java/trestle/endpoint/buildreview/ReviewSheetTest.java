@@ -211,7 +211,7 @@ class ReviewSheetTest {
     }
 
     @Test
-    void theExamplePrintsOnFourPages(@TempDir Path folder) throws Exception {
+    void theExamplePrintsOnFivePagesAtMost(@TempDir Path folder) throws Exception {
         assumeTrue(Files.isExecutable(CHROMIUM), "needs Chromium");
         Path html = Files.writeString(folder.resolve("sheet.html"), sheet(request(example())));
         Path pdf = folder.resolve("sheet.pdf");
@@ -231,7 +231,7 @@ class ReviewSheetTest {
                 .start();
         assertThat(printing.waitFor(60, TimeUnit.SECONDS)).isTrue();
         String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
-        assertThat(PAGE.matcher(printed).results().count()).isBetween(3L, 4L);
+        assertThat(PAGE.matcher(printed).results().count()).isBetween(3L, 5L);
         // A4 in points, 595.28 by 841.89, as the printer rounds it.
         assertThat(printed).containsPattern("/MediaBox \\[0 0 59[45][.0-9]* 84[12][.0-9]*\\]");
     }
