@@ -22,6 +22,10 @@ import trestle.contract.Contract;
 class ReviewFieldsTest {
     private static final JsonNode REVIEW = Contract.request("build-review");
 
+<<<<<<< HEAD
+    static Stream<SharedFields> parts() {
+        return SharedFields.all();
+=======
     /**
      * An object of a calculation's request, and where the review has its fields.
      *
@@ -102,11 +106,12 @@ class ReviewFieldsTest {
                 // The run is named, and has its currents there; its length is not all beside the compass.
                 part("compass-clearance", "/runs/0", List.of("/compass/runs/0"))
                         .supplying("name", "current_a", "peak_current_a", "length_mm"));
+>>>>>>> main
     }
 
     @ParameterizedTest
     @MethodSource("parts")
-    void theDocumentHasEveryFieldOfThePart(Part part) {
+    void theDocumentHasEveryFieldOfThePart(SharedFields part) {
         Map<String, JsonNode> asked = Contract.properties(Contract.at(Contract.request(part.calculation()), part.at()));
         Set<String> missing = new TreeSet<>(asked.keySet());
         Set<String> other = new TreeSet<>();
@@ -123,7 +128,7 @@ class ReviewFieldsTest {
 
     @Test
     void everyCalculationButTheReviewIsAPart() {
-        assertThat(parts().map(Part::calculation).distinct())
+        assertThat(parts().map(SharedFields::calculation).distinct())
                 .containsExactlyInAnyOrderElementsOf(Catalogue.calculations().stream()
                         .map(c -> c.name())
                         .filter(name -> !name.equals("build-review"))
@@ -141,9 +146,5 @@ class ReviewFieldsTest {
             properties.properties().forEach(field -> field.setValue(shape(field.getValue())));
         }
         return shape;
-    }
-
-    private static Part part(String calculation, String at, List<String> places) {
-        return new Part(calculation, at, places, Set.of(), Set.of());
     }
 }
