@@ -1,7 +1,8 @@
 package trestle.wiring;
 
+import static trestle.finding.Digits.significant;
+
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
@@ -52,11 +53,8 @@ public record WireRun(
         if (Guard.present("peak", peak).isPresent() && peak.get().currentA() < currentA) {
             throw new ImpossibleValue(
                     "peakCurrentA",
-                    String.format(
-                            Locale.ROOT,
-                            "a peak of %.4g A is below the continuous current of %.4g A",
-                            peak.get().currentA(),
-                            currentA));
+                    "a peak of " + significant(peak.get().currentA(), 4) + " A is below the continuous current of "
+                            + significant(currentA, 4) + " A");
         }
         if (parallelWires < 1) {
             throw new ImpossibleValue(

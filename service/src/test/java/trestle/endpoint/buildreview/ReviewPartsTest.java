@@ -105,7 +105,9 @@ class ReviewPartsTest {
                 // A linear regulator takes no efficiency.
                 part("rail-budget", "/rail_budget", SingleRequests::rails)
                         .leaving("/rails/{}/essential", "/rails/{}/regulator/kind"),
-                part("launch-and-climb", "/launch_and_climb", SingleRequests::launch),
+                // The fields of another kind of launch contradict it.
+                part("launch-and-climb", "/launch_and_climb", SingleRequests::launch)
+                        .leaving("/flight/launch/dolly_mass_g", "/flight/launch/kind"),
                 part("compass-clearance", "/compass_clearance", SingleRequests::compass));
     }
 
