@@ -115,7 +115,7 @@ public final class ReadAhead extends InputStream {
             end(null, null);
         } catch (IOException broken) {
             boolean late = broken.getCause() instanceof TimeoutException;
-            end(broken, late ? tooSlow() : null);
+            end(broken, late ? tooSlow() : brokenOff());
         }
     }
 
@@ -163,6 +163,11 @@ public final class ReadAhead extends InputStream {
 
     private Refusal tooLarge() {
         return new Refusal(Reason.TOO_LARGE, "a batch may have " + mostInAll + " bytes: send several");
+    }
+
+    private static Refusal brokenOff() {
+        return new Refusal(
+                Reason.UNREADABLE, "the batch broke off here: it is shorter than it says, or its chunks are wrong");
     }
 
     private static Refusal tooSlow() {

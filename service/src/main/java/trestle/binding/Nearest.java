@@ -30,7 +30,7 @@ public final class Nearest {
             return name + " is now " + renamed.get();
         }
         JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
-        String said = shortened(name) + " is not " + what;
+        String said = (name.isEmpty() ? "an empty name" : shortened(name)) + " is not " + what;
         return known.stream()
                 .max(Comparator.comparingDouble(k -> likeness.apply(name, k)))
                 .filter(nearest -> likeness.apply(name, nearest) >= LEAST_LIKENESS)

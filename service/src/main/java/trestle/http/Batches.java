@@ -104,7 +104,7 @@ final class Batches {
 
     private BatchReader reader(Context context, InputStream body, Class<?> model) throws IOException {
         LineReader lines = new LineReader(body, limits.requestBytes());
-        String type = context.contentType();
+        String type = MediaTypes.of(context);
         return isCsv(type)
                 ? CsvReader.of(new RowReader(lines, MediaTypes.encoding(type)), model)
                 : new NdjsonReader(lines);
@@ -116,7 +116,7 @@ final class Batches {
 
     /** What the caller asks for; without a wish the answers are written as the requests are. */
     private static String mediaType(Context context, Options options) {
-        List<String> offered = isCsv(context.contentType())
+        List<String> offered = isCsv(MediaTypes.of(context))
                 ? List.of(Csv.MEDIA_TYPE, MediaTypes.NDJSON)
                 : List.of(MediaTypes.NDJSON, Csv.MEDIA_TYPE);
         return options.as()

@@ -42,13 +42,13 @@ final class CalculationRoute<Q, R, W, A> {
         Query query = Query.of(context.queryString());
         query.requireNoFields();
         Options options = options(query);
-        if (MediaTypes.isBatch(context.contentType())) {
+        if (MediaTypes.isBatch(MediaTypes.of(context))) {
             batches.answer(context, calculation, options);
             return;
         }
-        MediaTypes.requireJson(context.contentType());
+        MediaTypes.requireJson(MediaTypes.of(context));
         Renderer renderer = renderer(context, options);
-        Q request = Binder.bind(context.bodyAsBytes(), calculation.requestType());
+        Q request = Binder.bind(WholeBody.of(context), calculation.requestType());
         byte[] written = renderer.render(Answered.of(calculation, request, options));
         context.contentType(renderer.mediaType()).result(written);
     }

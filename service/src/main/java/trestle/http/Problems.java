@@ -12,6 +12,7 @@ final class Problems {
 
     /** The kinds of problem, each with its status and its reference. */
     enum Kind {
+        MALFORMED_REQUEST(400, "malformed-request", "The request cannot be read"),
         MALFORMED_BODY(400, "malformed-body", "The body cannot be read"),
         MALFORMED_QUERY(400, "malformed-query", "The query cannot be read"),
         INVALID_REQUEST(400, "invalid-request", "The request does not fit the contract"),
@@ -25,6 +26,7 @@ final class Problems {
         IMPOSSIBLE_REQUEST(422, "impossible-request", "The request contradicts itself or physics"),
         HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are larger than the service takes"),
         INTERNAL(500, "internal", "The service failed"),
+        HTTP_VERSION(505, "http-version", "The service speaks HTTP/1.1"),
         BUSY(503, "busy", "The service is at its request limit");
 
         private final int status;
@@ -55,7 +57,7 @@ final class Problems {
                     return kind;
                 }
             }
-            return status < 500 ? INVALID_REQUEST : INTERNAL;
+            return status < 500 ? MALFORMED_REQUEST : INTERNAL;
         }
     }
 

@@ -26,4 +26,16 @@ public final class RawHttp {
             throw new UncheckedIOException(broken);
         }
     }
+
+    /** Everything that comes back for some bytes, to the end of the connection. */
+    public static String answerTo(String request) {
+        URI address = URI.create(LiveService.address());
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.setSoTimeout(10_000);
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
 }

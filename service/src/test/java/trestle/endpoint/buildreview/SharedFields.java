@@ -123,7 +123,7 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                                 "turn_airspeed_m_per_s",
                                 "never_exceed_airspeed_m_per_s"),
                 part("compass-clearance", "", List.of("/compass")).differing("runs"),
-                // The run is named, and has its current there; its length is not all beside the compass.
+                // The run is named, and has its currents there; its length is not all beside the compass.
                 part("compass-clearance", "/runs/0", List.of("/compass/runs/0"))
                         .supplying("name", "current_a", "peak_current_a", "length_mm"));
     }
