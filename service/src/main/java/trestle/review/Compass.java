@@ -35,7 +35,7 @@ public record Compass(CompassTask task, Clearance clearance) {
                 run.peak().stream().mapToDouble(CurrentPeak::currentA).findFirst();
         double separationM = lead.separationM().orElseGet(() -> touchingM(reviewed));
         // A compass cannot stand between two leads that are one bundle: the nearest is beside it.
-        double distanceM = Math.max(lead.distanceM(), Math.nextUp(separationM / 2));
+        double distanceM = Math.max(lead.distanceM(), (separationM + touchingM(reviewed)) / 2);
         return new LeadRun(
                 run.name(), run.currentA(), peakA, separationM, lead.twisted(), distanceM, OptionalDouble.empty());
     }
