@@ -1,7 +1,7 @@
 # Trestle in a container: one jar on a Java runtime, started from an archive of its loaded classes.
 #
 #   docker build -t trestle .
-#   docker run --rm -p 8080:8080 --read-only --tmpfs /tmp --memory 256m trestle
+#   docker run --rm -p 127.0.0.1:8080:8080 --read-only --tmpfs /tmp --memory 256m trestle
 #
 # Options are environment variables (TRESTLE_PORT, TRESTLE_ALLOWED_ORIGINS …; `docker run trestle
 # --help` lists them). Further options for Java go into JDK_JAVA_OPTIONS: -XX:TieredStopAtLevel=1 makes

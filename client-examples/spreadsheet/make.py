@@ -156,7 +156,7 @@ FINDINGS = 3
 
 # Rows for the checks and the cautions of each question; more than any of them has with a few legs.
 CHECK_ROWS = range(6, 41)
-CAUTION_ROWS = range(6, 30, 2)
+CAUTION_ROWS = range(6, 42, 3)
 
 # Where the sheet Answers keeps the text of each answer: of the balance, the endurance, then of each run.
 ANSWERS = {"Balance": 3, "Endurance": 4}
@@ -362,7 +362,7 @@ def question_of(sheet, label, place, calculation, parts):
 
 
 def balance():
-    sheet = Sheet("Balance", [5.8, 2.1, 2.1, 2.1, 2.6, 2.1, 0.8, 6.2, 2.4, 1.8, 0.8, 9.0], "A1:J39")
+    sheet = Sheet("Balance", [5.8, 2.1, 2.1, 2.1, 2.6, 2.1, 0.8, 7.0, 2.4, 1.8, 0.8, 9.0], "A1:J39")
     sheet.put("A1", "Mass and balance", "title")
     sheet.put("A2", "Enter values in the blue cells; the service computes the rest. See the sheet Notes.", "quiet")
     sheet.put("A4", AID + " See the sheet Cautions.", "aid")
@@ -499,13 +499,13 @@ def checks():
 
 
 def cautions():
-    sheet = Sheet("Cautions", [15.0, 0.6] * 3, "A1:E%d" % (CAUTION_ROWS[-1] + 1))
+    sheet = Sheet("Cautions", [15.0, 0.6] * 3, "A1:E%d" % (CAUTION_ROWS[-1] + 2))
     sheet.put("A1", "Cautions", "title")
     sheet.put("A3", AID, "aid")
     for column, (title, _, text) in zip("ACE", BLOCKS):
         sheet.put("%s%d" % (column, CAUTION_ROWS[0] - 1), title, "heading")
         for index, row in enumerate(CAUTION_ROWS):
-            sheet.put("%s%d" % (column, row), "=" + line(text, "cautions.%d" % index), "words", (1, 2))
+            sheet.put("%s%d" % (column, row), "=" + line(text, "cautions.%d" % index), "words", (1, 3))
     return sheet
 
 

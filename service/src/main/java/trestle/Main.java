@@ -57,7 +57,7 @@ public final class Main implements Callable<Integer> {
     @Option(
             names = "--max-concurrent-requests",
             defaultValue = "${env:TRESTLE_MAX_CONCURRENT_REQUESTS:-64}",
-            description = "Requests worked on at once; more are told to come back."
+            description = "Requests worked on at once; further requests get a 503."
                     + " TRESTLE_MAX_CONCURRENT_REQUESTS. Default ${DEFAULT-VALUE}.")
     private int maxConcurrentRequests;
 

@@ -43,7 +43,7 @@ class FiguresHttpTest {
         figures("wire-sizing");
         String example = Files.readString(folder.resolve("wire-sizing.svg"));
         ObjectNode request = LiveService.example("wire-sizing");
-        request.put("current_a", 38);
+        request.put("current_a", 38).put("peak_current_a", 38);
         Path own = Files.writeString(folder.resolve("own.json"), request.toString());
 
         Command.Outcome outcome = figures("wire-sizing=" + own, "--theme", "dark");

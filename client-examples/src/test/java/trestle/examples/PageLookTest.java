@@ -74,6 +74,8 @@ class PageLookTest {
         browser.open(LiveService.url() + "/dashboard/");
         page.untilAnswered();
         browser.screenshot("dashboard-" + scheme + "-" + width);
+        browser.run("document.querySelector('#aid').scrollIntoView()");
+        browser.screenshot("dashboard-" + scheme + "-" + width + "-answer");
         page.type(LIMIT, "1000");
         page.type("/airframe/wing/root_leading_edge_arm_mm", "x");
         browser.until("a fault is shown", () -> page.verdict().startsWith("No answer"));

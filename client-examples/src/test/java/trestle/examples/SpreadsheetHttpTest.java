@@ -153,7 +153,7 @@ class SpreadsheetHttpTest {
         JsonNode cautions = unchanged.answerTo("Balance.L3").path("cautions");
         assertThat(cautions).isNotEmpty();
         for (int i = 0; i < cautions.size(); i++) {
-            assertThat(unchanged.text("Cautions.A" + (6 + 2 * i)))
+            assertThat(unchanged.text("Cautions.A" + (6 + 3 * i)))
                     .isEqualTo(cautions.get(i).asText());
         }
     }

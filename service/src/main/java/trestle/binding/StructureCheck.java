@@ -111,7 +111,7 @@ final class StructureCheck {
         faults.add(
                 at,
                 "unknown_value",
-                () -> name + " is " + echo(value) + ": it must be one of " + String.join(", ", choice.values()));
+                () -> name + " must be one of " + String.join(", ", choice.values()) + ", not " + echo(value));
         return false;
     }
 
@@ -130,7 +130,7 @@ final class StructureCheck {
                 return decimalComma(value, at, name);
             }
             String unit = FieldUnit.of(name);
-            return wrongType(at, name, unit.isEmpty() ? "a number" : "a number, in " + unit, value);
+            return wrongType(at, name, unit.isEmpty() ? "a number" : "a number in " + unit, value);
         }
         if (!Double.isFinite(value.doubleValue())) {
             faults.add(at, "not_finite", () -> name + " is beyond any number that can be computed with");
@@ -158,7 +158,7 @@ final class StructureCheck {
     }
 
     private boolean wrongType(String at, String name, String wanted, JsonNode value) {
-        faults.add(at, "wrong_type", () -> name + " is " + echo(value) + ": it must be " + wanted);
+        faults.add(at, "wrong_type", () -> name + " must be " + wanted + ", not " + echo(value));
         return false;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -24,6 +25,9 @@ import trestle.finding.Subject;
 public final class JudgementWriting {
     /** The place in a list, within a pointer. */
     private static final Pattern INDEX = Pattern.compile("/[0-9]+");
+
+    /** The greatest number of the contract. */
+    private static final double GREATEST = 1e15;
 
     private JudgementWriting() {}
 
@@ -136,9 +140,14 @@ public final class JudgementWriting {
                 .code(finding.code())
                 .message(finding.message())
                 .at(place.apply(finding.subject()))
-                .value(Writing.boxed(finding.value()))
-                .limit(Writing.boxed(finding.limit()))
+                .value(told(finding.value()))
+                .limit(told(finding.limit()))
                 .build();
+    }
+
+    /** A number as the contract lets it be told; one beyond that says nothing to a builder. */
+    private static Double told(OptionalDouble number) {
+        return number.isPresent() && Math.abs(number.getAsDouble()) <= GREATEST ? (Double) number.getAsDouble() : null;
     }
 
     private static ApiCheck write(Check check, Function<Subject, String> place) {
@@ -146,10 +155,10 @@ public final class JudgementWriting {
                 .code(check.code())
                 .about(check.about())
                 .outcome(ApiOutcome.valueOf(check.outcome().name()))
-                .value(Writing.boxed(check.value()))
-                .limit(Writing.boxed(check.limit()))
+                .value(told(check.value()))
+                .limit(told(check.limit()))
                 .unit(check.unit().isEmpty() ? null : check.unit())
-                .marginPercent(Writing.boxed(check.marginPercent()))
+                .marginPercent(told(check.marginPercent()))
                 .basis(check.basis().said())
                 .at(place.apply(check.subject()))
                 .give(

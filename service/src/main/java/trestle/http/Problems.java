@@ -25,7 +25,7 @@ final class Problems {
         IMPOSSIBLE_REQUEST(422, "impossible-request", "The request contradicts itself or physics"),
         HEADERS_TOO_LARGE(431, "headers-too-large", "The headers are larger than the service takes"),
         INTERNAL(500, "internal", "The service failed"),
-        BUSY(503, "busy", "The service has as much work as it takes");
+        BUSY(503, "busy", "The service is at its request limit");
 
         private final int status;
         private final String reference;

@@ -16,6 +16,9 @@ import trestle.finding.Trial;
 /** Are the measurements of a propeller possible, and do they cover what is asked of them? */
 final class MeasurementChecks {
     /** A static test this far from the model is more likely a wrong entry than a rare propeller. */
+    /** A power near nothing gives no number that is worth telling. */
+    private static final double MOST_TOLD = 1000;
+
     private static final double STATIC_TEST_LEAST_RATIO = 0.65;
 
     private static final double STATIC_TEST_GREATEST_RATIO = 1.5;
@@ -126,7 +129,8 @@ final class MeasurementChecks {
 
     private static double reached(CoefficientRow row) {
         PropellerCoefficients c = row.coefficients();
-        return row.advanceRatio() == 0 ? c.figureOfMerit() : c.efficiency(row.advanceRatio());
+        double efficiency = row.advanceRatio() == 0 ? c.figureOfMerit() : c.efficiency(row.advanceRatio());
+        return Math.min(efficiency, MOST_TOLD);
     }
 
     private static double ideal(CoefficientRow row) {

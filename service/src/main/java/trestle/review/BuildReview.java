@@ -215,13 +215,14 @@ public final class BuildReview {
                     carriedPack());
         }
 
+        /** Scales that show less than the packs weigh have no pack to vary. */
         private Optional<CarriedPack> carriedPack() {
             double packsKg = aircraft.packs().stream()
                     .mapToDouble(p -> p.item().totalMassKg())
                     .sum();
             OptionalDouble limit =
                     aircraft.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
-            return Optional.of(new CarriedPack(packsKg, limit));
+            return packsKg < airframe.massKg() ? Optional.of(new CarriedPack(packsKg, limit)) : Optional.empty();
         }
 
         private PackTask packTask() {

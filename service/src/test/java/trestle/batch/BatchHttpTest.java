@@ -177,7 +177,7 @@ class BatchHttpTest {
         assertThat(answers.get(0).at("/errors/0/at").asText()).isEqualTo("/current_a");
         assertThat(answers.get(4).at("/errors/0/at").asText()).isEqualTo("/peak_current_a");
         assertThat(answers.get(5).path("line").asInt()).isEqualTo(6);
-        assertThat(answers.get(6).path("verdict").asText()).isEqualTo("fit");
+        assertThat(answers.get(6).path("verdict").asText()).isEqualTo("attention");
     }
 
     @Test
@@ -197,14 +197,14 @@ class BatchHttpTest {
         assertThat(rows)
                 .containsExactly(
                         "verdict,error",
-                        "fit,",
-                        ",400 /current_a: current_a is -5 A: it must be above 0 A",
+                        "attention,",
+                        ",400 /current_a: current_a is -5 A: it must be at least 0.001 A",
                         ",\"400 /current_a: current_a is the text \"\"5,5\"\": write the decimal"
                                 + " point as a dot and nothing between thousands, like 22.5\"",
                         ",400 cell 5 of the row stands under no name of the header",
                         rows.get(5),
                         rows.get(6),
-                        "fit,",
+                        "attention,",
                         rows.get(8));
         assertThat(rows.get(5)).startsWith(",").contains("422 /gauge");
         assertThat(rows.get(6)).startsWith(",").contains("422 /gauge");

@@ -86,7 +86,7 @@ class ConstraintsTest {
 
     @Test
     void theEchoOfAKnownFaultIsNotNoted() {
-        faults.add("/spars/0", "wrong_type", "spars[0] is 7: it must be an object");
+        faults.add("/spars/0", "wrong_type", "spars[0] must be an object, not 7");
         Constraints.check(craft(List.of(WITHOUT_LENGTH, WITHOUT_LENGTH)), Map.of(), faults);
         assertThat(noted()).extracting(ApiFault::at).containsExactly("/spars/0", "/spars/1/length_mm");
     }

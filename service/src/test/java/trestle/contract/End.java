@@ -15,7 +15,7 @@ import java.util.Set;
  * @param name which end
  * @param value what stands there
  */
-record End(String at, String name, JsonNode value) {
+public record End(String at, String name, JsonNode value) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     /** No arithmetic is meant for it, and a range that holds it lets it in. An open range has no least number. */
@@ -24,15 +24,20 @@ record End(String at, String name, JsonNode value) {
     private static final double HUGE = 1e308;
 
     /** Every end of every field of a request, of the optional fields that it lacks too. */
-    static List<End> of(JsonNode request, JsonNode schema) {
+    public static List<End> of(JsonNode request, JsonNode schema) {
         List<End> ends = new ArrayList<>();
         gather(request, schema, "", ends);
         return ends;
     }
 
     /** Field and end, whichever entry of a list it stands in. */
-    String key() {
-        return at.replaceAll("/[0-9]+(?=/|$)", "/{}") + " " + name;
+    public String key() {
+        return field() + " " + name;
+    }
+
+    /** The field, whichever entry of a list it stands in. */
+    public String field() {
+        return at.replaceAll("/[0-9]+(?=/|$)", "/{}");
     }
 
     private static void gather(JsonNode value, JsonNode schema, String at, List<End> ends) {

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 
 /** Requests made and changed by the contract. */
-final class Trees {
+public final class Trees {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private Trees() {}
@@ -33,7 +33,7 @@ final class Trees {
     }
 
     /** A copy of a request with a value at a place; what is missing on the way there is made. */
-    static ObjectNode with(JsonNode request, JsonNode schema, String pointer, JsonNode value) {
+    public static ObjectNode with(JsonNode request, JsonNode schema, String pointer, JsonNode value) {
         ObjectNode copy = request.deepCopy();
         JsonNode here = copy;
         String at = "";

@@ -79,7 +79,7 @@ import trestle.wiring.WireRun;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
 
-/** The invented salt-marsh survey aircraft of the example requests, and the drive for it. */
+/** An invented survey aircraft with two packs, not that of the examples, and the drive for it. */
 final class Samples {
     private static final AirState COLD =
             new Conditions(100, OptionalDouble.of(Temperature.kFromC(8)), OptionalDouble.empty()).air();

@@ -69,7 +69,7 @@ class AnyRequestTest {
             assertThat(tookMs).as("%s, seed %d", calculation.name(), seed).isLessThan(LONGEST_MS);
         }
         assertThat(failures).as(calculation.name()).isEmpty();
-        assertThat(answered).as("requests that were answered").isGreaterThan(REQUESTS / 20);
+        assertThat(answered).as("requests that were answered").isGreaterThan(REQUESTS / 25);
     }
 
     /** What was thrown and where, so that each way of failing is told once. */
@@ -97,10 +97,10 @@ class AnyRequestTest {
         return false;
     }
 
-    /** A finding is what a person reads: a sentence. */
+    /** A finding is what a person reads: a sentence, or a question for the likely slip. */
     private static void spoken(JsonNode findings) {
         for (JsonNode finding : findings) {
-            assertThat(finding.path("message").asText()).matches("[\\p{Lu}0-9−-].*\\.");
+            assertThat(finding.path("message").asText()).matches("[\\p{Lu}0-9−-].*[.?]");
         }
     }
 

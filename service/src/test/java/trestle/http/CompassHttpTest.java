@@ -15,7 +15,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code compass-clearance} over HTTP. */
 class CompassHttpTest {
-    private static final Variant EXAMPLE = Variant.of("compass-clearance");
+    private static final Variant EXAMPLE = Variant.of("compass-clearance", """
+            {"runs": [
+              {"name": "main lead", "current_a": 5.6, "peak_current_a": 33.3, "separation_mm": 3.5, "twisted": false,
+               "distance_mm": 280, "length_mm": 190},
+              {"name": "payload feed", "current_a": 0.72, "peak_current_a": 2.3, "separation_mm": 1.5, "twisted": true,
+               "distance_mm": 150}],
+             "earth_field": {"horizontal_ut": 18}, "allowed_heading_error_deg": 2}""");
     private static final String MAIN_LEAD = "/runs/0";
 
     private static double given(String field) {
@@ -24,7 +30,7 @@ class CompassHttpTest {
 
     /** The main lead endless: B = µ0 I s / (2π (r² − s²/4)), by hand. */
     @Test
-    void theExampleAddsUp() {
+    void anEndlessLeadAddsUp() {
         Variant endless = EXAMPLE.without(MAIN_LEAD + "/length_mm");
         JsonNode answer = endless.answer();
         double separationM = given("/separation_mm") / 1000;

@@ -48,29 +48,22 @@ class ProblemHttpTest {
                         + " is 1000000000 g: it must be at most 60000 g",
                 "{\"name\":\"a\",\"mass_g\":1e400,\"arm_mm\":1}|/items/1/mass_g|not_finite|mass_g"
                         + " is beyond any number that can be computed with",
-                "{\"name\":\"a\",\"mass_g\":\"NaN\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g"
-                        + " is the text \"NaN\": it must be a number, in g",
-                "{\"name\":\"a\",\"mass_g\":\"12\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g"
-                        + " is the text \"12\": it must be a number, in g",
-                "{\"name\":\"a\",\"mass_g\":true,\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
-                        + " true: it must be a number, in g",
-                "{\"name\":\"a\",\"mass_g\":[1],\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
-                        + " a list: it must be a number, in g",
-                "{\"name\":\"a\",\"mass_g\":{},\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g is"
-                        + " an object: it must be a number, in g",
-                "{\"name\":7,\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_type|name is 7: it must" + " be text",
+                "{\"name\":\"a\",\"mass_g\":\"NaN\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g must be a number in g, not the text \"NaN\"",
+                "{\"name\":\"a\",\"mass_g\":\"12\",\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g must be a number in g, not the text \"12\"",
+                "{\"name\":\"a\",\"mass_g\":true,\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g must be a number in g, not true",
+                "{\"name\":\"a\",\"mass_g\":[1],\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g must be a number in g, not a list",
+                "{\"name\":\"a\",\"mass_g\":{},\"arm_mm\":1}|/items/1/mass_g|wrong_type|mass_g must be a number in g, not an object",
+                "{\"name\":7,\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_type|name must be text, not 7",
                 "{\"name\":\"\",\"mass_g\":1,\"arm_mm\":1}|/items/1/name|wrong_size|name has 0"
                         + " characters: it must have 1 to 80",
                 "{\"name\":\"a\",\"mass_g\":1}|/items/1/arm_mm|missing|arm_mm is missing",
                 "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":null}|/items/1/arm_mm|missing|arm_mm is" + " missing",
-                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":1.5}|/items/1/quantity|wrong_type|quantity"
-                        + " is 1.5: it must be a whole number",
-                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":9999999999}|/items/1/quantity|wrong_type|quantity"
-                        + " is 9999999999: it must be a whole number",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":1.5}|/items/1/quantity|wrong_type|quantity must be a whole number, not 1.5",
+                "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"quantity\":9999999999}|/items/1/quantity|wrong_type|quantity must be a whole number, not 9999999999",
                 "{\"name\":\"a\",\"mass_g\":1,\"arm_mm\":1,\"mas_tolerance_g\":1}|/items/1/mas_tolerance_g|unknown_field|mas_tolerance_g"
                         + " is not a field here; did you mean mass_tolerance_g?",
-                "null|/items/1|wrong_type|items[1] is null: it must be a value",
-                "5|/items/1|wrong_type|items[1] is 5: it must be an object",
+                "null|/items/1|wrong_type|items[1] must be a value, not null",
+                "5|/items/1|wrong_type|items[1] must be an object, not 5",
             })
     void aWrongFieldIsNamedWithWhatWouldBeRight(String item, String at, String code, String message) {
         postItem(item)
@@ -255,6 +248,6 @@ class ProblemHttpTest {
                 .post("/v1/wire-sizing")
                 .then()
                 .statusCode(400)
-                .body("errors[0].message", equalTo("gauge_system is the text \"swg\": it must be one of awg, metric"));
+                .body("errors[0].message", equalTo("gauge_system must be one of awg, metric, not the text \"swg\""));
     }
 }

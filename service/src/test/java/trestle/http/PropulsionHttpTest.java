@@ -273,7 +273,7 @@ class PropulsionHttpTest {
         part(text, "propeller").put("diameter_in", "14x8");
         refused(text)
                 .statusCode(400)
-                .body("errors[0].message", equalTo("diameter_in is the text \"14x8\": it must be a number, in inch"));
+                .body("errors[0].message", equalTo("diameter_in must be a number in inch, not the text \"14x8\""));
     }
 
     /** Nearly at rest, advance ratio squared is nothing; the answer stays finite. */

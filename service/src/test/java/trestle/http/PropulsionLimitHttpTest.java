@@ -51,7 +51,14 @@ class PropulsionLimitHttpTest {
         assertThat(drive.getDouble("throttle_limit.climb_rate_m_per_s")).isPositive();
         assertThat(drive.getList("limits.binding"))
                 .containsExactly(
-                        "motor_current", "motor_power", "controller_current", "pack_current", "propeller_rotation");
+                        "motor_current",
+                        "motor_power",
+                        "controller_current",
+                        "pack_current",
+                        "wire",
+                        "connector",
+                        "propeller_rotation",
+                        "never_exceed");
         request.putArray("keep").add("pack_current");
         answered(request)
                 .body("throttle_limit.throttle_percent", equalTo(100.0f))

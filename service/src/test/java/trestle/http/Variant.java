@@ -27,6 +27,11 @@ record Variant(String calculation, JsonNode request) {
         return new Variant(calculation, LiveService.example(calculation));
     }
 
+    /** A request of a test's own. */
+    static Variant of(String calculation, String json) {
+        return new Variant(calculation, tree(json));
+    }
+
     /** With a field set to a number, a text, true or false, or a tree. */
     Variant with(String at, Object value) {
         return changed(at, MAPPER.valueToTree(value));

@@ -22,85 +22,13 @@ import trestle.contract.Contract;
 class ReviewFieldsTest {
     private static final JsonNode REVIEW = Contract.request("build-review");
 
-    /**
-     * An object of a calculation's request, and where the review has its fields.
-     *
-     * @param calculation its name
-     * @param at the object in its request
-     * @param places objects of the review's document, which together have its fields
-     * @param supplied fields that the review puts in, or has no use for
-     * @param different fields of the same name that are something else in the review, or have another default
-     */
-    private record Part(
-            String calculation, String at, List<String> places, Set<String> supplied, Set<String> different) {
-        private Part supplying(String... fields) {
-            return new Part(calculation, at, places, Set.of(fields), different);
-        }
-
-        private Part differing(String... fields) {
-            return new Part(calculation, at, places, supplied, Set.of(fields));
-        }
-
-        @Override
-        public String toString() {
-            return calculation + at;
-        }
-    }
-
-    static Stream<Part> parts() {
-        return Stream.of(
-                // Air and flight are the review's; a run of pack current feeds the controller.
-                part("wire-sizing", "", List.of("/wiring/0"))
-                        .supplying("ambient_c", "altitude_m", "feeds_controller", "flight"),
-                // The load is cruise, the leads are the wires of the document.
-                part("pack-energy", "", List.of("", "/flight"))
-                        .supplying("segments", "load", "ambient_c", "lead_resistance_milliohm")
-                        .differing("reserve_percent"),
-                part("pack-energy", "/segments/0", List.of("/packs/0")),
-                part("mass-balance", "", List.of("", "/airframe")),
-                // Mass and wing are those of the balance; the packs are the energy.
-                part("endurance", "", List.of("", "/airframe", "/flight", "/propulsion"))
-                        .supplying(
-                                "takeoff_mass_g",
-                                "wing_area_dm2",
-                                "wing_span_mm",
-                                "max_takeoff_mass_g",
-                                "supply_voltage_v",
-                                "power_curve",
-                                "calibration",
-                                "pack",
-                                "usable_energy_wh",
-                                "battery_mass_g")
-                        .differing("propulsion"),
-                part("propulsion-match", "", List.of("/propulsion", "/airframe", "/flight"))
-                        .supplying(
-                                "supply_voltage_v",
-                                "pack",
-                                "airspeeds_m_per_s",
-                                "thrust_required_n",
-                                "takeoff_mass_g",
-                                "wing_area_dm2",
-                                "wing_span_mm"),
-                part("rail-budget", "", List.of("")).supplying("supply"),
-                // The turn is the contract's default.
-                part("launch-and-climb", "", List.of("/airframe", "/flight", "/propulsion"))
-                        .supplying(
-                                "takeoff_mass_g",
-                                "wing_area_dm2",
-                                "wing_span_mm",
-                                "thrust_curve",
-                                "bank_deg",
-                                "load_factor",
-                                "turn_airspeed_m_per_s"),
-                part("compass-clearance", "", List.of("/compass")).differing("runs"),
-                // The run is named, and has its currents there; its length is not all beside the compass.
-                part("compass-clearance", "/runs/0", List.of("/compass/runs/0"))
-                        .supplying("name", "current_a", "peak_current_a", "length_mm"));
+    static Stream<SharedFields> parts() {
+        return SharedFields.all();
     }
 
     @ParameterizedTest
     @MethodSource("parts")
-    void theDocumentHasEveryFieldOfThePart(Part part) {
+    void theDocumentHasEveryFieldOfThePart(SharedFields part) {
         Map<String, JsonNode> asked = Contract.properties(Contract.at(Contract.request(part.calculation()), part.at()));
         Set<String> missing = new TreeSet<>(asked.keySet());
         Set<String> other = new TreeSet<>();
@@ -117,7 +45,7 @@ class ReviewFieldsTest {
 
     @Test
     void everyCalculationButTheReviewIsAPart() {
-        assertThat(parts().map(Part::calculation).distinct())
+        assertThat(parts().map(SharedFields::calculation).distinct())
                 .containsExactlyInAnyOrderElementsOf(Catalogue.calculations().stream()
                         .map(c -> c.name())
                         .filter(name -> !name.equals("build-review"))
@@ -135,9 +63,5 @@ class ReviewFieldsTest {
             properties.properties().forEach(field -> field.setValue(shape(field.getValue())));
         }
         return shape;
-    }
-
-    private static Part part(String calculation, String at, List<String> places) {
-        return new Part(calculation, at, places, Set.of(), Set.of());
     }
 }
