@@ -110,7 +110,7 @@ record SingleRequests(JsonNode document, Review review) {
         ObjectNode request = flown("endurance", review.tasks().endurance().airframe());
         PackTask task = review.tasks().pack();
         ObjectNode pack = request.putObject("pack");
-        pack.setAll((ObjectNode) SharedFields.of("pack-energy", "").copied(document, 0));
+        pack.setAll(SharedFields.of("pack-energy", "").copied(document, 0));
         pack.remove("reserve_percent");
         pack.set("segments", segments());
         pack.put("ambient_c", Temperature.cFromK(task.surroundings().ambientK()));
