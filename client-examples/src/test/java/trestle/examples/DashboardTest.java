@@ -69,7 +69,7 @@ class DashboardTest {
         WebElement input = browser.find(Dashboard.field(chord) + " input");
         assertThat(input.getDomAttribute("aria-invalid")).isEqualTo("true");
         assertThat(browser.find(Dashboard.field(chord) + " .faults").getText())
-                .contains("\"31,0\"", "must be a number, in mm");
+                .contains("\"31,0\"", "ust be a number in mm");
         assertThat(browser.find("#stale").isDisplayed()).isTrue();
         assertThat(browser.all("#faults > .fault")).hasSize(1);
 
