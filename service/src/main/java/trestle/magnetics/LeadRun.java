@@ -14,7 +14,8 @@ import trestle.units.Length;
  * @param peakCurrentA at full throttle, A, not below the other; empty where it is not known
  * @param separationM distance between the axes of the two leads, m, above 0
  * @param twisted whether they are twisted about each other
- * @param distanceM from the compass to the middle between them, m, above half the separation
+ * @param distanceM from the compass to the middle between them, m, a tenth of a millimetre above half the separation or
+ *     more
  * @param lengthM straight length beside the compass, m; empty for endless, which is nearly always
  *     the safe side
  */
@@ -29,6 +30,9 @@ public record LeadRun(
     /** A twisted pair against one laid parallel; common practice, no source. */
     static final double TWISTED_SHARE = 1.0 / 20;
 
+    /** No lead is thinner than twice this, m: a compass cannot sit nearer to its axis. */
+    static final double NEAREST_M = 0.1e-3;
+
     /** Checks the physics. */
     public LeadRun {
         Guard.present("name", name);
@@ -40,7 +44,7 @@ public record LeadRun(
         Guard.positive("separationM", separationM);
         Guard.positive("distanceM", distanceM);
         lengthM.ifPresent(value -> Guard.positive("lengthM", value));
-        if (distanceM <= separationM / 2) {
+        if (distanceM < separationM / 2 + NEAREST_M) {
             throw new ImpossibleValue(
                     "distanceM",
                     String.format(

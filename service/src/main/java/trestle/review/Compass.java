@@ -20,9 +20,6 @@ public record Compass(CompassTask task, Clearance clearance) {
     /** Leads that touch, where no wire meets the limits and so none has a diameter, m. */
     private static final double NOMINAL_SEPARATION_M = 5e-3;
 
-    /** From the axis of a lead to the middle of a compass that lies on it: at the least half a chip, m. */
-    private static final double NEAREST_M = 1e-3;
-
     static Compass of(CompassPlan plan, List<RunReview> runs) {
         List<LeadRun> leads = plan.leads().stream()
                 .map(lead -> lead(lead, runs.get(lead.runIndex())))
@@ -38,7 +35,7 @@ public record Compass(CompassTask task, Clearance clearance) {
                 run.peak().stream().mapToDouble(CurrentPeak::currentA).findFirst();
         double separationM = lead.separationM().orElseGet(() -> touchingM(reviewed));
         // A compass cannot stand between two leads that are one bundle: the nearest is beside it.
-        double distanceM = Math.max(lead.distanceM(), separationM / 2 + NEAREST_M);
+        double distanceM = Math.max(lead.distanceM(), (separationM + touchingM(reviewed)) / 2);
         return new LeadRun(
                 run.name(), run.currentA(), peakA, separationM, lead.twisted(), distanceM, OptionalDouble.empty());
     }

@@ -7,9 +7,9 @@
  * or through foam by conduction; a bundle is one cylinder with all its conductors' heat and a
  * warmer core. The steady temperature is a bracketed root; where there is none below the melting
  * point of copper, that is the result. A short peak heats copper and insulation, two lumps, from
- * the steady temperature on. A gauge meets the task when temperature, peak, total drop and
- * connectors are within limits; among those the best for endurance weighs watts lost against mass
- * carried.
+ * the steady temperature on. A gauge meets the task when temperature, peak, the surface against what it touches, total drop
+ * at the continuous and the peak current, and connectors are within limits; among those the best for endurance weighs
+ * watts lost against mass carried.
  *
  * <p>Sources:
  *
@@ -27,10 +27,14 @@
  *   <li>U.S. Standard Atmosphere, 1976, equations 51 and 53 (from memory): viscosity and conductivity of air.
  *   <li>IEC 60287-2-1: thermal resistivity of insulations (PVC 6.0, XLPE 3.5 K m/W), read in a
  *       secondary table together with silicone rubber, 5.0 K m/W.
- *   <li>FAA AC 43.13-1B with change 1, chapter 11, pages 11-22 to 11-28: drop, harness derating.
+ *   <li>FAA AC 43.13-1B with change 1, chapter 11, pages 11-22 to 11-28: drop, harness derating; table 11-6, from memory:
+ *       intermittent loads may drop twice as much as continuous ones.
  *   <li>I. Onderdonk and W. Preece, fusing currents, as commonly quoted.
  *   <li>E. Hairer, G. Wanner, Solving Ordinary Differential Equations II; J. Verwer et al., SIAM
  *       Journal on Scientific Computing 20 (1999), 1456 (from memory): the second-order Rosenbrock method ROS2.
+ *   <li>ASTM C578, scope: polystyrene foam from -53.9 to 73.9 °C; ISO 13732-1, from memory: burns of the skin; tables of
+ *       plastics for continuous use; each row of {@link trestle.wiring.ContactMaterial} says which, and most are from
+ *       memory.
  * </ol>
  */
 package trestle.wiring;

@@ -295,7 +295,7 @@ class FigurePropertyTest {
                             OptionalDouble.empty(),
                             apartM,
                             chance.chance(),
-                            apartM * chance.spread(0.51, 500),
+                            0.001 + apartM * chance.spread(0.51, 500),
                             OptionalDouble.empty());
                 })
                 .toList();

@@ -81,6 +81,11 @@ class CompassClearanceTest {
         assertThat(only(clearance).code()).isEqualTo("compass-too-near");
         assertThat(clearance.cruise().worst().fieldT()).isCloseTo(2 * half.fieldT(), within(1e-15));
         assertThat(clearance.cruise().likely().fieldT()).isCloseTo(Math.sqrt(2) * half.fieldT(), within(1e-15));
+        // Far off B = k / r², so the square of the distance grows with the field.
+        assertThat(clearance.cruise().likely().leastDistanceM())
+                .isCloseTo(Math.sqrt(0.003 * 0.003 + Math.sqrt(2) * 0.024e-6 / (ALLOWED_UT * 1e-6)), within(1e-6));
+        assertThat(clearance.cruise().worst().leastDistanceM())
+                .isCloseTo(Math.sqrt(0.003 * 0.003 + 2 * 0.024e-6 / (ALLOWED_UT * 1e-6)), within(1e-6));
     }
 
     /** Just under and just over the allowed field, in cruise and at full throttle. */
@@ -228,7 +233,8 @@ class CompassClearanceTest {
         assertThatThrownBy(() -> run(10, 0.2, 0.1))
                 .isInstanceOf(ImpossibleValue.class)
                 .hasMessageContaining("lay them together");
-        assertThat(run(10, 0.2, 0.1001).distanceM()).isEqualTo(0.1001);
+        assertThatThrownBy(() -> run(10, 0.2, 0.10009)).isInstanceOf(ImpossibleValue.class);
+        assertThat(run(10, 0.2, 0.10011).distanceM()).isEqualTo(0.10011);
     }
 
     @Test

@@ -347,6 +347,16 @@ class RailsTest {
     }
 
     @Test
+    void milliamperesAreTurnedIntoAmperes() {
+        assertThat(budget(switching(5, 30), other(250)).judgement().findings())
+                .filteredOn(f -> f.code().equals("load-implausible"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .isEqualTo("A load of rail takes 250 A, more than the 100 A of any (common practice): is it in"
+                                + " mA? 250 mA are 0.25 A."));
+    }
+
+    @Test
     void aRailIsCalledByItsNameOnce() {
         Rail nine = new Rail("9 V", switching(5, 25), List.of(other(11)), false);
         Rail servo = new Rail("servo rail", switching(5, 25), List.of(other(11)), false);
