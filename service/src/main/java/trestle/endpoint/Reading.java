@@ -128,6 +128,20 @@ public final class Reading {
     }
 
     /**
+     * Refuses a field of something that has no use for it, but for its default: a generated client states the default
+     * whatever the kind.
+     *
+     * @param what what takes none, with its article
+     * @param at JSON Pointer of the object
+     * @param field the field
+     * @param value what the request has for it, null where absent
+     * @return whether it is absent or says nothing
+     */
+    public <T> boolean takesNo(String what, String at, Field<T> field, T value) {
+        return value == null || value.equals(field.fallback()) || takesNo(what, at, field.name(), value);
+    }
+
+    /**
      * Demands that a number, where given, is not below another of the same object.
      *
      * @param at JSON Pointer of the object

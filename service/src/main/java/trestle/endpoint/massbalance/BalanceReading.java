@@ -59,21 +59,21 @@ public record BalanceReading(Reading reading) {
         return switch (spread.kind()) {
             case WING, TAIL -> {
                 String what = "a spread over a wing or tail";
-                reading.takesNo(what, at, ApiSpread.AXIS.name(), spread.axis());
-                reading.takesNo(what, at, ApiSpread.LENGTH_MM.name(), spread.lengthMm());
-                reading.takesNo(what, at, ApiSpread.WIDTH_MM.name(), spread.widthMm());
-                reading.takesNo(what, at, ApiSpread.HEIGHT_MM.name(), spread.heightMm());
+                reading.takesNo(what, at, ApiSpread.AXIS, spread.axis());
+                reading.takesNo(what, at, ApiSpread.LENGTH_MM, spread.lengthMm());
+                reading.takesNo(what, at, ApiSpread.WIDTH_MM, spread.widthMm());
+                reading.takesNo(what, at, ApiSpread.HEIGHT_MM, spread.heightMm());
                 boolean wing = spread.kind() == ApiSpreadKind.WING;
                 yield Optional.of(wing ? new Spread.OverWing(build(spread)) : new Spread.OverTail(build(spread)));
             }
             case ROD -> {
-                reading.takesNo("a rod", at, ApiSpread.BUILD.name(), spread.build());
-                reading.takesNo("a rod", at, ApiSpread.HEIGHT_MM.name(), spread.heightMm());
+                reading.takesNo("a rod", at, ApiSpread.BUILD, spread.build());
+                reading.takesNo("a rod", at, ApiSpread.HEIGHT_MM, spread.heightMm());
                 yield length("a rod", spread, at).map(m -> new Spread.Rod(axis(spread), m, widthM(spread)));
             }
             case BLOCK -> {
-                reading.takesNo("a block", at, ApiSpread.BUILD.name(), spread.build());
-                reading.takesNo("a block", at, ApiSpread.AXIS.name(), spread.axis());
+                reading.takesNo("a block", at, ApiSpread.BUILD, spread.build());
+                reading.takesNo("a block", at, ApiSpread.AXIS, spread.axis());
                 double heightM = Length.mFromMm(Reading.or(spread.heightMm(), ApiSpread.HEIGHT_MM));
                 yield length("a block", spread, at).map(m -> new Spread.Block(m, widthM(spread), heightM));
             }
