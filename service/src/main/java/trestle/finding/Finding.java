@@ -16,22 +16,6 @@ public record Finding(
         Severity severity, String code, String message, Subject subject, OptionalDouble value, OptionalDouble limit) {
 
     /**
-     * A finding that holds a number against a limit.
-     *
-     * @param severity how much it weighs
-     * @param code stable kebab-case name
-     * @param subject what it is about
-     * @param value the number judged
-     * @param limit the limit, same unit
-     * @param message one sentence
-     * @return the finding
-     */
-    public static Finding of(
-            Severity severity, String code, Subject subject, double value, double limit, String message) {
-        return new Finding(severity, code, message, subject, OptionalDouble.of(value), OptionalDouble.of(limit));
-    }
-
-    /**
      * A finding without a number to hold against a limit.
      *
      * @param severity how much it weighs

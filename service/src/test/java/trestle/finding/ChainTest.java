@@ -42,6 +42,66 @@ class ChainTest {
     }
 
     @Test
+    void aNumberIsGivenByItself() {
+        Chain chain = new Chain().given("W", "weight", -57.9, "N").given("b", "span", 2.8, "m", "a drawing");
+        assertThat(chain.lines())
+                .containsExactly(
+                        new Working("W", "weight", "W = -57.9", -57.9, "N", Chain.REQUEST),
+                        new Working("b", "span", "b = 2.8", 2.8, "m", "a drawing"));
+    }
+
+    @Test
+    void aNumberThatNoFormulaGivesSaysHowItWasFound() {
+        Chain chain = new Chain().found("V", "speed", 14, "m/s", "least power over airspeed", "search");
+        assertThat(chain.lines())
+                .containsExactly(new Working("V", "speed", "V: least power over airspeed", 14, "m/s", "search"));
+        assertThat(chain.step("U", "twice", 28, "m/s", "2*V", Chain.ARITHMETIC)
+                        .lines()
+                        .get(1)
+                        .expression())
+                .isEqualTo("U = 2*V = 2*14");
+    }
+
+    @Test
+    void aFormulaOfNumbersStandsOnce() {
+        assertThat(new Chain()
+                        .step("a", "area", 6, "m²", "2*3", Chain.ARITHMETIC)
+                        .lines()
+                        .get(0)
+                        .expression())
+                .isEqualTo("a = 2*3");
+    }
+
+    /** Powers of ten where zeros would have to be counted. */
+    @Test
+    void numbersArePlainAsLongAsTheyRead() {
+        assertThat(List.of(1e-4, 9.9e-5, 999_999_000.0, 1e9, -1e-5, 12.0))
+                .extracting(Chain::number)
+                .containsExactly("0.0001", "9.9e-5", "999999000", "1e9", "(-1e-5)", "12");
+    }
+
+    @Test
+    void aSumThatReadsStandsInOneLine() {
+        List<Term> terms =
+                IntStream.range(0, 25).mapToObj(i -> new Term("1", 1)).toList();
+        assertThat(new Chain().sum("m", "mass", "g", terms, "made up").lines())
+                .extracting(Working::value)
+                .containsExactly(25.0);
+        List<Term> more = IntStream.range(0, 26).mapToObj(i -> new Term("1", 1)).toList();
+        assertThat(new Chain().sum("m", "mass", "g", more, "made up").lines())
+                .extracting(Working::meaning)
+                .containsExactly("mass, a part of the sum", "mass, a part of the sum", "mass");
+    }
+
+    @Test
+    void theLinesStayAsTheyWere() {
+        Chain chain = new Chain().given("a", "a", 1, "1");
+        List<Working> early = chain.lines();
+        chain.given("b", "b", 2, "1");
+        assertThat(early).hasSize(1);
+    }
+
+    @Test
     void theReaderOfTheTestsKnowsTheNotation() {
         assertThat(Arithmetic.of("-2^2+3*(1-(-4))/5-max(1,2)*1e-1")).isEqualTo(-4 + 3 - 0.2);
         assertThat(Arithmetic.of("asinh(0)+ln(exp(2))+sqrt(16)/2^2")).isEqualTo(3);
