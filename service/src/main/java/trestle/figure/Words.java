@@ -8,15 +8,9 @@ final class Words {
 
     private Words() {}
 
-    /** A time, such as 2 h 05 min, 7 min 30 s or 4.2 s. */
+    /** A time, such as 2 h 05 min, 7 min or 4.2 s. */
     static String time(double timeS) {
-        if (timeS < SHORT_S) {
-            return Numbers.significant(timeS, 2) + " s";
-        }
-        long minutes = Math.round(Time.minFromS(timeS));
-        return minutes < 60
-                ? minutes + " min"
-                : minutes / 60 + " h " + (minutes % 60 < 10 ? "0" : "") + minutes % 60 + " min";
+        return timeS < SHORT_S ? Numbers.significant(timeS, 2) + " s" : Time.saidInMinutes(timeS);
     }
 
     /** A name that a user gave, made safe and no wider than so much. */

@@ -64,6 +64,16 @@ public final class Time {
         if (timeS < MOST_SAID_IN_SECONDS) {
             return String.format(Locale.ROOT, timeS < 10 ? "%.1f s" : "%.0f s", timeS);
         }
+        return saidInMinutes(timeS);
+    }
+
+    /**
+     * A time to the minute as a builder says it.
+     *
+     * @param timeS time, s, not negative
+     * @return such as {@code 12 min}, {@code 4 h 24 min}
+     */
+    public static String saidInMinutes(double timeS) {
         long minutes = Math.round(minFromS(timeS));
         return minutes < 60
                 ? minutes + " min"

@@ -65,7 +65,7 @@ public final class ReviewPlaces {
 
     private static final Pointers RAILS = RailBudgetEndpoint.pointers("/packs", "/rails");
 
-    private static final Pointers COMPASS = new Pointers(compass());
+    private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
 
     private static final Pointers LAUNCH = new Pointers(Map.ofEntries(
             entry(LaunchPart.TAKEOFF_MASS, "/items"),
@@ -136,14 +136,6 @@ public final class ReviewPlaces {
                     : "/wiring";
         }
         return COMPASS.to(subject);
-    }
-
-    /** What a run carries stands with the run, which the compass names. */
-    private static Map<Enum<?>, String> compass() {
-        Map<Enum<?>, String> places =
-                new HashMap<>(CompassClearanceEndpoint.pointers("/compass").templates());
-        places.put(CompassPart.PEAK_CURRENT, "/compass/runs/{}/run");
-        return places;
     }
 
     private static Map<Enum<?>, String> drive() {

@@ -34,16 +34,11 @@ public final class LaunchFields {
     private LaunchFields() {}
 
     private record Use<T>(Field<T> field, Function<ApiLaunch, T> value, Set<ApiLaunchKind> kinds, boolean needed) {
-        /** Whether it was given; generated clients send every default, which asks for nothing. */
-        private boolean given(Object sent) {
-            return sent != null && !sent.equals(field.fallback());
-        }
-
         private boolean fits(ApiLaunch launch, String at, Reading reading) {
             String what = "a " + launch.kind() + " launch";
-            Object sent = value.apply(launch);
+            T sent = value.apply(launch);
             if (!kinds.contains(launch.kind())) {
-                return reading.takesNo(what, at, field.name(), given(sent) ? sent : null);
+                return reading.takesNo(what, at, field, sent);
             }
             return !needed || reading.needs(what, at, field.name(), sent);
         }

@@ -97,9 +97,7 @@ public final class RailReading {
 
     private static Optional<Conversion> conversion(ApiRegulator regulator, String at, Reading reading) {
         if (regulator.kind() == ApiRegulatorKind.LINEAR) {
-            boolean usual = ApiRegulator.EFFICIENCY.fallback().equals(regulator.efficiency());
-            // A generated client states the default whatever the kind.
-            return usual || reading.takesNo("a linear regulator", at, "efficiency", regulator.efficiency())
+            return reading.takesNo("a linear regulator", at, ApiRegulator.EFFICIENCY, regulator.efficiency())
                     ? Optional.of(new Conversion.Linear())
                     : Optional.empty();
         }
