@@ -204,7 +204,8 @@ public final class Reading {
      * @param read reads one entry at its pointer; empty where it notes a contradiction
      * @return what was read; empty where any entry could not be
      */
-    public static <T, R> Optional<List<R>> each(List<T> given, String at, BiFunction<T, String, Optional<R>> read) {
+    public static <T, R> Optional<List<R>> each(
+            List<? extends T> given, String at, BiFunction<T, String, Optional<R>> read) {
         List<R> whole = new ArrayList<>();
         for (int i = 0; i < given.size(); i++) {
             read.apply(given.get(i), at + "/" + i).ifPresent(whole::add);

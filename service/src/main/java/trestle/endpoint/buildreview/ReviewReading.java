@@ -12,12 +12,10 @@ import trestle.api.model.ApiAircraftCompass;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiFitting;
-import trestle.api.model.ApiInstalledPack;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbRequest;
 import trestle.api.model.ApiPackCovering;
-import trestle.api.model.ApiPackSegment;
 import trestle.api.model.ApiPassingRun;
 import trestle.api.model.ApiPlannedFlight;
 import trestle.api.model.ApiRunCurrent;
@@ -25,7 +23,6 @@ import trestle.battery.Covering;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
-import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
@@ -49,15 +46,12 @@ import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
 import trestle.review.Fitting;
-import trestle.review.InstalledPack;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
 import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
 import trestle.units.Angle;
 import trestle.units.Length;
-import trestle.units.Mass;
-import trestle.units.Share;
 import trestle.units.Temperature;
 
 /**
@@ -82,7 +76,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         var limits = Optional.ofNullable(airframe.limits()).map(l -> parts.limits(l, true, "/airframe/limits"));
         var target = parts.target(
                 airframe.targetArmMm(), airframe.targetPercentMac(), airframe.targetStaticMarginPercent(), "/airframe");
-        Optional<Pack> pack = PackReading.pack(segments(), null, "/packs", reading);
+        Optional<Pack> pack = PackReading.pack(request.packs(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
         var items = parts.items(request.items(), "/items");
         parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
@@ -92,14 +86,15 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
         PlannedFlight flight = flight();
-        List<Item> packItems = packItems(parts, pack);
+        InstalledPackReading installed = new InstalledPackReading(request.packs(), "/packs", reading);
+        List<Item> packItems = installed.items(parts, pack);
         double systemsPowerW = systemsPowerW();
         Covering covering = covering();
         Set<Fitting> notFitted = notFitted();
         reading.refuseContradictions();
         return new Aircraft(
                 items,
-                packs(packItems, pack.orElseThrow()),
+                InstalledPackReading.joined(packItems, pack.orElseThrow()),
                 cutoff.orElseThrow(),
                 covering,
                 AirframeReading.wing(airframe.wing()),
@@ -208,20 +203,6 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return reading.orDefault(request.systemsPowerW(), ApiBuildReviewRequest.SYSTEMS_POWER_W, "", NOT_GIVEN);
     }
 
-    private List<ApiPackSegment> segments() {
-        return request.packs().stream()
-                .map(pack -> ApiPackSegment.builder()
-                        .name(pack.name())
-                        .massG(pack.massG())
-                        .series(pack.series())
-                        .parallel(pack.parallel())
-                        .cell(pack.cell())
-                        .healthPercent(pack.healthPercent())
-                        .stateOfChargePercent(pack.stateOfChargePercent())
-                        .build())
-                .toList();
-    }
-
     private Cutoff cutoff(Pack pack) {
         return PackReading.cutoff(request.cutoff(), pack.seriesCount(), pack.fullVoltageV(), "/cutoff", reading);
     }
@@ -229,50 +210,6 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
     private Covering covering() {
         return Covering.valueOf(reading.orDefault(request.covering(), ApiPackCovering.WRAPPED, "/covering", NOT_GIVEN)
                 .name());
-    }
-
-    private List<Item> packItems(BalanceReading parts, Optional<Pack> pack) {
-        return IntStream.range(0, request.packs().size())
-                .mapToObj(i -> packItem(request.packs().get(i), i, parts, pack))
-                .toList();
-    }
-
-    private Item packItem(ApiInstalledPack installed, int index, BalanceReading parts, Optional<Pack> pack) {
-        String at = "/packs/" + index;
-        double massKg = installed.massG() != null
-                ? Mass.kgFromG(installed.massG())
-                : pack.map(p -> builtMassKg(installed, p, index)).orElse(1.0);
-        return new Item(
-                installed.name(),
-                1,
-                massKg,
-                Length.mFromMm(installed.armMm()),
-                OptionalDouble.of(Length.mFromMm(Reading.or(installed.lateralMm(), ApiInstalledPack.LATERAL_MM))),
-                OptionalDouble.of(Length.mFromMm(Reading.or(installed.verticalMm(), ApiInstalledPack.VERTICAL_MM))),
-                Mass.kgFromG(Reading.or(installed.massToleranceG(), ApiInstalledPack.MASS_TOLERANCE_G)),
-                0,
-                parts.travel(installed.movableFromMm(), installed.movableToMm(), at));
-    }
-
-    /** Mass of the cells and what holds them together. */
-    private double builtMassKg(ApiInstalledPack installed, Pack pack, int index) {
-        String at = "/packs/" + index;
-        var segment = pack.segments().get(index);
-        if (installed.cell().massG() == null) {
-            reading.assume(
-                    at + "/cell/mass_g",
-                    FieldUnit.withUnit(Math.round(Mass.gFromKg(segment.cell().massOrTypicalKg())), "_g"),
-                    "typical of the chemistry; from memory");
-        }
-        double overhead = Share.fractionFromPercent(
-                reading.orDefault(installed.overheadPercent(), ApiInstalledPack.OVERHEAD_PERCENT, at, USUAL));
-        return installed.series() * installed.parallel() * segment.cell().massOrTypicalKg() * (1 + overhead);
-    }
-
-    private List<InstalledPack> packs(List<Item> items, Pack pack) {
-        return IntStream.range(0, items.size())
-                .mapToObj(i -> new InstalledPack(items.get(i), pack.segments().get(i)))
-                .toList();
     }
 
     private List<Optional<InstalledRun>> runs() {

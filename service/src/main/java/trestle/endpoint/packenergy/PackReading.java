@@ -15,6 +15,7 @@ import trestle.api.model.ApiPackCutoff;
 import trestle.api.model.ApiPackEnergyRequest;
 import trestle.api.model.ApiPackLoad;
 import trestle.api.model.ApiPackSegment;
+import trestle.api.model.ApiSegmentShape;
 import trestle.battery.Cell;
 import trestle.battery.CellLimits;
 import trestle.battery.Chemistry;
@@ -52,7 +53,7 @@ public final class PackReading {
      * @return the pack; empty where a contradiction was noted
      */
     public static Optional<Pack> pack(
-            List<ApiPackSegment> segments, Double leadResistanceMilliohm, String at, Reading reading) {
+            List<? extends ApiSegmentShape> segments, Double leadResistanceMilliohm, String at, Reading reading) {
         double leadsOhm = Resistance.ohmFromMilliohm(
                 Reading.or(leadResistanceMilliohm, ApiPackEnergyRequest.LEAD_RESISTANCE_MILLIOHM));
         return Reading.each(segments, at, (segment, place) -> segment(segment, place, reading))
@@ -71,7 +72,7 @@ public final class PackReading {
         return pack(pack.segments(), pack.leadResistanceMilliohm(), ApiPack.SEGMENTS.at(at), reading);
     }
 
-    private static Optional<Segment> segment(ApiPackSegment segment, String at, Reading reading) {
+    private static Optional<Segment> segment(ApiSegmentShape segment, String at, Reading reading) {
         return cell(segment.cell(), ApiPackSegment.CELL.at(at), reading)
                 .map(cell -> new Segment(
                         Reading.or(segment.name(), ""),
