@@ -1,6 +1,7 @@
 package trestle.finding;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * What a calculation thinks of its own numbers.
@@ -15,5 +16,16 @@ public record Judgement(List<Check> checks, List<Finding> findings, List<Assumpt
         checks = List.copyOf(checks);
         findings = List.copyOf(findings);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * The same without some checks: another calculation over the same parts makes them.
+     *
+     * @param codes of the checks that go
+     * @return the judgement; its findings stay
+     */
+    public Judgement withoutChecks(Set<String> codes) {
+        return new Judgement(
+                checks.stream().filter(check -> !codes.contains(check.code())).toList(), findings, assumptions);
     }
 }

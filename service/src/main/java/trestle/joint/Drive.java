@@ -48,9 +48,10 @@ public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficie
      * @param airframe mass, wing and lift
      * @param polar drag polar on the wing area
      * @param cruiseMPerS cruise airspeed, m/s, above 0; empty where there is none
+     * @param limits what else holds the drive back
      * @return what is to be matched
      */
-    public PropulsionTask flown(Airframe airframe, DragPolar polar, OptionalDouble cruiseMPerS) {
+    public PropulsionTask flown(Airframe airframe, DragPolar polar, OptionalDouble cruiseMPerS, DriveLimits limits) {
         AirState air = task.air();
         LevelDrag drag = new LevelDrag(polar, airframe.massKg(), airframe.wingAreaM2(), air.densityKgPerM3());
         return new PropulsionTask(
@@ -59,7 +60,7 @@ public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficie
                 cruiseMPerS.stream().mapToObj(v -> new CruiseDemand(v, drag)).findFirst(),
                 OptionalDouble.of(airframe.massKg()),
                 List.of(),
-                DriveLimits.ofLift(airframe.maxLiftCoefficient()));
+                limits);
     }
 
     /**

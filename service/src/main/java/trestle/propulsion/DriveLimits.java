@@ -53,6 +53,24 @@ public record DriveLimits(
     }
 
     /**
+     * These limits with those of the flight: what an aircraft that is described as a whole knows of them.
+     *
+     * @param neverExceed airspeed that must never be exceeded, m/s; empty where none is stated
+     * @param heldS how long full throttle is held in one go, s, above 0
+     * @return the limits
+     */
+    public DriveLimits flown(OptionalDouble neverExceed, double heldS) {
+        return new DriveLimits(
+                maxLiftCoefficient,
+                liftBasis,
+                wireCurrentA,
+                connectorCurrentA,
+                neverExceed,
+                OptionalDouble.of(heldS),
+                keep);
+    }
+
+    /**
      * Only the lift of an aircraft that another calculation describes.
      *
      * @param maxLiftCoefficient its maximum lift coefficient, above 0

@@ -27,6 +27,7 @@ import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
 import trestle.massbalance.MassBalance;
 import trestle.massbalance.Planform;
+import trestle.propulsion.DriveLimits;
 import trestle.rails.RailBudget;
 import trestle.rails.RailTask;
 import trestle.rails.Rails;
@@ -159,12 +160,20 @@ public final class BuildReview {
                     pack,
                     fullThrottle,
                     runs,
-                    thrust.match(airframe, polar, cruise),
+                    thrust.match(airframe, polar, cruise, driveLimits()),
                     rails,
                     launchTask.map(LaunchAndClimb::of),
                     aircraft.compass().map(plan -> Compass.of(plan, runs)),
                     new ReviewTasks(balanceTask, enduranceTask, packTask, railTask, launchTask),
                     ReviewChecks.of(aircraft, cruise, fullThrottle, store.pack(), runs));
+        }
+
+        /** Wires and plugs are judged run by run. */
+        private DriveLimits driveLimits() {
+            return DriveLimits.ofLift(airframe.maxLiftCoefficient())
+                    .flown(
+                            aircraft.aerodynamics().neverExceedMPerS(),
+                            aircraft.propulsion().fullThrottleDurationS());
         }
 
         private Optional<LaunchAndClimbTask> launchTask() {

@@ -11,6 +11,7 @@ import trestle.joint.Drive;
 import trestle.joint.PackStore;
 import trestle.joint.PackVoltage;
 import trestle.launch.Thrust;
+import trestle.propulsion.DriveLimits;
 import trestle.propulsion.OperatingPoint;
 import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.PropulsionTask;
@@ -56,11 +57,12 @@ public record ThrustSource(
     }
 
     /** The match at cruise; empty where only efficiencies are known. */
-    public Optional<DriveMatch> match(Airframe airframe, DragPolar polar, Optional<SpeedPoint> cruise) {
+    public Optional<DriveMatch> match(
+            Airframe airframe, DragPolar polar, Optional<SpeedPoint> cruise, DriveLimits limits) {
         OptionalDouble airspeed =
                 cruise.stream().mapToDouble(SpeedPoint::airspeedMPerS).findFirst();
         return drive.map(known -> {
-            PropulsionTask task = known.flown(airframe, polar, airspeed);
+            PropulsionTask task = known.flown(airframe, polar, airspeed, limits);
             return new DriveMatch(task, known.match(task));
         });
     }

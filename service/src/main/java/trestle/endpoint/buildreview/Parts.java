@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import trestle.battery.PackWorkings;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
@@ -41,6 +42,9 @@ final class Parts {
     /** Places that may have a part, whether or not one answer has it. */
     private static final Pattern PLACES = Pattern.compile("/mass_balance|/pack_energy|/wire_sizing/(0|[1-9][0-9]{0,8})"
             + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance");
+
+    /** The drive's look at its line; a review sizes each wire and its plugs. */
+    private static final Set<String> JUDGED_RUN_BY_RUN = Set.of("wire-current", "connector-current");
 
     private final Review review;
     private final ReviewPlaces places;
@@ -132,7 +136,8 @@ final class Parts {
                 "propulsion-match",
                 "/propulsion_match",
                 3,
-                () -> PropulsionMatchEndpoint.judgement(drive.match(), places::ofDrive, List.of()),
+                () -> PropulsionMatchEndpoint.judgement(
+                        drive.match().judgement().withoutChecks(JUDGED_RUN_BY_RUN), places::ofDrive, List.of()),
                 theme -> PropulsionFigure.of(drive.task(), drive.match(), theme),
                 () -> PropulsionWorkings.of(drive.task(), drive.match()));
     }

@@ -78,7 +78,7 @@ public final class ReviewPlaces {
             entry(LaunchPart.WIND, "/flight/launch/wind"),
             entry(LaunchPart.MAX_LOAD_FACTOR, "/flight/launch/max_load_factor"),
             entry(LaunchPart.MAX_HOOK_FORCE, "/flight/launch/max_hook_force_n"),
-            entry(LaunchPart.NEVER_EXCEED, "/airframe"),
+            entry(LaunchPart.NEVER_EXCEED, "/airframe/never_exceed_airspeed_m_per_s"),
             entry(LaunchPart.LAUNCH, "/flight/launch"),
             entry(LaunchPart.RELEASE_SPEED, "/flight/launch"),
             entry(LaunchPart.TURN, "/flight/launch")));
@@ -148,6 +148,7 @@ public final class ReviewPlaces {
         places.put(PropulsionPart.TAKEOFF_MASS, "/items");
         places.put(PropulsionPart.WING_AREA, "/airframe");
         places.put(PropulsionPart.MAX_LIFT, "/airframe/max_lift_coefficient");
+        places.put(PropulsionPart.NEVER_EXCEED, "/airframe/never_exceed_airspeed_m_per_s");
         places.put(PropulsionPart.FULL_THROTTLE_DURATION, "/propulsion/full_throttle_duration_s");
         return places;
     }

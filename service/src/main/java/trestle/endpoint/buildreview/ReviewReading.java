@@ -116,7 +116,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         return new Aerodynamics(
                 airframe.drag().zeroLiftCoefficient(),
                 airframe.drag().oswaldEfficiency(),
-                reading.orDefault(airframe.maxLiftCoefficient(), ApiAirframe.MAX_LIFT_COEFFICIENT, "/airframe", USUAL));
+                reading.orDefault(airframe.maxLiftCoefficient(), ApiAirframe.MAX_LIFT_COEFFICIENT, "/airframe", USUAL),
+                Reading.optional(airframe.neverExceedAirspeedMPerS()));
     }
 
     private Optional<Propulsion> propulsion() {
@@ -170,7 +171,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         double motorDelayS = launching.motorDelayS();
         Turn turn = Turn.ofBankRad(Angle.radFromDeg(ApiLaunchAndClimbRequest.BANK_DEG.fallback()));
         Optional<LaunchWind> wind = launching.wind(Optional.of(flight));
-        return read.flatMap(it -> wind.map(w -> new LaunchPlan(it, w, launching.limits(null), motorDelayS, turn)));
+        return read.flatMap(it -> wind.map(w -> new LaunchPlan(
+                it, w, launching.limits(request.airframe().neverExceedAirspeedMPerS()), motorDelayS, turn)));
     }
 
     private Set<Fitting> notFitted() {

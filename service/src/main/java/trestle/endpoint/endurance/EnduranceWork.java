@@ -7,6 +7,7 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.joint.Drive;
+import trestle.propulsion.DriveLimits;
 import trestle.propulsion.PropulsionMatch;
 
 /**
@@ -31,6 +32,10 @@ public record EnduranceWork(EnduranceResult result, Optional<PropulsionMatch> ma
                 .mapToDouble(point -> point.airspeedMPerS())
                 .findFirst();
         OptionalDouble cruise = task.airspeedMPerS().isPresent() ? task.airspeedMPerS() : best;
-        return Optional.of(drive.match(drive.flown(task.airframe(), polar.polar(), cruise)));
+        return Optional.of(drive.match(drive.flown(
+                task.airframe(),
+                polar.polar(),
+                cruise,
+                DriveLimits.ofLift(task.airframe().maxLiftCoefficient()))));
     }
 }

@@ -14,6 +14,7 @@ import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.PropulsionFigure;
 import trestle.figure.Theme;
+import trestle.finding.Judgement;
 import trestle.finding.Subject;
 import trestle.propulsion.PropulsionMatch;
 import trestle.propulsion.PropulsionTask;
@@ -62,7 +63,7 @@ public final class PropulsionMatchEndpoint
         return PropulsionWriting.write(
                 done.read(),
                 done.work(),
-                judgement(done.work(), PropulsionReading.pointers(done.request())::to, done.assumed()));
+                judgement(done.work().judgement(), PropulsionReading.pointers(done.request())::to, done.assumed()));
     }
 
     @Override
@@ -76,7 +77,7 @@ public final class PropulsionMatchEndpoint
     }
 
     public static ApiJudgement judgement(
-            PropulsionMatch match, Function<Subject, String> place, List<ApiAssumption> assumed) {
-        return JudgementWriting.of(match.judgement(), place, assumed, CAUTIONS, MODELS);
+            Judgement judgement, Function<Subject, String> place, List<ApiAssumption> assumed) {
+        return JudgementWriting.of(judgement, place, assumed, CAUTIONS, MODELS);
     }
 }

@@ -105,11 +105,10 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                                 "takeoff_mass_g",
                                 "wing_area_dm2",
                                 "wing_span_mm",
-                                "never_exceed_airspeed_m_per_s",
                                 "wire_current_a",
                                 "connector_current_a",
                                 "keep")
-                        .differing("full_throttle_duration_s", "airspeed_m_per_s"),
+                        .differing("full_throttle_duration_s", "airspeed_m_per_s", "never_exceed_airspeed_m_per_s"),
                 part("rail-budget", "", List.of("")).supplying("supply"),
                 // The turn is the contract's default.
                 part("launch-and-climb", "", List.of("/airframe", "/flight", "/propulsion"))
@@ -120,8 +119,7 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                                 "thrust_curve",
                                 "bank_deg",
                                 "load_factor",
-                                "turn_airspeed_m_per_s",
-                                "never_exceed_airspeed_m_per_s"),
+                                "turn_airspeed_m_per_s"),
                 part("compass-clearance", "", List.of("/compass")).differing("runs"),
                 // The run is named, and has its currents there; its length is not all beside the compass.
                 part("compass-clearance", "/runs/0", List.of("/compass/runs/0"))
