@@ -43,8 +43,9 @@ final class Parts {
     private static final Pattern PLACES = Pattern.compile("/mass_balance|/pack_energy|/wire_sizing/(0|[1-9][0-9]{0,8})"
             + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance");
 
-    /** The drive's look at its line; a review sizes each wire and its plugs. */
-    private static final Set<String> JUDGED_RUN_BY_RUN = Set.of("wire-current", "connector-current");
+    /** A review sizes each wire and its plugs for itself, and asks no drive for airspeeds beside those of the flight. */
+    private static final Set<String> NOT_ASKED_OF_DRIVE =
+            Set.of("wire-current", "connector-current", "curve-airspeeds");
 
     private final Review review;
     private final ReviewPlaces places;
@@ -137,7 +138,7 @@ final class Parts {
                 "/propulsion_match",
                 3,
                 () -> PropulsionMatchEndpoint.judgement(
-                        drive.match().judgement().withoutChecks(JUDGED_RUN_BY_RUN), places::ofDrive, List.of()),
+                        drive.match().judgement().withoutChecks(NOT_ASKED_OF_DRIVE), places::ofDrive, List.of()),
                 theme -> PropulsionFigure.of(drive.task(), drive.match(), theme),
                 () -> PropulsionWorkings.of(drive.task(), drive.match()));
     }
