@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import trestle.api.model.ApiFault;
 import trestle.endpoint.ImpossibleRequest;
+import trestle.endpoint.MissingFields;
 import trestle.numeric.ImpossibleValue;
 
 /** A request that is not answered, and why. */
@@ -49,6 +50,9 @@ public final class Refusal extends RuntimeException {
         }
         if (failure instanceof ImpossibleRequest impossible) {
             return Optional.of(new Refusal(Reason.IMPOSSIBLE, impossible.faults()));
+        }
+        if (failure instanceof MissingFields missing) {
+            return Optional.of(new Refusal(Reason.INVALID, missing.faults()));
         }
         // A record refused a value that the contract lets through: the caller still learns which.
         if (failure instanceof ImpossibleValue impossible) {

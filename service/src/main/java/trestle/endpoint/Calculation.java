@@ -1,7 +1,9 @@
 package trestle.endpoint;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import trestle.api.model.ApiWorking;
 import trestle.figure.Theme;
@@ -106,15 +108,67 @@ public interface Calculation<Q, R, W, A> {
     }
 
     /**
-     * Reads and works a request.
+     * Puts estimates where the request says nothing.
+     *
+     * @param request validated against its constraints
+     * @param estimating gives them, at one draw of all that is not known
+     * @return a request that lacks nothing that the reading needs
+     */
+    default Q complete(Q request, Estimating estimating) {
+        return request;
+    }
+
+    /**
+     * The numbers of the work that carry a band.
+     *
+     * @param work what was worked out
+     * @param figures takes each under its name, in the unit of that name; null where there is none
+     */
+    default void figures(W work, Map<MainFigure, Double> figures) {}
+
+    /**
+     * What forbids the flight.
+     *
+     * @param work what was worked out
+     * @return codes of the findings that are a stop
+     */
+    default Set<String> stops(W work) {
+        return Set.of();
+    }
+
+    /**
+     * Works a reading with other numbers, for the bands.
+     *
+     * @param read what was read at other numbers
+     * @param middle the work at the middle numbers: what hardly moves may be taken from it
+     * @return the result
+     */
+    default W workAgain(R read, W middle) {
+        return work(read);
+    }
+
+    /**
+     * Completes, reads and works a request.
+     *
+     * @param request validated against its constraints
+     * @param certainty whether to estimate, and how thoroughly to seek bands
+     * @return what everything else is drawn from
+     * @throws MissingFields when something is missing that must not be estimated
+     * @throws ImpossibleRequest when the request contradicts itself
+     */
+    default Done<Q, R, W> done(Q request, Certainty certainty) {
+        return new Doing<>(this, request, certainty).done();
+    }
+
+    /**
+     * Completes, reads and works a request that must say all itself, without bands.
      *
      * @param request validated against its constraints
      * @return what everything else is drawn from
+     * @throws MissingFields when something is missing that an estimate would stand in for
      * @throws ImpossibleRequest when the request contradicts itself
      */
     default Done<Q, R, W> done(Q request) {
-        Reading reading = new Reading();
-        R read = read(request, reading);
-        return new Done<>(request, read, work(read), reading.assumptions());
+        return done(request, Certainty.GIVEN_ONLY);
     }
 }

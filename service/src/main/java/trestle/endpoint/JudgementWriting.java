@@ -36,7 +36,7 @@ public final class JudgementWriting {
      *
      * @param judgement of the discipline
      * @param place where the discipline's parts stand in the request
-     * @param assumed the defaults noted while reading the request
+     * @param premises what the answer rests on beside the numbers given
      * @param cautions safety sentences
      * @param models the models behind the numbers
      * @return verdict, checks, findings worst first, assumptions, cautions and origin
@@ -44,20 +44,21 @@ public final class JudgementWriting {
     public static ApiJudgement of(
             Judgement judgement,
             Function<Subject, String> place,
-            List<ApiAssumption> assumed,
+            Premises premises,
             List<String> cautions,
             List<String> models) {
-        List<ApiAssumption> assumptions = new ArrayList<>(assumed);
+        List<ApiAssumption> assumptions = new ArrayList<>(premises.assumptions());
         judgement
                 .assumptions()
                 .forEach(c -> assumptions.add(new ApiAssumption(place.apply(c.subject()), c.assumed(), c.because())));
         List<ApiFinding> findings = new ArrayList<>();
         judgement.findings().forEach(finding -> findings.add(write(finding, place)));
         NotJudged.of(judgement.checks(), place).ifPresent(findings::add);
+        StopWithinBand.of(premises.risks()).ifPresent(findings::add);
         return of(
                 judgement.checks().stream().map(c -> write(c, place)).toList(),
                 findings,
-                assumptions,
+                new Premises(assumptions, premises.estimates(), premises.bands(), premises.risks()),
                 cautions,
                 models);
     }
@@ -67,7 +68,7 @@ public final class JudgementWriting {
      *
      * @param checks in their order
      * @param findings in any order
-     * @param assumptions all of them
+     * @param premises what the answer rests on beside the numbers given
      * @param cautions safety sentences
      * @param models the models behind the numbers
      * @return the judgement
@@ -75,7 +76,7 @@ public final class JudgementWriting {
     public static ApiJudgement of(
             List<ApiCheck> checks,
             List<ApiFinding> findings,
-            List<ApiAssumption> assumptions,
+            Premises premises,
             List<String> cautions,
             List<String> models) {
         List<ApiFinding> worstFirst = findings.stream()
@@ -85,7 +86,10 @@ public final class JudgementWriting {
                 .verdict(verdict(worstFirst))
                 .checks(checks)
                 .findings(worstFirst)
-                .assumptions(assumptions)
+                .assumptions(premises.assumptions())
+                .estimates(premises.estimates().isEmpty() ? null : premises.estimates())
+                .bands(premises.bands())
+                .risks(premises.risks().isEmpty() ? null : premises.risks())
                 .cautions(cautions)
                 .computedBy(new ApiComputedBy(Version.current(), models))
                 .build();
@@ -101,7 +105,7 @@ public final class JudgementWriting {
         return of(
                 parts.stream().flatMap(part -> part.checks().stream()).toList(),
                 once(parts.stream().flatMap(part -> part.findings().stream()).toList()),
-                parts.stream().flatMap(part -> part.assumptions().stream()).toList(),
+                premises(parts),
                 parts.stream()
                         .flatMap(part -> part.cautions().stream())
                         .distinct()
@@ -110,6 +114,16 @@ public final class JudgementWriting {
                         .flatMap(part -> part.computedBy().models().stream())
                         .distinct()
                         .toList());
+    }
+
+    /** What is estimated for the whole stands with its first part. */
+    private static Premises premises(List<ApiJudgement> parts) {
+        ApiJudgement whole = parts.get(0);
+        return new Premises(
+                parts.stream().flatMap(part -> part.assumptions().stream()).toList(),
+                Reading.listed(whole.estimates()),
+                whole.bands(),
+                Reading.listed(whole.risks()));
     }
 
     /** What two parts say of one field stands once, and so does what several runs of wire lack alike. */

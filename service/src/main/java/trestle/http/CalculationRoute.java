@@ -106,6 +106,7 @@ final class CalculationRoute<Q, R, W, A> {
                 options.theme().toString(),
                 String.valueOf(options.workings()),
                 String.valueOf(options.cautions()),
+                options.certainty().toString(),
                 coding(context));
     }
 

@@ -18,7 +18,8 @@ import trestle.binding.Reason;
  */
 record Query(List<Parameter> options, List<DottedField> fields) {
     /** Names that no request of a calculation may use for a field of its own. */
-    static final List<String> RESERVED = List.of("as", "pick", "errors", "workings", "cautions", "theme");
+    static final List<String> RESERVED =
+            List.of("as", "pick", "errors", "workings", "cautions", "theme", "bands", "estimates");
 
     /**
      * A parameter for the HTTP layer, decoded.

@@ -7,6 +7,8 @@ import trestle.binding.Faults;
 import trestle.binding.FieldPath;
 import trestle.binding.Nearest;
 import trestle.binding.Reason;
+import trestle.endpoint.Certainty;
+import trestle.estimate.Depth;
 import trestle.figure.Theme;
 import trestle.rendering.Options;
 import trestle.rendering.Options.Form;
@@ -19,6 +21,19 @@ final class QueryOptions {
     private enum Switch {
         TRUE,
         FALSE
+    }
+
+    /** How thoroughly bands are wanted. */
+    private enum BandsWanted {
+        FULL(Optional.of(Depth.FULL)),
+        QUICK(Optional.of(Depth.QUICK)),
+        FALSE(Optional.empty());
+
+        private final Optional<Depth> depth;
+
+        BandsWanted(Optional<Depth> depth) {
+            this.depth = depth;
+        }
     }
 
     private QueryOptions() {}
@@ -42,8 +57,17 @@ final class QueryOptions {
         }
         boolean workings = isOn(query, "workings", faults);
         boolean cautions = isOn(query, "cautions", faults);
+        Certainty certainty = certainty(query, faults);
         faults.refuseIfAny(Reason.INVALID);
-        return new Options(as, picks, theme.orElse(Theme.AUTO), workings, cautions);
+        return new Options(as, picks, theme.orElse(Theme.AUTO), workings, cautions, certainty);
+    }
+
+    private static Certainty certainty(Query query, Faults faults) {
+        boolean estimates = word(query, "estimates", Switch.class, faults)
+                .filter(given -> given == Switch.FALSE)
+                .isEmpty();
+        BandsWanted bands = word(query, "bands", BandsWanted.class, faults).orElse(BandsWanted.FULL);
+        return new Certainty(estimates, bands.depth);
     }
 
     /** Whether faults should come as the value of a cell: a spreadsheet hides any other answer. */

@@ -6,6 +6,7 @@ import trestle.binding.Binder;
 import trestle.binding.Json;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
 import trestle.page.Documents;
 
 /**
@@ -39,6 +40,7 @@ final class WarmUp {
 
     private <Q, R, W, A> void answer(Calculation<Q, R, W, A> calculation) {
         byte[] example = Documents.onBoard().example(calculation.name()).orElseThrow();
-        Json.bytes(calculation.answer(calculation.done(Binder.bind(example, calculation.requestType()))));
+        Json.bytes(
+                calculation.answer(calculation.done(Binder.bind(example, calculation.requestType()), Certainty.FULL)));
     }
 }

@@ -38,7 +38,7 @@ public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Done<Q, 
      */
     public static <Q, R, W, A> Answered<Q, R, W, A> of(
             Calculation<Q, R, W, A> calculation, Q request, Options options) {
-        return new Answered<>(calculation, calculation.done(request), options);
+        return new Answered<>(calculation, calculation.done(request, options.certainty()), options);
     }
 
     /** The answer, with its workings where they are asked for. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import trestle.binding.FieldPath;
+import trestle.endpoint.Certainty;
 import trestle.figure.Theme;
 
 /**
@@ -14,8 +15,15 @@ import trestle.figure.Theme;
  * @param theme how drawings are coloured
  * @param workings whether the answer should say how it was reached
  * @param cautions whether a table should begin with its cautions
+ * @param certainty whether to estimate what is left out, and how thoroughly to seek bands
  */
-public record Options(Optional<Form> as, List<FieldPath> picks, Theme theme, boolean workings, boolean cautions) {
+public record Options(
+        Optional<Form> as,
+        List<FieldPath> picks,
+        Theme theme,
+        boolean workings,
+        boolean cautions,
+        Certainty certainty) {
     /** The representations that the contract knows; a calculation need not offer all of them. */
     public enum Form {
         /** The whole, as the contract models it. */

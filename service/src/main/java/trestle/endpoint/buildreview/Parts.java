@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import trestle.battery.PackWorkings;
+import trestle.endpoint.Premises;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
 import trestle.endpoint.launch.LaunchAndClimbEndpoint;
@@ -95,7 +96,7 @@ final class Parts {
                 "mass-balance",
                 "/mass_balance",
                 2,
-                () -> MassBalanceEndpoint.judgement(review.balance(), places::ofBalance, List.of()),
+                () -> MassBalanceEndpoint.judgement(review.balance(), places::ofBalance, Premises.NONE),
                 theme -> BalanceFigure.of(task, review.balance(), theme),
                 () -> MassBalanceWorkings.of(task, review.balance()));
     }
@@ -106,7 +107,7 @@ final class Parts {
                 "pack-energy",
                 "/pack_energy",
                 6,
-                () -> PackEnergyEndpoint.judgement(task, review.pack(), places::ofPack, List.of()),
+                () -> PackEnergyEndpoint.judgement(task, review.pack(), places::ofPack, Premises.NONE),
                 theme -> PackFigure.of(task, review.pack(), theme),
                 () -> PackWorkings.of(task, review.pack()));
     }
@@ -116,7 +117,7 @@ final class Parts {
                 "wire-sizing, " + run.task().run().name(),
                 "/wire_sizing/" + index,
                 5,
-                () -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), List.of()),
+                () -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), Premises.NONE),
                 theme -> WireFigure.of(run.task(), run.sizing(), theme),
                 () -> WireWorkings.of(run.task(), run.sizing()));
     }
@@ -127,7 +128,7 @@ final class Parts {
                 "endurance",
                 "/endurance",
                 4,
-                () -> EnduranceEndpoint.judgement(review.endurance(), places::ofFlight, List.of()),
+                () -> EnduranceEndpoint.judgement(review.endurance(), places::ofFlight, Premises.NONE),
                 theme -> EnduranceFigure.of(task, review.endurance(), theme),
                 () -> EnduranceWorkings.of(task, review.endurance()));
     }
@@ -138,7 +139,7 @@ final class Parts {
                 "/propulsion_match",
                 3,
                 () -> PropulsionMatchEndpoint.judgement(
-                        drive.match().judgement().withoutChecks(NOT_ASKED_OF_DRIVE), places::ofDrive, List.of()),
+                        drive.match().judgement().withoutChecks(NOT_ASKED_OF_DRIVE), places::ofDrive, Premises.NONE),
                 theme -> PropulsionFigure.of(drive.task(), drive.match(), theme),
                 () -> PropulsionWorkings.of(drive.task(), drive.match()));
     }
@@ -149,7 +150,7 @@ final class Parts {
                 "rail-budget",
                 "/rail_budget",
                 1,
-                () -> RailBudgetEndpoint.judgement(budget, places::ofRails, List.of()),
+                () -> RailBudgetEndpoint.judgement(budget, places::ofRails, Premises.NONE),
                 theme -> RailFigure.of(task, budget, theme),
                 () -> RailWorkings.of(task, budget));
     }
@@ -160,7 +161,7 @@ final class Parts {
                 "launch-and-climb",
                 "/launch_and_climb",
                 7,
-                () -> LaunchAndClimbEndpoint.judgement(task, result, places::ofLaunch, List.of()),
+                () -> LaunchAndClimbEndpoint.judgement(task, result, places::ofLaunch, Premises.NONE),
                 theme -> LaunchAndClimbEndpoint.figure(task, result, theme),
                 () -> LaunchWorkings.of(task, result));
     }
@@ -170,7 +171,7 @@ final class Parts {
                 "compass-clearance",
                 "/compass_clearance",
                 8,
-                () -> CompassClearanceEndpoint.judgement(compass.clearance(), places::ofCompass, List.of()),
+                () -> CompassClearanceEndpoint.judgement(compass.clearance(), places::ofCompass, Premises.NONE),
                 theme -> CompassFigure.of(compass.task(), compass.clearance(), theme),
                 () -> CompassWorkings.of(compass.task(), compass.clearance()));
     }

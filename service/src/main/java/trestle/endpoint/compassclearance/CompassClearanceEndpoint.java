@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiCompassClearanceRequest;
 import trestle.api.model.ApiCompassRun;
@@ -17,6 +16,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.CompassFigure;
@@ -83,8 +83,7 @@ public final class CompassClearanceEndpoint
         return CompassFigure.of(done.read(), done.work(), theme);
     }
 
-    public static ApiJudgement judgement(
-            Clearance clearance, Function<Subject, String> place, List<ApiAssumption> assumed) {
+    public static ApiJudgement judgement(Clearance clearance, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(clearance.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiEnduranceAnswer;
 import trestle.api.model.ApiEnduranceRequest;
 import trestle.api.model.ApiJudgement;
@@ -16,6 +15,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.endpoint.propulsionmatch.DriveReading;
@@ -105,14 +105,13 @@ public final class EnduranceEndpoint
         return EnduranceFigure.of(done.read().task(), done.work().result(), theme);
     }
 
-    public static ApiJudgement judgement(
-            EnduranceResult result, Function<Subject, String> place, List<ApiAssumption> assumed) {
+    public static ApiJudgement judgement(EnduranceResult result, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(result.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     /** A drive that is described is judged by itself too: its ratings hold in every flight. */
     private static ApiJudgement judgement(
-            EnduranceResult result, PropulsionMatch match, Pointers pointers, List<ApiAssumption> assumed) {
+            EnduranceResult result, PropulsionMatch match, Pointers pointers, Premises assumed) {
         Judge both = new Judge();
         both.join(result.judgement());
         both.join(match.judgement());

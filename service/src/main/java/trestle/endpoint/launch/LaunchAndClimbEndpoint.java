@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
@@ -20,6 +19,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.endpoint.common.FlightReading;
@@ -131,10 +131,7 @@ public final class LaunchAndClimbEndpoint
     }
 
     public static ApiJudgement judgement(
-            LaunchAndClimbTask task,
-            LaunchAndClimbResult result,
-            Function<Subject, String> place,
-            List<ApiAssumption> assumed) {
+            LaunchAndClimbTask task, LaunchAndClimbResult result, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(result.judgement(), place, assumed, LaunchCautions.of(task), MODELS);
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiBalanceItem;
 import trestle.api.model.ApiBalanceLimits;
 import trestle.api.model.ApiJudgement;
@@ -21,6 +20,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.BalanceFigure;
@@ -114,8 +114,7 @@ public final class MassBalanceEndpoint
     }
 
     /** The judgement on a balance, with its parts where a request has them. */
-    public static ApiJudgement judgement(
-            Balance balance, Function<Subject, String> place, List<ApiAssumption> assumed) {
+    public static ApiJudgement judgement(Balance balance, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(balance.judgement(), place, assumed, cautions(balance), MODELS);
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPackEnergyRequest;
@@ -22,6 +21,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.PackFigure;
@@ -103,7 +103,7 @@ public final class PackEnergyEndpoint
      * @return the judgement
      */
     public static ApiJudgement judgement(
-            PackTask task, PackEnergy result, Function<Subject, String> place, List<ApiAssumption> assumed) {
+            PackTask task, PackEnergy result, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(result.judgement(), place, assumed, PackCautions.of(task), MODELS);
     }
 

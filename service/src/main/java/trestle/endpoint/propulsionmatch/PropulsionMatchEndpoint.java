@@ -2,7 +2,6 @@ package trestle.endpoint.propulsionmatch;
 
 import java.util.List;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.api.model.ApiPropulsionMatchRequest;
@@ -10,6 +9,7 @@ import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.PropulsionFigure;
@@ -76,8 +76,7 @@ public final class PropulsionMatchEndpoint
         return PropulsionFigure.of(done.read(), done.work(), theme);
     }
 
-    public static ApiJudgement judgement(
-            Judgement judgement, Function<Subject, String> place, List<ApiAssumption> assumed) {
+    public static ApiJudgement judgement(Judgement judgement, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(judgement, place, assumed, CAUTIONS, MODELS);
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiRail;
 import trestle.api.model.ApiRailBudgetAnswer;
@@ -19,6 +18,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.RailFigure;
@@ -93,8 +93,7 @@ public final class RailBudgetEndpoint
         return RailFigure.of(done.read(), done.work(), theme);
     }
 
-    public static ApiJudgement judgement(
-            RailBudget budget, Function<Subject, String> place, List<ApiAssumption> assumed) {
+    public static ApiJudgement judgement(RailBudget budget, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(budget.judgement(), place, assumed, cautions(budget), MODELS);
     }
 

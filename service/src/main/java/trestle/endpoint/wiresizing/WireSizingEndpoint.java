@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import trestle.api.model.ApiAssumption;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.api.model.ApiWireSizingRequest;
@@ -15,6 +14,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
 import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.Theme;
@@ -75,7 +75,7 @@ public final class WireSizingEndpoint
     }
 
     public static ApiJudgement judgement(
-            WireTask task, WireSizing sizing, Function<Subject, String> place, List<ApiAssumption> assumed) {
+            WireTask task, WireSizing sizing, Function<Subject, String> place, Premises assumed) {
         return JudgementWriting.of(sizing.judgement(), place, assumed, WireCautions.of(task), MODELS);
     }
 
