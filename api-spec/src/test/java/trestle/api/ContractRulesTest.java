@@ -32,6 +32,12 @@ class ContractRulesTest {
     private static final Set<String> DIMENSIONLESS = Set.of(
             "value",
             "limit",
+            "median",
+            "low",
+            "high",
+            "p10",
+            "p50",
+            "p90",
             "status",
             "line",
             "quantity",
