@@ -120,6 +120,11 @@ public final class Estimating {
         faults.add(new ApiFault(at, "missing", name + " is missing"));
     }
 
+    /** Notes that one thing is said twice. */
+    public void contradiction(String at, String message) {
+        impossible.add(new ApiFault(at, "contradiction", message));
+    }
+
     /** Notes that no rule reaches what is asked. */
     public void outOfReach(String at, String message) {
         impossible.add(new ApiFault(at, "no_estimate", message));

@@ -42,7 +42,7 @@ public final class FittedForm {
      */
     public static FittedForm of(double[][] z, double[] y) {
         int unknowns = z.length == 0 ? 0 : z[0].length;
-        boolean squares = z.length > 2 * unknowns + 1;
+        boolean squares = z.length >= 2 * (2 * unknowns + 1);
         double[][] terms = new double[z.length][];
         for (int i = 0; i < z.length; i++) {
             terms[i] = terms(z[i], squares);

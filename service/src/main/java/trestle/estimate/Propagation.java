@@ -19,10 +19,14 @@ import org.hipparchus.random.Well19937c;
  * fitted to the logarithm of each figure (to the figure itself where it may be negative), and the band is that of many
  * points of the fitted form with its residuals. A raw sample would need ten times the points for the same accuracy.
  * Where the form explains less than 95 %, twice the points are worked, and where that does not help the band is that
- * of the raw sample, and says so.
+ * of the raw sample, and says so. More than some sixty unknowns drop the squares of the form, twice as many the form.
  */
 public final class Propagation {
     private static final int POINTS = 64;
+
+    /** Beyond this the work would grow with what hardly matters one by one: the form drops its squares, then itself. */
+    private static final int MOST_POINTS = 256;
+
     private static final int FORM_POINTS = 20_000;
     private static final double EXPLAINED = 0.95;
 
@@ -70,7 +74,7 @@ public final class Propagation {
     }
 
     private Uncertainty sampled() {
-        int enough = Math.max(POINTS, 2 * (2 * unknowns.size() + 1));
+        int enough = Math.min(MOST_POINTS, Math.max(POINTS, 2 * (2 * unknowns.size() + 1)));
         Sample sample = Sample.of(unknowns, enough, model);
         if (!poorlyFitted(sample).isEmpty()) {
             sample = Sample.of(unknowns, 2 * enough, model);
@@ -119,7 +123,7 @@ public final class Propagation {
 
     private Optional<Fit> fit(Sample sample, String figure) {
         List<Integer> points = sample.with(figure);
-        boolean tooFew = points.size() < unknowns.size() + 2 || sample.share(points) < 1 - MOST_WITHOUT;
+        boolean tooFew = points.size() < 2 * (unknowns.size() + 1) || sample.share(points) < 1 - MOST_WITHOUT;
         if (tooFew) {
             return Optional.empty();
         }

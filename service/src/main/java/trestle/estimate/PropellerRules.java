@@ -24,6 +24,19 @@ public final class PropellerRules {
     }
 
     /**
+     * Shaft power at a thrust in flight, over that of the general form, of a blade that may be a general or an efficient
+     * one: the two differ by some 12 %.
+     *
+     * @param diameterIn diameter, in
+     * @param pitchIn pitch, in
+     * @return its spread about the middle of the two
+     */
+    public static Spread powerOfUnknownBlade(double diameterIn, double pitchIn) {
+        double deviation = 0.065 * (covered(diameterIn, pitchIn) ? 1 : 2);
+        return Spread.logNormal(0.94, Math.hypot(deviation, 0.06));
+    }
+
+    /**
      * Speed of rotation at a thrust in flight, over that of the form.
      *
      * @param diameterIn diameter, in

@@ -1,6 +1,7 @@
 package trestle.estimate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,21 +27,30 @@ record Sample(double[][] z, List<Sampled> results) {
                 row[j] = Math.max(-Spread.FURTHEST, Math.min(Spread.FURTHEST, row[j]));
             }
         }
-        return new Sample(z, worked(unknowns, z, model));
+        return new Sample(z, worked(columns(unknowns), z, model));
     }
 
     /** On all cores; each result stands at its point's place, so that the order of working does not show. */
-    private static List<Sampled> worked(List<String> unknowns, double[][] z, Function<Draw, Sampled> model) {
+    private static List<Sampled> worked(Map<String, Integer> columns, double[][] z, Function<Draw, Sampled> model) {
         return IntStream.range(0, z.length)
                 .parallel()
-                .mapToObj(point -> model.apply(draw(unknowns, z[point])))
+                .mapToObj(point -> model.apply(draw(columns, z[point])))
                 .toList();
     }
 
-    static Draw draw(List<String> unknowns, double[] z) {
+    private static Map<String, Integer> columns(List<String> unknowns) {
+        Map<String, Integer> columns = new HashMap<>();
+        for (String unknown : unknowns) {
+            columns.put(unknown, columns.size());
+        }
+        return columns;
+    }
+
+    /** What a draw asks for that the middle did not stays at its middle. */
+    private static Draw draw(Map<String, Integer> columns, double[] z) {
         return unknown -> {
-            int column = unknowns.indexOf(unknown);
-            return column < 0 ? 0 : z[column];
+            Integer column = columns.get(unknown);
+            return column == null ? 0 : z[column];
         };
     }
 

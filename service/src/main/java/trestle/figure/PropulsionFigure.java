@@ -107,7 +107,7 @@ public final class PropulsionFigure {
 
     private List<Panel> currents() {
         PropulsionSystem system = task.system();
-        Rating controller = new Rating("controller", system.controller().maxCurrentA());
+        Rating controller = new Rating("controller", orNone(system.controller().maxCurrentA()));
         Rating motor = new Rating("motor", orNone(system.motor().maxCurrentA()));
         Rating pack = new Rating("pack", orNone(system.supply().maxCurrentA()));
         if (system.motorCount() == 1) {

@@ -2,6 +2,7 @@ package trestle.finding;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a calculation thinks of its own numbers.
@@ -16,6 +17,18 @@ public record Judgement(List<Check> checks, List<Finding> findings, List<Assumpt
         checks = List.copyOf(checks);
         findings = List.copyOf(findings);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * What forbids it.
+     *
+     * @return codes of the findings that are a stop
+     */
+    public Set<String> stops() {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .map(Finding::code)
+                .collect(Collectors.toSet());
     }
 
     /**

@@ -1,5 +1,6 @@
 package trestle.propulsion;
 
+import java.util.OptionalDouble;
 import trestle.numeric.Guard;
 
 /**
@@ -9,11 +10,11 @@ import trestle.numeric.Guard;
  * at a fair load and down to 0.65 at worst (R. Brown, thesis, University of Maryland 2019, hdl
  * 1903/25410, abstract).
  *
- * @param maxCurrentA its continuous rating, A, above 0
- * @param maxVoltageV highest supply voltage that it stands, V, above 0
+ * @param maxCurrentA its continuous rating, A, above 0; empty where none is stated
+ * @param maxVoltageV highest supply voltage that it stands, V, above 0; empty where none is stated
  * @param resistanceOhm resistance of its switches in the motor's current, Ω, 0 or more
  */
-public record Controller(double maxCurrentA, double maxVoltageV, double resistanceOhm) {
+public record Controller(OptionalDouble maxCurrentA, OptionalDouble maxVoltageV, double resistanceOhm) {
     /**
      * Share of {@code supply voltage · motor current} lost in switching. Placeholder, no source.
      */
@@ -27,9 +28,20 @@ public record Controller(double maxCurrentA, double maxVoltageV, double resistan
 
     /** Checks the physics. */
     public Controller {
-        Guard.positive("maxCurrentA", maxCurrentA);
-        Guard.positive("maxVoltageV", maxVoltageV);
+        maxCurrentA.ifPresent(a -> Guard.positive("maxCurrentA", a));
+        maxVoltageV.ifPresent(v -> Guard.positive("maxVoltageV", v));
         Guard.notNegative("resistanceOhm", resistanceOhm);
+    }
+
+    /**
+     * A controller whose ratings are known.
+     *
+     * @param maxCurrentA its continuous rating, A, above 0
+     * @param maxVoltageV highest supply voltage that it stands, V, above 0
+     * @param resistanceOhm resistance of its switches in the motor's current, Ω, 0 or more
+     */
+    public Controller(double maxCurrentA, double maxVoltageV, double resistanceOhm) {
+        this(OptionalDouble.of(maxCurrentA), OptionalDouble.of(maxVoltageV), resistanceOhm);
     }
 
     /**

@@ -34,11 +34,17 @@ public record Headroom(
         return new Headroom(
                 left(motor.maxCurrentA(), points, OperatingPoint::motorCurrentA),
                 left(motor.maxPowerW(), points, OperatingPoint::motorPowerW),
-                left(OptionalDouble.of(system.controller().maxCurrentA()), points, OperatingPoint::motorCurrentA),
-                OptionalDouble.of(
-                        1 - system.supply().fullVoltageV() / system.controller().maxVoltageV()),
+                left(system.controller().maxCurrentA(), points, OperatingPoint::motorCurrentA),
+                voltageLeft(system),
                 left(system.supply().maxCurrentA(), points, OperatingPoint::supplyCurrentA),
                 left(system.propeller().maxRotationRadPerS(), level, OperatingPoint::rotationRadPerS));
+    }
+
+    private static OptionalDouble voltageLeft(PropulsionSystem system) {
+        OptionalDouble limit = system.controller().maxVoltageV();
+        return limit.isPresent()
+                ? OptionalDouble.of(1 - system.supply().fullVoltageV() / limit.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private static OptionalDouble left(

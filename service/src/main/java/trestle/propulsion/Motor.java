@@ -30,6 +30,12 @@ public record Motor(
      */
     static final double RISING_SHARE = 0.5;
 
+    /** Rise of copper's resistance with temperature at 20 °C, 1/K: that of annealed copper (IEC 60028). */
+    private static final double COPPER_PER_K = 0.00393;
+
+    /** Makers state resistance at 20 °C, K. */
+    private static final double STATED_AT_K = 293.15;
+
     /** Checks the physics. */
     public Motor {
         Guard.positive("speedConstantRadPerSPerV", speedConstantRadPerSPerV);
@@ -70,6 +76,17 @@ public record Motor(
                 maxCurrentA,
                 maxPowerW,
                 OptionalDouble.empty());
+    }
+
+    /**
+     * Resistance of a winding at its temperature: {@code R (1 + 0.00393 (T − 20 °C))}.
+     *
+     * @param resistanceOhm R at 20 °C, Ω
+     * @param windingK temperature of the winding T, K
+     * @return resistance, Ω
+     */
+    public static double hotResistanceOhm(double resistanceOhm, double windingK) {
+        return resistanceOhm * (1 + COPPER_PER_K * (windingK - STATED_AT_K));
     }
 
     /**

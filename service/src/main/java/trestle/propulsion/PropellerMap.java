@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import trestle.atmosphere.AirState;
 
 /** Thrust and power coefficient of one propeller, cheap to ask: tabulated once, then read. */
-sealed interface PropellerMap permits BladeElementMap, ScaledMap, MeasuredMap {
+sealed interface PropellerMap permits BladeElementMap, ComparedMap, ScaledMap, MeasuredMap {
 
     /**
      * The coefficients.
@@ -34,7 +34,7 @@ sealed interface PropellerMap permits BladeElementMap, ScaledMap, MeasuredMap {
         if (data instanceof CoefficientTable table) {
             return MeasuredMap.of(table);
         }
-        BladeElementMap modelled = BladeElementMap.of(propeller, air, fastestRevPerS);
+        PropellerMap modelled = propeller.comparison().of(BladeElementMap.of(propeller, air, fastestRevPerS));
         return data instanceof StaticTest test
                 ? ScaledMap.meeting(test, propeller, modelled, air, fastestRevPerS)
                 : modelled;

@@ -57,7 +57,7 @@ record Rating(
                         "the motor controller's",
                         "A",
                         PropulsionPart.CONTROLLER_MAX_CURRENT,
-                        OptionalDouble.of(controller.maxCurrentA()),
+                        controller.maxCurrentA(),
                         OperatingPoint::motorCurrentA,
                         true),
                 new Rating(

@@ -45,7 +45,11 @@ final class RatingChecks {
 
     private void controllerVoltage(Trial trial) {
         double fullV = task.system().supply().fullVoltageV();
-        double limitV = task.system().controller().maxVoltageV();
+        if (task.system().controller().maxVoltageV().isEmpty()) {
+            trial.notJudged(Subject.of(PropulsionPart.CONTROLLER_MAX_VOLTAGE));
+            return;
+        }
+        double limitV = task.system().controller().maxVoltageV().getAsDouble();
         trial.of(fullV, "V")
                 .atMost(limitV, Basis.REQUEST)
                 .stop(

@@ -2,6 +2,7 @@ package trestle.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import trestle.battery.Covering;
 import trestle.battery.Cutoff;
@@ -13,12 +14,14 @@ import trestle.massbalance.Target;
 import trestle.massbalance.Weighing;
 import trestle.massbalance.Wing;
 import trestle.numeric.Guard;
+import trestle.numeric.ImpossibleValue;
 import trestle.rails.Rail;
 
 /**
  * One aircraft, whole.
  *
- * @param items everything on board except packs and wires, at least one
+ * @param items everything on board except packs and wires; empty where only the mass of the whole is known
+ * @param takeoffMassKg mass of the whole, kg, above 0; empty where items tell it
  * @param packs the packs, joined in series in this order, at least one
  * @param cutoff where the packs count as empty
  * @param covering what covers the packs
@@ -38,6 +41,7 @@ import trestle.rails.Rail;
  */
 public record Aircraft(
         List<Item> items,
+        OptionalDouble takeoffMassKg,
         List<InstalledPack> packs,
         Cutoff cutoff,
         Covering covering,
@@ -62,6 +66,19 @@ public record Aircraft(
         rails = List.copyOf(rails);
         notFitted = Set.copyOf(notFitted);
         Guard.notNegative("systemsPowerW", systemsPowerW);
+        takeoffMassKg.ifPresent(massKg -> Guard.positive("takeoffMassKg", massKg));
+        if (items.isEmpty() == takeoffMassKg.isEmpty()) {
+            throw new ImpossibleValue("items", "an aircraft has items, or a mass as a whole");
+        }
+    }
+
+    /**
+     * Whether it is known where its masses are.
+     *
+     * @return false where only the mass of the whole is known
+     */
+    public boolean balanced() {
+        return !items.isEmpty();
     }
 
     /**

@@ -69,6 +69,19 @@ public final class BuildReview {
         return new BuildReview(aircraft).review();
     }
 
+    /**
+     * Reviews an aircraft on the wires that another review of it settled on: with slightly other numbers they are the
+     * wires that are fitted all the same.
+     *
+     * @param aircraft the aircraft
+     * @param settled the other review
+     * @return what was found
+     */
+    public static Review of(Aircraft aircraft, Review settled) {
+        Round round = new BuildReview(aircraft).new Round(settled.runs());
+        return round.review(round.runs());
+    }
+
     /** Regulators see the packs from full down to where the controllers stop. */
     private static Optional<RailTask> railTask(Aircraft aircraft) {
         if (aircraft.rails().isEmpty()) {
@@ -107,8 +120,9 @@ public final class BuildReview {
 
     /** One pass with wires of known gauge. */
     private final class Round {
-        private final BalanceTask balanceTask;
-        private final Balance balance;
+        private final Optional<BalanceTask> balanceTask;
+        private final Optional<Balance> balance;
+        private final double massKg;
         private final PackStore store;
         private final ThrustSource thrust;
         private final Airframe airframe;
@@ -119,14 +133,15 @@ public final class BuildReview {
         private final Optional<FullThrottle> fullThrottle;
 
         Round(List<RunReview> wires) {
-            balanceTask = balanceTask(wires);
-            balance = MassBalance.of(balanceTask);
+            balanceTask = aircraft.balanced() ? Optional.of(balanceTask(wires)) : Optional.empty();
+            balance = balanceTask.map(MassBalance::of);
+            massKg = balance.map(b -> b.centre().massKg())
+                    .orElseGet(() -> aircraft.takeoffMassKg().getAsDouble());
             store = new PackStore(
                     new Pack(aircraft.segments(), leadResistanceOhm(wires)), aircraft.cutoff(), surroundings());
             thrust = ThrustSource.of(aircraft.propulsion(), store, air);
             Aerodynamics aerodynamics = aircraft.aerodynamics();
-            airframe = new Airframe(
-                    balance.centre().massKg(), planform.areaM2(), planform.spanM(), aerodynamics.maxLiftCoefficient());
+            airframe = new Airframe(massKg, planform.areaM2(), planform.spanM(), aerodynamics.maxLiftCoefficient());
             polar = DragPolar.of(
                     aerodynamics.zeroLiftCoefficient(), aerodynamics.oswaldEfficiency(), airframe.aspectRatio());
             enduranceTask = enduranceTask();
@@ -142,7 +157,7 @@ public final class BuildReview {
                     cruise,
                     fullThrottle,
                     aircraft.propulsion().fullThrottleDurationS(),
-                    balance.centre().massKg(),
+                    massKg,
                     store.pack().nominalVoltageV(),
                     air,
                     aircraft.flight().conditions().altitudeM());
@@ -154,6 +169,7 @@ public final class BuildReview {
             PackEnergy pack = PackEnergy.of(packTask);
             Optional<LaunchAndClimbTask> launchTask = launchTask();
             return new Review(
+                    massKg,
                     balance,
                     endurance,
                     cruise,

@@ -13,7 +13,8 @@ import trestle.rails.RailBudget;
 /**
  * What the review of an aircraft found.
  *
- * @param balance mass and balance with packs and wires
+ * @param massKg mass at take-off, kg
+ * @param balance mass and balance with packs and wires; empty where only the mass of the whole is known
  * @param endurance endurance at that mass, on these packs
  * @param cruise the flight that packs and wires are judged at; empty where none can be flown
  * @param pack the packs at cruise power
@@ -27,7 +28,8 @@ import trestle.rails.RailBudget;
  * @param judgement what is to be said of the whole; what is to be said of a part is in the part
  */
 public record Review(
-        Balance balance,
+        double massKg,
+        Optional<Balance> balance,
         EnduranceResult endurance,
         Optional<SpeedPoint> cruise,
         PackEnergy pack,

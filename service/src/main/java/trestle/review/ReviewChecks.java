@@ -13,6 +13,7 @@ import trestle.finding.Severity;
 import trestle.finding.Subject;
 import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
+import trestle.massbalance.Limits;
 import trestle.units.Mass;
 import trestle.units.Share;
 
@@ -76,12 +77,12 @@ final class ReviewChecks {
                 "the launch",
                 ReviewPart.LAUNCH,
                 aircraft.flight().launch().isPresent());
-        weighed();
+        balanced();
         judge.check(
                 "full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, trial -> held(trial, pack));
         judge.check("full-throttle-current", "cells at full throttle", FULL_THROTTLE, trial -> current(trial, pack));
         for (int i = 0; i < runs.size(); i++) {
-            if (aircraft.runs().get(i).armM().isEmpty()) {
+            if (aircraft.balanced() && aircraft.runs().get(i).armM().isEmpty()) {
                 judge.note(
                         "wire-not-weighed",
                         Subject.of(ReviewPart.RUN_ARM, i),
@@ -99,6 +100,40 @@ final class ReviewChecks {
                 trial.notJudged(subject);
             }
         });
+    }
+
+    /** A mass as a whole can be held against a limit; where it is, nobody knows. */
+    private void balanced() {
+        Subject items = Subject.of(ReviewPart.ITEMS);
+        judge.essential("balance-described", "mass and balance", items, trial -> {
+            if (!aircraft.balanced()) {
+                trial.notJudged(items);
+            }
+        });
+        if (aircraft.balanced()) {
+            weighed();
+        } else {
+            judge.check("declared-mass", "take-off mass as given", Subject.of(ReviewPart.MASS_LIMIT), this::declared);
+        }
+    }
+
+    private void declared(Trial trial) {
+        OptionalDouble limitKg =
+                aircraft.limits().map(Limits::maximumTakeoffMassKg).orElse(OptionalDouble.empty());
+        if (limitKg.isEmpty()) {
+            trial.notJudged(Subject.of(ReviewPart.MASS_LIMIT));
+            return;
+        }
+        double massG = Mass.gFromKg(aircraft.takeoffMassKg().orElseThrow());
+        double limitG = Mass.gFromKg(limitKg.getAsDouble());
+        trial.of(massG, "g")
+                .atMost(limitG, Basis.REQUEST)
+                .stop(
+                        "declared-mass-exceeded",
+                        "The take-off mass of %.0f g is above the %.0f g allowed: take %.0f g off.",
+                        massG,
+                        limitG,
+                        massG - limitG);
     }
 
     /** A mass that is known and not in the balance makes everything after it too good. */

@@ -22,6 +22,10 @@ public enum ReviewPart {
     LAUNCH,
     /** Where the parts of the drive sit. */
     DRIVE_PLACES,
+    /** What is on board. */
+    ITEMS,
+    /** The mass allowed at take-off. */
+    MASS_LIMIT,
     /** The greatest continuous current of the cells. */
     CELL_RATING
 }

@@ -89,6 +89,10 @@ public record End(String at, String name, JsonNode value) {
                 ends.add(new End(at, "false", NODES.booleanNode(false)));
             }
             default -> {
+                if (schema.has("pattern")) {
+                    ends.add(new End(at, "example", schema.path("example")));
+                    return;
+                }
                 ends.add(new End(at, "shortest", text(schema.path("minLength").asInt(0))));
                 ends.add(new End(at, "longest", text(schema.path("maxLength").asInt(1000))));
             }

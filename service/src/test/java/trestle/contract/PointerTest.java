@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +14,7 @@ import trestle.binding.Binder;
 import trestle.binding.Json;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
 
 /** Wherever an answer points, the request has a field, whether or not this one gives it. */
 class PointerTest {
@@ -29,7 +31,8 @@ class PointerTest {
         JsonNode schema = Contract.request(calculation.name());
         for (JsonNode request : requests) {
             Q bound = Binder.bind(request.deepCopy(), calculation.requestType());
-            JsonNode answer = Json.MAPPER.valueToTree(calculation.answer(calculation.done(bound)));
+            JsonNode answer = Json.MAPPER.valueToTree(
+                    calculation.answer(calculation.done(bound, new Certainty(true, Optional.empty()))));
             assertThat(Places.unknown(answer, schema)).as(request.toString()).isEmpty();
             assertThat(Misfits.of(answer, Contract.answer(calculation.name())))
                     .as(request.toString())

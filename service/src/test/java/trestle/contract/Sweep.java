@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.management.ManagementFactory;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import trestle.api.model.ApiFault;
@@ -14,8 +15,10 @@ import trestle.binding.Reason;
 import trestle.binding.Refusal;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
 import trestle.endpoint.Done;
 import trestle.endpoint.ImpossibleRequest;
+import trestle.endpoint.MissingFields;
 import trestle.figure.Theme;
 
 /**
@@ -30,6 +33,9 @@ record Sweep(String calculation, JsonNode schema) {
 
     /** What a contradiction asks for is done this often, so that the end itself gets its turn. */
     private static final int MOST_REPAIRS = 4;
+
+    /** As a caller asks, but once: bands are the same work again. */
+    private static final Certainty ESTIMATED = new Certainty(true, Optional.empty());
 
     private static final Pattern JAVA_NAME = Pattern.compile(
             "\\b[a-z]{2,}[A-Z]\\w+|\\b(?:java|trestle|com|org)\\.\\w|Exception|\\bnull\\b|NaN|Infinity");
@@ -54,9 +60,12 @@ record Sweep(String calculation, JsonNode schema) {
                 return asked(request);
             } catch (Refusal refused) {
                 return new Outcome(false, refused(refused));
-            } catch (ImpossibleRequest impossible) {
-                Set<String> faults = refused(impossible.faults());
-                ObjectNode mended = mended(request, impossible.faults(), end.at());
+            } catch (ImpossibleRequest | MissingFields impossible) {
+                List<ApiFault> told = impossible instanceof MissingFields missing
+                        ? missing.faults()
+                        : ((ImpossibleRequest) impossible).faults();
+                Set<String> faults = refused(told);
+                ObjectNode mended = mended(request, told, end.at());
                 if (!faults.isEmpty() || mended.equals(request)) {
                     return new Outcome(false, faults);
                 }
@@ -87,7 +96,7 @@ record Sweep(String calculation, JsonNode schema) {
     }
 
     private static <Q, R, W, A> JsonNode answer(Calculation<Q, R, W, A> calculation, JsonNode request) {
-        Done<Q, R, W> done = calculation.done(Binder.bind(request, calculation.requestType()));
+        Done<Q, R, W> done = calculation.done(Binder.bind(request, calculation.requestType()), ESTIMATED);
         ObjectNode answer = (ObjectNode) Json.MAPPER.valueToTree(calculation.answer(done));
         answer.set("workings", Json.MAPPER.valueToTree(calculation.workings(done)));
         String figure = calculation.figure(done, Theme.LIGHT);

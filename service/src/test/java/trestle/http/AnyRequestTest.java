@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +22,9 @@ import trestle.contract.Contract;
 import trestle.contract.Misfits;
 import trestle.contract.Places;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
 import trestle.endpoint.ImpossibleRequest;
+import trestle.endpoint.MissingFields;
 import trestle.page.Documents;
 
 /**
@@ -82,7 +85,8 @@ class AnyRequestTest {
         String text = request.toString();
         try {
             Q bound = Binder.bind(request, calculation.requestType());
-            byte[] answer = Json.bytes(calculation.answer(calculation.done(bound)));
+            byte[] answer =
+                    Json.bytes(calculation.answer(calculation.done(bound, new Certainty(true, Optional.empty()))));
             JsonNode tree = Json.MAPPER.readTree(answer);
             spoken(tree.path("findings"));
             kept(tree, calculation.name(), text);
@@ -93,6 +97,8 @@ class AnyRequestTest {
             pointed(refusal.faults(), calculation.name(), text);
         } catch (ImpossibleRequest impossible) {
             pointed(impossible.faults(), calculation.name(), text);
+        } catch (MissingFields missing) {
+            pointed(missing.faults(), calculation.name(), text);
         }
         return false;
     }

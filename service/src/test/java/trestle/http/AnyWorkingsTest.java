@@ -18,7 +18,9 @@ import trestle.binding.Json;
 import trestle.binding.Refusal;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
 import trestle.endpoint.ImpossibleRequest;
+import trestle.endpoint.MissingFields;
 import trestle.finding.Arithmetic;
 import trestle.page.Documents;
 
@@ -62,7 +64,7 @@ class AnyWorkingsTest {
                 List<ApiWorking> lines = workings(calculation, request);
                 lines.forEach(line -> unsound(line).ifPresent(w -> wrong.put(kind(line), w)));
                 worked += lines.isEmpty() ? 0 : 1;
-            } catch (Refusal | ImpossibleRequest refused) {
+            } catch (Refusal | ImpossibleRequest | MissingFields refused) {
                 // Nothing was answered.
             }
         }
@@ -71,7 +73,8 @@ class AnyWorkingsTest {
     }
 
     private static <Q, R, W> List<ApiWorking> workings(Calculation<Q, R, W, ?> calculation, JsonNode request) {
-        return calculation.workings(calculation.done(Binder.bind(request, calculation.requestType())));
+        return calculation.workings(calculation.done(
+                Binder.bind(request, calculation.requestType()), new Certainty(true, Optional.empty())));
     }
 
     private static String kind(ApiWorking line) {

@@ -15,11 +15,13 @@ import io.restassured.config.EncoderConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
+import io.restassured.specification.FilterableRequestSpecification;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
 
 /**
  * The real service on a free port, started once for all HTTP tests. Every exchange is held against
@@ -31,6 +33,9 @@ public final class LiveService {
     private static final String CONTRACT = contract();
     private static final OpenApiValidationFilter BOTH_WAYS = filter(ValidationReport.Level.ERROR);
     private static final OpenApiValidationFilter ANSWER_ONLY = filter(ValidationReport.Level.IGNORE);
+
+    /** An address of a calculation, and of nothing below it. */
+    private static final Pattern CALCULATION = Pattern.compile("/v1/[a-z-]+([?].*)?$");
 
     private LiveService() {}
 
@@ -47,6 +52,11 @@ public final class LiveService {
     /** A request outside the contract's paths and methods. */
     public static RequestSpecification unchecked() {
         return given().spec(base());
+    }
+
+    /** A request that keeps the contract and may leave things open: estimates and bands as callers get them. */
+    public static RequestSpecification open() {
+        return given().spec(plain()).filter(BOTH_WAYS);
     }
 
     /** Where the service listens. */
@@ -116,7 +126,23 @@ public final class LiveService {
                 .contentType("application/problem+json");
     }
 
+    /** Most tests say all that there is to know, and hold numbers: nothing is guessed for them. */
     private static RequestSpecification base() {
+        return plain().filter((request, response, context) -> {
+            if (asksAnything(request)) {
+                request.queryParam("estimates", "false");
+                request.queryParam("bands", "false");
+            }
+            return context.next(request, response);
+        });
+    }
+
+    private static boolean asksAnything(FilterableRequestSpecification request) {
+        String uri = request.getURI();
+        return CALCULATION.matcher(uri).find() && !uri.contains("estimates=") && !uri.contains("bands=");
+    }
+
+    private static RequestSpecification plain() {
         return new RequestSpecBuilder()
                 .setBaseUri(address())
                 .setConfig(RestAssuredConfig.config()

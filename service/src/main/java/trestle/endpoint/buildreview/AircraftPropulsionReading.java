@@ -44,8 +44,7 @@ public record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String
     }
 
     private Optional<Propulsion> byParts(double durationS) {
-        boolean whole = reading.needs("a motor", at, "controller", propulsion.controller())
-                & reading.needs("a motor", at, "propeller", propulsion.propeller())
+        boolean whole = reading.needs("a motor", at, "propeller", propulsion.propeller())
                 & takesNo("full_throttle_power_w", propulsion.fullThrottlePowerW())
                 & takesNo("static_thrust_n", propulsion.staticThrustN())
                 & takesNo("pitch_speed_m_per_s", propulsion.pitchSpeedMPerS());

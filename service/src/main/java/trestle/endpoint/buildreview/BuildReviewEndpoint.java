@@ -1,16 +1,21 @@
 package trestle.endpoint.buildreview;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.endpoint.Estimating;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.BalanceFigure;
+import trestle.figure.EnduranceFigure;
 import trestle.figure.Theme;
 import trestle.review.Aircraft;
 import trestle.review.BuildReview;
@@ -18,7 +23,7 @@ import trestle.review.Review;
 
 /**
  * The door of {@code /v1/build-review}: reads the document once, writes the answer once. Its figure
- * is the balance, where every part of the aircraft shows; the others are picked, and its sheet has
+ * is the balance, where every part of the aircraft shows, or without one the endurance; the others are picked, and its sheet has
  * them all.
  */
 public final class BuildReviewEndpoint
@@ -32,6 +37,26 @@ public final class BuildReviewEndpoint
     @Override
     public Class<ApiBuildReviewRequest> requestType() {
         return ApiBuildReviewRequest.class;
+    }
+
+    @Override
+    public ApiBuildReviewRequest complete(ApiBuildReviewRequest request, Estimating estimating) {
+        return new ReviewCompletion(request, estimating).complete();
+    }
+
+    @Override
+    public void figures(Review work, Map<MainFigure, Double> figures) {
+        ReviewMainFigures.of(work, figures);
+    }
+
+    @Override
+    public Set<String> stops(Review work) {
+        return ReviewMainFigures.stops(work);
+    }
+
+    @Override
+    public Review workAgain(Aircraft read, Review middle) {
+        return BuildReview.of(read, middle);
     }
 
     @Override
@@ -51,7 +76,10 @@ public final class BuildReviewEndpoint
 
     @Override
     public String figure(Done<ApiBuildReviewRequest, Aircraft, Review> done, Theme theme) {
-        return BalanceFigure.of(done.work().tasks().balance(), done.work().balance(), theme);
+        Review review = done.work();
+        return review.balance()
+                .map(balance -> BalanceFigure.of(review.tasks().balance().orElseThrow(), balance, theme))
+                .orElseGet(() -> EnduranceFigure.of(review.tasks().endurance(), review.endurance(), theme));
     }
 
     @Override

@@ -47,7 +47,7 @@ record InstalledPackReading(List<ApiInstalledPack> packs, String place, Reading 
                 installed.name(),
                 1,
                 massKg,
-                Length.mFromMm(installed.armMm()),
+                Length.mFromMm(Reading.or(installed.armMm(), 0.0)),
                 OptionalDouble.of(Length.mFromMm(Reading.or(installed.lateralMm(), ApiInstalledPack.LATERAL_MM))),
                 OptionalDouble.of(Length.mFromMm(Reading.or(installed.verticalMm(), ApiInstalledPack.VERTICAL_MM))),
                 Mass.kgFromG(Reading.or(installed.massToleranceG(), ApiInstalledPack.MASS_TOLERANCE_G)),

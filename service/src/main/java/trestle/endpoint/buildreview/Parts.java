@@ -28,6 +28,7 @@ import trestle.flight.EnduranceWorkings;
 import trestle.launch.LaunchAndClimbTask;
 import trestle.launch.LaunchWorkings;
 import trestle.magnetics.CompassWorkings;
+import trestle.massbalance.Balance;
 import trestle.massbalance.MassBalanceWorkings;
 import trestle.propulsion.PropulsionWorkings;
 import trestle.rails.RailTask;
@@ -64,7 +65,7 @@ final class Parts {
     static List<Part> of(Review review, ReviewPlaces places) {
         Parts of = new Parts(review, places);
         List<Part> parts = new ArrayList<>();
-        parts.add(of.balance());
+        review.balance().map(of::balance).ifPresent(parts::add);
         parts.add(of.pack());
         for (int i = 0; i < review.runs().size(); i++) {
             parts.add(of.run(i, review.runs().get(i)));
@@ -90,15 +91,15 @@ final class Parts {
                 .toList();
     }
 
-    private Part balance() {
-        var task = review.tasks().balance();
+    private Part balance(Balance balance) {
+        var task = review.tasks().balance().orElseThrow();
         return new Part(
                 "mass-balance",
                 "/mass_balance",
                 2,
-                () -> MassBalanceEndpoint.judgement(review.balance(), places::ofBalance, Premises.NONE),
-                theme -> BalanceFigure.of(task, review.balance(), theme),
-                () -> MassBalanceWorkings.of(task, review.balance()));
+                () -> MassBalanceEndpoint.judgement(balance, places::ofBalance, Premises.NONE),
+                theme -> BalanceFigure.of(task, balance, theme),
+                () -> MassBalanceWorkings.of(task, balance));
     }
 
     private Part pack() {

@@ -59,6 +59,8 @@ public final class ReviewPlaces {
             entry(ReviewPart.RAILS, "/rails"),
             entry(ReviewPart.COMPASS, "/compass"),
             entry(ReviewPart.LAUNCH, "/flight/launch"),
+            entry(ReviewPart.ITEMS, "/items"),
+            entry(ReviewPart.MASS_LIMIT, "/airframe/limits/max_takeoff_mass_g"),
             entry(ReviewPart.DRIVE_PLACES, "/propulsion/places")));
 
     private static final Pointers DRIVE = new Pointers(drive());

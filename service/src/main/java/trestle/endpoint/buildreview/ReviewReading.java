@@ -52,6 +52,7 @@ import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
 import trestle.units.Angle;
 import trestle.units.Length;
+import trestle.units.Mass;
 import trestle.units.Temperature;
 
 /**
@@ -78,8 +79,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 airframe.targetArmMm(), airframe.targetPercentMac(), airframe.targetStaticMarginPercent(), "/airframe");
         Optional<Pack> pack = PackReading.pack(request.packs(), null, "/packs", reading);
         List<Optional<InstalledRun>> runs = runs();
-        var items = parts.items(request.items(), "/items");
-        parts.spreadNeeds(request.items(), true, airframe.tail() != null, "/items");
+        var items = parts.items(Reading.listed(request.items()), "/items");
+        parts.spreadNeeds(Reading.listed(request.items()), true, airframe.tail() != null, "/items");
         Aerodynamics aerodynamics = aerodynamics(airframe);
         Optional<Cutoff> cutoff = pack.map(this::cutoff);
         Optional<Propulsion> propulsion = propulsion();
@@ -94,10 +95,11 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         reading.refuseContradictions();
         return new Aircraft(
                 items,
+                Reading.optional(airframe.takeoffMassG(), Mass::kgFromG),
                 InstalledPackReading.joined(packItems, pack.orElseThrow()),
                 cutoff.orElseThrow(),
                 covering,
-                AirframeReading.wing(airframe.wing()),
+                AirframeReading.wing(WingCompletion.of(airframe.wing())),
                 tail,
                 limits,
                 target,

@@ -23,6 +23,7 @@ import trestle.endpoint.propulsionmatch.PropulsionWriting;
 import trestle.endpoint.railbudget.RailWriting;
 import trestle.endpoint.wiresizing.WireWriting;
 import trestle.flight.SpeedPoint;
+import trestle.massbalance.Planform;
 import trestle.propulsion.OperatingPoint;
 import trestle.rails.RailBudget;
 import trestle.review.Aircraft;
@@ -56,7 +57,9 @@ public final class ReviewWriting {
         return ApiBuildReviewAnswer.builder()
                 .judgement(JudgementWriting.merged(List.copyOf(judgements.values())))
                 .keyFigures(keyFigures())
-                .massBalance(BalanceWriting.write(review.balance(), judgements.get("/mass_balance")))
+                .massBalance(review.balance()
+                        .map(balance -> BalanceWriting.write(balance, judgements.get("/mass_balance")))
+                        .orElse(null))
                 .packEnergy(PackWriting.write(
                         review.pack(),
                         done.request().packs().stream()
@@ -100,11 +103,15 @@ public final class ReviewWriting {
 
     private ApiKeyFigures keyFigures() {
         return ApiKeyFigures.builder()
-                .totalMassG(Mass.gFromKg(review.balance().centre().massKg()))
-                .cgArmMm(Length.mmFromM(review.balance().centre().armM()))
-                .staticMarginPercent(Writing.in(review.balance().staticMarginFraction(), Share::percentFromFraction))
-                .wingLoadingGPerDm2(
-                        Writing.in(review.balance().wingLoadingKgPerM2(), BalanceWriting::gPerDm2FromKgPerM2))
+                .totalMassG(Mass.gFromKg(review.massKg()))
+                .cgArmMm(review.balance()
+                        .map(b -> Length.mmFromM(b.centre().armM()))
+                        .orElse(null))
+                .staticMarginPercent(review.balance()
+                        .map(b -> Writing.in(b.staticMarginFraction(), Share::percentFromFraction))
+                        .orElse(null))
+                .wingLoadingGPerDm2(BalanceWriting.gPerDm2FromKgPerM2(
+                        review.massKg() / Planform.of(done.read().wing()).areaM2()))
                 .usableEnergyWh(Energy.whFromJ(review.pack().budget().usableEnergyJ()))
                 .stallSpeedMPerS(review.endurance().stallSpeedMPerS())
                 .cruiseAirspeedMPerS(

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import trestle.api.model.ApiEnduranceAnswer;
 import trestle.api.model.ApiEnduranceRequest;
@@ -13,7 +15,9 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.endpoint.Estimating;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
@@ -71,6 +75,23 @@ public final class EnduranceEndpoint
     @Override
     public Class<ApiEnduranceRequest> requestType() {
         return ApiEnduranceRequest.class;
+    }
+
+    @Override
+    public ApiEnduranceRequest complete(ApiEnduranceRequest request, Estimating estimating) {
+        return EnduranceCompletion.complete(request, estimating);
+    }
+
+    @Override
+    public void figures(EnduranceWork work, Map<MainFigure, Double> figures) {
+        EnduranceWriting.figures(work.result(), figures);
+    }
+
+    @Override
+    public Set<String> stops(EnduranceWork work) {
+        Set<String> stops = new TreeSet<>(work.result().judgement().stops());
+        work.match().ifPresent(match -> stops.addAll(match.judgement().stops()));
+        return stops;
     }
 
     @Override

@@ -1,5 +1,7 @@
 package trestle.endpoint.endurance;
 
+import java.util.Map;
+import java.util.Optional;
 import trestle.api.model.ApiCurvePoint;
 import trestle.api.model.ApiEnduranceAnswer;
 import trestle.api.model.ApiEnergyUse;
@@ -7,6 +9,7 @@ import trestle.api.model.ApiFlightPoint;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiLegKind;
 import trestle.api.model.ApiLegUse;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Writing;
 import trestle.flight.CurvePoint;
 import trestle.flight.EnduranceResult;
@@ -47,6 +50,23 @@ public final class EnduranceWriting {
                         .map(optimum -> Time.hFromS(optimum.enduranceS()))
                         .orElse(null))
                 .build();
+    }
+
+    /**
+     * The numbers that carry a band: at the airspeed asked for, else at the best.
+     *
+     * @param result the flight
+     * @param figures takes each under its name
+     */
+    public static void figures(EnduranceResult result, Map<MainFigure, Double> figures) {
+        Optional<SpeedPoint> endurance = result.atAirspeed().or(result::bestEndurance);
+        Optional<SpeedPoint> range = result.atAirspeed().or(result::bestRange);
+        endurance.ifPresent(point -> {
+            figures.put(MainFigure.ENDURANCE, Time.hFromS(point.enduranceS()));
+            figures.put(MainFigure.CRUISE_POWER, point.powerW());
+        });
+        range.ifPresent(point -> figures.put(MainFigure.GROUND_RANGE, Length.kmFromM(point.groundRangeM())));
+        figures.put(MainFigure.STALL_SPEED, result.stallSpeedMPerS());
     }
 
     private static ApiFlightPoint point(SpeedPoint point) {

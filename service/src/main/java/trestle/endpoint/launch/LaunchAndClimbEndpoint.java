@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import trestle.api.model.ApiDragPolar;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
@@ -17,11 +19,14 @@ import trestle.api.model.ApiWorking;
 import trestle.atmosphere.StandardAtmosphere;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.endpoint.Estimating;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
+import trestle.endpoint.common.AirframeEstimates;
 import trestle.endpoint.common.FlightReading;
 import trestle.figure.LaunchFigure;
 import trestle.figure.LaunchMoment;
@@ -43,6 +48,7 @@ import trestle.launch.ThrustPoint;
 import trestle.launch.Turn;
 import trestle.units.Angle;
 import trestle.units.Mass;
+import trestle.units.Share;
 
 /** The door of {@code /v1/launch-and-climb}: reads the request once, writes the answer once. */
 public final class LaunchAndClimbEndpoint
@@ -68,6 +74,48 @@ public final class LaunchAndClimbEndpoint
     @Override
     public Class<ApiLaunchAndClimbRequest> requestType() {
         return ApiLaunchAndClimbRequest.class;
+    }
+
+    @Override
+    public ApiLaunchAndClimbRequest complete(ApiLaunchAndClimbRequest request, Estimating estimating) {
+        AirframeEstimates airframe = new AirframeEstimates(
+                request.takeoffMassG(),
+                request.wingAreaDm2(),
+                request.wingSpanMm(),
+                null,
+                request.conditions(),
+                request.airframeKind(),
+                request.wingSection(),
+                estimating);
+        return request.toBuilder()
+                .drag(drag(request, airframe, estimating))
+                .maxLiftCoefficient(airframe.maxLift(
+                        request.maxLiftCoefficient(), ApiLaunchAndClimbRequest.MAX_LIFT_COEFFICIENT, ""))
+                .build();
+    }
+
+    private static ApiDragPolar drag(
+            ApiLaunchAndClimbRequest request, AirframeEstimates airframe, Estimating estimating) {
+        String at = ApiLaunchAndClimbRequest.DRAG.at("");
+        if (request.drag() == null && !estimating.allowed()) {
+            estimating.missing(at, ApiLaunchAndClimbRequest.DRAG.name());
+            return null;
+        }
+        return airframe.polar(request.drag(), at);
+    }
+
+    @Override
+    public void figures(LaunchAndClimbResult work, Map<MainFigure, Double> figures) {
+        figures.put(MainFigure.STALL_SPEED, work.stallSpeedMPerS());
+        figures.put(MainFigure.CLIMB_RATE, work.climb().rateMPerS());
+        figures.put(
+                MainFigure.LAUNCH_MARGIN,
+                Share.percentFromFraction(work.launch().marginFraction()));
+    }
+
+    @Override
+    public Set<String> stops(LaunchAndClimbResult work) {
+        return work.judgement().stops();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package trestle.endpoint.massbalance;
 
 import java.util.List;
+import java.util.Map;
 import trestle.api.model.ApiBallast;
 import trestle.api.model.ApiCorrection;
 import trestle.api.model.ApiInertia;
@@ -9,6 +10,7 @@ import trestle.api.model.ApiMassBalanceAnswer;
 import trestle.api.model.ApiMassOrigin;
 import trestle.api.model.ApiMoment;
 import trestle.api.model.ApiWeighed;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Writing;
 import trestle.massbalance.Aim;
 import trestle.massbalance.Balance;
@@ -28,6 +30,18 @@ public final class BalanceWriting {
     private static final double G_PER_DM2_OF_KG_PER_M2 = 10;
 
     private BalanceWriting() {}
+
+    /**
+     * The numbers that carry a band.
+     *
+     * @param balance the balance
+     * @param figures takes each under its name
+     */
+    public static void figures(Balance balance, Map<MainFigure, Double> figures) {
+        figures.put(MainFigure.STATIC_MARGIN, Writing.in(balance.staticMarginFraction(), Share::percentFromFraction));
+        figures.put(MainFigure.CG_ARM, Length.mmFromM(balance.centre().armM()));
+        figures.put(MainFigure.TOTAL_MASS, Mass.gFromKg(balance.centre().massKg()));
+    }
 
     public static ApiMassBalanceAnswer write(Balance balance, ApiJudgement judgement) {
         ApiMassBalanceAnswer.Builder answer = ApiMassBalanceAnswer.builder().judgement(judgement);

@@ -5,6 +5,7 @@ import static java.util.Map.entry;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import trestle.api.model.ApiBalanceItem;
 import trestle.api.model.ApiBalanceLimits;
@@ -18,7 +19,9 @@ import trestle.api.model.ApiWing;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.endpoint.Estimating;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
@@ -66,6 +69,21 @@ public final class MassBalanceEndpoint
     @Override
     public Class<ApiMassBalanceRequest> requestType() {
         return ApiMassBalanceRequest.class;
+    }
+
+    @Override
+    public ApiMassBalanceRequest complete(ApiMassBalanceRequest request, Estimating estimating) {
+        return BalanceCompletion.complete(request, estimating);
+    }
+
+    @Override
+    public void figures(Balance work, Map<MainFigure, Double> figures) {
+        BalanceWriting.figures(work, figures);
+    }
+
+    @Override
+    public Set<String> stops(Balance work) {
+        return work.judgement().stops();
     }
 
     @Override

@@ -1,7 +1,9 @@
 package trestle.endpoint.packenergy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import trestle.api.model.ApiJudgement;
@@ -19,14 +21,18 @@ import trestle.battery.PowerStep;
 import trestle.battery.Surroundings;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.endpoint.Estimating;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
+import trestle.endpoint.common.PackEstimates;
 import trestle.figure.PackFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
+import trestle.units.Energy;
 import trestle.units.Share;
 
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
@@ -51,6 +57,23 @@ public final class PackEnergyEndpoint
     @Override
     public Class<ApiPackEnergyRequest> requestType() {
         return ApiPackEnergyRequest.class;
+    }
+
+    @Override
+    public ApiPackEnergyRequest complete(ApiPackEnergyRequest request, Estimating estimating) {
+        return request.toBuilder()
+                .segments(new PackEstimates(estimating).segments(request.segments(), SEGMENTS))
+                .build();
+    }
+
+    @Override
+    public void figures(PackEnergy work, Map<MainFigure, Double> figures) {
+        figures.put(MainFigure.USABLE_ENERGY, Energy.whFromJ(work.budget().usableEnergyJ()));
+    }
+
+    @Override
+    public Set<String> stops(PackEnergy work) {
+        return work.judgement().stops();
     }
 
     @Override

@@ -22,6 +22,7 @@ import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.Supply;
 import trestle.units.Resistance;
 import trestle.units.Rotation;
+import trestle.units.Temperature;
 
 /**
  * Reads motor, controller and propeller, which several requests share.
@@ -66,9 +67,10 @@ public record DriveReading(String at, Reading reading) {
                             + FieldUnit.withUnit(motor.resistanceMilliohm(), "_milliohm"));
             return Optional.empty();
         }
+        double windingC = Reading.or(motor.windingTemperatureC(), ApiMotor.WINDING_TEMPERATURE_C);
         return Optional.of(new Motor(
                 Rotation.radPerSFromRpm(motor.speedConstantRpmPerV()),
-                resistanceOhm,
+                Motor.hotResistanceOhm(resistanceOhm, Temperature.kFromC(windingC)),
                 motor.noLoadCurrentA(),
                 Reading.optional(testedV),
                 Reading.optional(motor.maxCurrentA()),
@@ -78,8 +80,8 @@ public record DriveReading(String at, Reading reading) {
 
     private Controller controller(ApiController controller) {
         return new Controller(
-                controller.maxCurrentA(),
-                controller.maxVoltageV(),
+                Reading.optional(controller.maxCurrentA()),
+                Reading.optional(controller.maxVoltageV()),
                 Resistance.ohmFromMilliohm(reading.orDefault(
                         controller.resistanceMilliohm(),
                         ApiController.RESISTANCE_MILLIOHM,

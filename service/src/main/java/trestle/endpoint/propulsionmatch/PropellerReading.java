@@ -12,6 +12,7 @@ import trestle.endpoint.common.FlightReading;
 import trestle.propulsion.BladeType;
 import trestle.propulsion.CoefficientRow;
 import trestle.propulsion.CoefficientTable;
+import trestle.propulsion.Comparison;
 import trestle.propulsion.GeometryOnly;
 import trestle.propulsion.Propeller;
 import trestle.propulsion.PropellerData;
@@ -56,7 +57,10 @@ public record PropellerReading(String at, Reading reading) {
                 blades,
                 BladeType.valueOf(type.name()),
                 data.get(),
-                radPerS(propeller.maxRpm())));
+                radPerS(propeller.maxRpm()),
+                new Comparison(
+                        Reading.or(propeller.powerRatio(), ApiPropeller.POWER_RATIO),
+                        Reading.or(propeller.rotationRatio(), ApiPropeller.ROTATION_RATIO))));
     }
 
     private Optional<PropellerData> data(ApiPropeller propeller) {

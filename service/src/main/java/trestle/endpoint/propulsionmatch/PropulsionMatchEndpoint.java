@@ -1,6 +1,8 @@
 package trestle.endpoint.propulsionmatch;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiPropulsionMatchAnswer;
@@ -8,7 +10,9 @@ import trestle.api.model.ApiPropulsionMatchRequest;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
+import trestle.endpoint.Estimating;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
@@ -46,6 +50,22 @@ public final class PropulsionMatchEndpoint
     @Override
     public Class<ApiPropulsionMatchRequest> requestType() {
         return ApiPropulsionMatchRequest.class;
+    }
+
+    @Override
+    public ApiPropulsionMatchRequest complete(ApiPropulsionMatchRequest request, Estimating estimating) {
+        return PropulsionCompletion.complete(request, estimating);
+    }
+
+    @Override
+    public void figures(PropulsionMatch work, Map<MainFigure, Double> figures) {
+        work.performance().cruise().ifPresent(point -> figures.put(MainFigure.CRUISE_POWER, point.electricalPowerW()));
+        work.performance().atRest().ifPresent(point -> figures.put(MainFigure.STATIC_THRUST, point.thrustN()));
+    }
+
+    @Override
+    public Set<String> stops(PropulsionMatch work) {
+        return work.judgement().stops();
     }
 
     @Override

@@ -39,6 +39,11 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                 .orElseThrow();
     }
 
+    /** Something else in the review; a wing only has more ways to be described there. */
+    private boolean unlike(String field) {
+        return different.contains(field) && !field.equals("wing");
+    }
+
     /** What the document says of the object; of a list, by the entry of an index. */
     ObjectNode copied(JsonNode document, int index) {
         ObjectNode copy = JsonNodeFactory.instance.objectNode();
@@ -47,7 +52,7 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
             document.at(place.replace("/0", "/" + index)).properties().forEach(field -> {
                 if (fields.containsKey(field.getKey())
                         && !supplied.contains(field.getKey())
-                        && !different.contains(field.getKey())) {
+                        && !unlike(field.getKey())) {
                     copy.set(field.getKey(), field.getValue().deepCopy());
                 }
             });
@@ -62,7 +67,7 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                 .keySet();
         return places.stream()
                 .anyMatch(place -> names.stream()
-                        .filter(name -> !supplied.contains(name) && !different.contains(name))
+                        .filter(name -> !supplied.contains(name) && !unlike(name))
                         .anyMatch(name -> first.startsWith(place + "/" + name + "/")));
     }
 
@@ -77,7 +82,10 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                         .supplying("segments", "load", "ambient_c", "lead_resistance_milliohm")
                         .differing("reserve_percent"),
                 part("pack-energy", "/segments/0", List.of("/packs/0")),
-                part("mass-balance", "", List.of("", "/airframe")).supplying("fuselage"),
+                // Before there are panels, span and chord describe the wing.
+                part("mass-balance", "", List.of("", "/airframe"))
+                        .supplying("fuselage")
+                        .differing("wing"),
                 // A pack is one piece, and a point.
                 part("mass-balance", "/items/0", List.of("/packs/0"))
                         .supplying("quantity", "arm_tolerance_mm", "spread")
@@ -85,9 +93,10 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                 // Mass and wing are those of the balance; the packs are the energy.
                 part("endurance", "", List.of("", "/airframe", "/flight", "/propulsion"))
                         .supplying(
-                                "takeoff_mass_g",
                                 "wing_area_dm2",
                                 "wing_span_mm",
+                                "airframe_kind",
+                                "wing_section",
                                 "max_takeoff_mass_g",
                                 "supply_voltage_v",
                                 "power_curve",
@@ -102,20 +111,26 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                                 "pack",
                                 "airspeeds_m_per_s",
                                 "thrust_required_n",
-                                "takeoff_mass_g",
                                 "wing_area_dm2",
                                 "wing_span_mm",
+                                "airframe_kind",
+                                "wing_section",
                                 "wire_current_a",
                                 "connector_current_a",
                                 "keep")
-                        .differing("full_throttle_duration_s", "airspeed_m_per_s", "never_exceed_airspeed_m_per_s"),
+                        .differing(
+                                "full_throttle_duration_s",
+                                "airspeed_m_per_s",
+                                "never_exceed_airspeed_m_per_s",
+                                "takeoff_mass_g"),
                 part("rail-budget", "", List.of("")).supplying("supply"),
                 // The turn is the contract's default.
                 part("launch-and-climb", "", List.of("/airframe", "/flight", "/propulsion"))
                         .supplying(
-                                "takeoff_mass_g",
                                 "wing_area_dm2",
                                 "wing_span_mm",
+                                "airframe_kind",
+                                "wing_section",
                                 "thrust_curve",
                                 "bank_deg",
                                 "load_factor",

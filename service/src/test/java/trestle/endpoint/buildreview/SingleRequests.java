@@ -35,7 +35,7 @@ record SingleRequests(JsonNode document, Review review) {
     ObjectNode balance() {
         ObjectNode request = SharedFields.of("mass-balance", "").copied(document, 0);
         ArrayNode items = (ArrayNode) request.path("items");
-        List<Item> all = review.tasks().balance().items();
+        List<Item> all = review.tasks().balance().orElseThrow().items();
         for (int i = items.size(); i < all.size(); i++) {
             int pack = i - document.path("items").size();
             items.add(pack < document.path("packs").size() ? pack(pack, all.get(i)) : item(all.get(i)));
