@@ -34,6 +34,7 @@ record Doing<Q, R, W>(Calculation<Q, R, W, ?> calculation, Q request, Certainty 
         List<Unknown> unknowns = middle.unknowns();
         Uncertainty uncertainty = certainty
                 .bands()
+                .depth()
                 .filter(depth -> !unknowns.isEmpty())
                 .map(depth -> Propagation.of(
                         unknowns.stream().map(Unknown::at).toList(),
@@ -43,7 +44,7 @@ record Doing<Q, R, W>(Calculation<Q, R, W, ?> calculation, Q request, Certainty 
                         depth))
                 .orElse(Uncertainty.NONE);
         Premises premises = PremisesWriting.of(
-                reading.assumptions(), unknowns, uncertainty, certainty.bands(), calculation.stops(work));
+                reading.assumptions(), unknowns, uncertainty, certainty.bands().depth(), calculation.stops(work));
         return new Done<>(whole, read, work, premises);
     }
 

@@ -1,5 +1,6 @@
 package trestle.estimate;
 
+import java.util.stream.LongStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
@@ -24,9 +25,20 @@ public final class LatinHypercube {
      * @return one row a point, one column an unknown
      */
     public static double[][] shares(int points, int columns, long seed) {
-        RandomGenerator random = new Well19937c(seed);
-        double[][] sample = new double[points][columns];
-        for (int column = 0; column < columns; column++) {
+        return shares(points, LongStream.range(seed, seed + columns).toArray());
+    }
+
+    /**
+     * Shares in (0, 1), each column from a seed of its own: what is drawn of one unknown does not hang on the others.
+     *
+     * @param points how many points, at least 1
+     * @param seeds one an unknown, all different
+     * @return one row a point, one column an unknown
+     */
+    public static double[][] shares(int points, long[] seeds) {
+        double[][] sample = new double[points][seeds.length];
+        for (int column = 0; column < seeds.length; column++) {
+            RandomGenerator random = new Well19937c(seeds[column]);
             int[] classes = shuffled(points, random);
             for (int point = 0; point < points; point++) {
                 sample[point][column] = (classes[point] + inside(random)) / points;
@@ -44,13 +56,27 @@ public final class LatinHypercube {
      * @return one row a point, one column an unknown
      */
     public static double[][] normal(int points, int columns, long seed) {
-        double[][] sample = shares(points, columns, seed);
-        for (double[] row : sample) {
-            for (int column = 0; column < columns; column++) {
+        return deviates(shares(points, columns, seed));
+    }
+
+    /**
+     * Standard normal draws, each column from a seed of its own.
+     *
+     * @param points how many points, at least 1
+     * @param seeds one an unknown, all different
+     * @return one row a point, one column an unknown
+     */
+    public static double[][] normal(int points, long[] seeds) {
+        return deviates(shares(points, seeds));
+    }
+
+    private static double[][] deviates(double[][] shares) {
+        for (double[] row : shares) {
+            for (int column = 0; column < row.length; column++) {
                 row[column] = STANDARD.inverseCumulativeProbability(row[column]);
             }
         }
-        return sample;
+        return shares;
     }
 
     /** Neither 0 nor 1, whose normal deviates are infinite. */

@@ -36,6 +36,9 @@ record OneAtATime(List<String> unknowns, List<String> figures, Set<String> signe
             double width = Math.sqrt(IntStream.range(0, swings.length)
                     .mapToDouble(j -> swings[j] * swings[j])
                     .sum());
+            if (width == 0) {
+                continue;
+            }
             bands.put(
                     figure,
                     log
@@ -43,7 +46,7 @@ record OneAtATime(List<String> unknowns, List<String> figures, Set<String> signe
                             : new Band(at - width, at, at + width));
             if (shares.isEmpty()) {
                 for (int j = 0; j < swings.length; j++) {
-                    shares.put(unknowns.get(j), width == 0 ? 0 : swings[j] * swings[j] / (width * width));
+                    shares.put(unknowns.get(j), swings[j] * swings[j] / (width * width));
                 }
             }
         }

@@ -33,8 +33,6 @@ public final class Propagation {
     /** With more draws than this without a solution, a fitted form would speak of the others only. */
     private static final double MOST_WITHOUT = 0.1;
 
-    private static final long SEED = 7_391L;
-
     private final List<String> unknowns;
     private final List<String> figures;
     private final Set<String> signed;
@@ -97,11 +95,11 @@ public final class Propagation {
         Map<String, Band> bands = new LinkedHashMap<>();
         for (String figure : figures) {
             List<Integer> points = sample.with(figure);
-            if (points.isEmpty()) {
-                continue;
-            }
-            if (points.size() < sample.z().length) {
+            if (points.size() < sample.z().length && !points.isEmpty()) {
                 without.put(figure, 1 - sample.share(points));
+            }
+            if (!moves(sample.values(figure, points))) {
+                continue;
             }
             var fit = fit(sample, figure);
             if (fit.isPresent() && fit.get().form.explained() >= EXPLAINED) {
@@ -119,6 +117,11 @@ public final class Propagation {
                 .map(this::shares)
                 .orElse(Map.of());
         return new Uncertainty(bands, shares, sample.stops(), without, unfitted);
+    }
+
+    /** A figure that no unknown touches has no band. */
+    private static boolean moves(double[] values) {
+        return Arrays.stream(values).anyMatch(value -> value != values[0]);
     }
 
     private Optional<Fit> fit(Sample sample, String figure) {
@@ -149,11 +152,15 @@ public final class Propagation {
     private Map<String, Band> fitted(Map<String, Fit> fits) {
         double[][] values = new double[fits.size()][FORM_POINTS];
         List<Fit> forms = List.copyOf(fits.values());
-        RandomGenerator random = new Well19937c(SEED);
+        List<RandomGenerator> random = Arrays.stream(Sample.seeds(unknowns))
+                .<RandomGenerator>mapToObj(seed -> new Well19937c(seed + 1))
+                .toList();
         double[] z = new double[unknowns.size()];
         for (int point = 0; point < FORM_POINTS; point++) {
             for (int j = 0; j < z.length; j++) {
-                z[j] = Math.max(-Spread.FURTHEST, Math.min(Spread.FURTHEST, random.nextGaussian()));
+                z[j] = Math.max(
+                        -Spread.FURTHEST,
+                        Math.min(Spread.FURTHEST, random.get(j).nextGaussian()));
             }
             for (int f = 0; f < forms.size(); f++) {
                 FittedForm form = forms.get(f).form;

@@ -8,7 +8,6 @@ import trestle.binding.FieldPath;
 import trestle.binding.Nearest;
 import trestle.binding.Reason;
 import trestle.endpoint.Certainty;
-import trestle.estimate.Depth;
 import trestle.figure.Theme;
 import trestle.rendering.Options;
 import trestle.rendering.Options.Form;
@@ -21,19 +20,6 @@ final class QueryOptions {
     private enum Switch {
         TRUE,
         FALSE
-    }
-
-    /** How thoroughly bands are wanted. */
-    private enum BandsWanted {
-        FULL(Optional.of(Depth.FULL)),
-        QUICK(Optional.of(Depth.QUICK)),
-        FALSE(Optional.empty());
-
-        private final Optional<Depth> depth;
-
-        BandsWanted(Optional<Depth> depth) {
-            this.depth = depth;
-        }
     }
 
     private QueryOptions() {}
@@ -66,8 +52,9 @@ final class QueryOptions {
         boolean estimates = word(query, "estimates", Switch.class, faults)
                 .filter(given -> given == Switch.FALSE)
                 .isEmpty();
-        BandsWanted bands = word(query, "bands", BandsWanted.class, faults).orElse(BandsWanted.FULL);
-        return new Certainty(estimates, bands.depth);
+        Certainty.Bands bands =
+                word(query, "bands", Certainty.Bands.class, faults).orElse(Certainty.Bands.FULL);
+        return new Certainty(estimates, bands);
     }
 
     /** Whether faults should come as the value of a cell: a spreadsheet hides any other answer. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,8 +30,7 @@ class PointerTest {
         JsonNode schema = Contract.request(calculation.name());
         for (JsonNode request : requests) {
             Q bound = Binder.bind(request.deepCopy(), calculation.requestType());
-            JsonNode answer = Json.MAPPER.valueToTree(
-                    calculation.answer(calculation.done(bound, new Certainty(true, Optional.empty()))));
+            JsonNode answer = Json.MAPPER.valueToTree(calculation.answer(calculation.done(bound, Certainty.ESTIMATED)));
             assertThat(Places.unknown(answer, schema)).as(request.toString()).isEmpty();
             assertThat(Misfits.of(answer, Contract.answer(calculation.name())))
                     .as(request.toString())

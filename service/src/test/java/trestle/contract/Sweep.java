@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.management.ManagementFactory;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import trestle.api.model.ApiFault;
@@ -33,9 +32,6 @@ record Sweep(String calculation, JsonNode schema) {
 
     /** What a contradiction asks for is done this often, so that the end itself gets its turn. */
     private static final int MOST_REPAIRS = 4;
-
-    /** As a caller asks, but once: bands are the same work again. */
-    private static final Certainty ESTIMATED = new Certainty(true, Optional.empty());
 
     private static final Pattern JAVA_NAME = Pattern.compile(
             "\\b[a-z]{2,}[A-Z]\\w+|\\b(?:java|trestle|com|org)\\.\\w|Exception|\\bnull\\b|NaN|Infinity");
@@ -96,7 +92,7 @@ record Sweep(String calculation, JsonNode schema) {
     }
 
     private static <Q, R, W, A> JsonNode answer(Calculation<Q, R, W, A> calculation, JsonNode request) {
-        Done<Q, R, W> done = calculation.done(Binder.bind(request, calculation.requestType()), ESTIMATED);
+        Done<Q, R, W> done = calculation.done(Binder.bind(request, calculation.requestType()), Certainty.ESTIMATED);
         ObjectNode answer = (ObjectNode) Json.MAPPER.valueToTree(calculation.answer(done));
         answer.set("workings", Json.MAPPER.valueToTree(calculation.workings(done)));
         String figure = calculation.figure(done, Theme.LIGHT);

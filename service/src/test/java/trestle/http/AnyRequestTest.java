@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,8 +84,7 @@ class AnyRequestTest {
         String text = request.toString();
         try {
             Q bound = Binder.bind(request, calculation.requestType());
-            byte[] answer =
-                    Json.bytes(calculation.answer(calculation.done(bound, new Certainty(true, Optional.empty()))));
+            byte[] answer = Json.bytes(calculation.answer(calculation.done(bound, Certainty.ESTIMATED)));
             JsonNode tree = Json.MAPPER.readTree(answer);
             spoken(tree.path("findings"));
             kept(tree, calculation.name(), text);

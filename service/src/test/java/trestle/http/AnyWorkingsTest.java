@@ -73,8 +73,8 @@ class AnyWorkingsTest {
     }
 
     private static <Q, R, W> List<ApiWorking> workings(Calculation<Q, R, W, ?> calculation, JsonNode request) {
-        return calculation.workings(calculation.done(
-                Binder.bind(request, calculation.requestType()), new Certainty(true, Optional.empty())));
+        return calculation.workings(
+                calculation.done(Binder.bind(request, calculation.requestType()), Certainty.ESTIMATED));
     }
 
     private static String kind(ApiWorking line) {
