@@ -4,28 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import trestle.endpoint.Calculation;
 
-/** What is known of an answer before it is worked out: the class of its model. */
+/** What is known of an answer before it is worked out, by the class of its model. */
 public final class AnswerShape {
     private static final Map<Class<?>, List<FieldPath>> COLUMNS = new ConcurrentHashMap<>();
 
     private AnswerShape() {}
-
-    /**
-     * The generated model that a calculation answers with.
-     *
-     * @param calculation of the catalogue
-     * @return the class
-     */
-    public static Class<?> model(Calculation<?, ?, ?, ?> calculation) {
-        for (var method : calculation.getClass().getMethods()) {
-            if (method.getName().equals("answer") && !method.isBridge()) {
-                return method.getReturnType();
-            }
-        }
-        throw new IllegalStateException(calculation.name() + " answers nothing");
-    }
 
     /**
      * The plain values of a model that stand in no list, in the order of the contract. A table has

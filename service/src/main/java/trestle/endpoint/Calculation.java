@@ -33,6 +33,39 @@ public interface Calculation<Q, R, W, A> {
     Class<Q> requestType();
 
     /**
+     * The generated model of its answer.
+     *
+     * @return the class
+     */
+    default Class<?> answerType() {
+        for (var method : getClass().getMethods()) {
+            if (method.getName().equals("answer") && !method.isBridge()) {
+                return method.getReturnType();
+            }
+        }
+        throw new IllegalStateException(name() + " answers nothing");
+    }
+
+    /**
+     * Names of the calculations that can be asked of the same request alone.
+     *
+     * @return the names; none for a calculation of one part
+     */
+    default List<String> parts() {
+        return List.of();
+    }
+
+    /**
+     * One of them, as a calculation of its own.
+     *
+     * @param part one of {@link #parts()}
+     * @return the calculation, which takes the same request
+     */
+    default Calculation<Q, ?, ?, ?> part(PartName part) {
+        throw new IllegalArgumentException(name() + " has no part");
+    }
+
+    /**
      * Reads a request that fits the contract.
      *
      * @param request validated against its constraints

@@ -111,7 +111,7 @@ final class Batches {
     }
 
     private static List<FieldPath> columns(Calculation<?, ?, ?, ?> calculation, Options options) {
-        return options.picks().isEmpty() ? AnswerShape.columns(AnswerShape.model(calculation)) : options.picks();
+        return options.picks().isEmpty() ? AnswerShape.columns(calculation.answerType()) : options.picks();
     }
 
     /** What the caller asks for; without a wish the answers are written as the requests are. */

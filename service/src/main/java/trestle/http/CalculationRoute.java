@@ -5,11 +5,16 @@ import io.javalin.compression.Compressor;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
-import trestle.binding.AnswerShape;
+import trestle.api.model.ApiFault;
 import trestle.binding.Binder;
+import trestle.binding.Nearest;
 import trestle.binding.Picks;
+import trestle.binding.Reason;
+import trestle.binding.Refusal;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.PartName;
 import trestle.rendering.Answered;
 import trestle.rendering.Options;
 import trestle.rendering.PartFigureRenderer;
@@ -41,7 +46,12 @@ final class CalculationRoute<Q, R, W, A> {
     void post(Context context) {
         Query query = Query.of(context.queryString());
         query.requireNoFields();
-        Options options = options(query);
+        Options options = QueryOptions.of(query);
+        asked(options).post(context, options);
+    }
+
+    private void post(Context context, Options options) {
+        requirePossible(options);
         if (MediaTypes.isBatch(MediaTypes.of(context))) {
             batches.answer(context, calculation, options);
             return;
@@ -60,7 +70,12 @@ final class CalculationRoute<Q, R, W, A> {
     void get(Context context) throws IOException {
         context.res().addHeader("Vary", VARY);
         Query query = Query.of(context.queryString());
-        Options options = options(query);
+        Options options = QueryOptions.of(query);
+        asked(options).get(context, query, options);
+    }
+
+    private void get(Context context, Query query, Options options) throws IOException {
+        requirePossible(options);
         Renderer renderer = renderer(context, options);
         Q request = Binder.bind(query.fields(), calculation.requestType());
         EntityTag tag = tag(context, request, options, renderer);
@@ -85,12 +100,26 @@ final class CalculationRoute<Q, R, W, A> {
         context.res().flushBuffer();
     }
 
-    private Options options(Query query) {
-        Options options = QueryOptions.of(query);
-        if (!PartFigureRenderer.isAskedFor(calculation, options)) {
-            Picks.requirePossible(options.picks(), AnswerShape.model(calculation));
+    /** The whole, or the part of it that is asked for alone. */
+    private CalculationRoute<Q, ?, ?, ?> asked(Options options) {
+        if (options.part().isEmpty()) {
+            return this;
         }
-        return options;
+        PartName part = options.part().get();
+        List<String> parts = calculation.parts();
+        if (!parts.contains(part.calculation())) {
+            String known = parts.isEmpty()
+                    ? calculation.name() + " is answered whole"
+                    : Nearest.to(part.calculation(), parts, "a part of " + calculation.name());
+            throw new Refusal(Reason.INVALID, List.of(new ApiFault("/part", "unknown_value", known)));
+        }
+        return new CalculationRoute<>(calculation.part(part), batches);
+    }
+
+    private void requirePossible(Options options) {
+        if (!PartFigureRenderer.isAskedFor(calculation, options)) {
+            Picks.requirePossible(options.picks(), calculation.answerType());
+        }
     }
 
     private Renderer renderer(Context context, Options options) {
@@ -107,6 +136,7 @@ final class CalculationRoute<Q, R, W, A> {
                 String.valueOf(options.workings()),
                 String.valueOf(options.cautions()),
                 options.certainty().toString(),
+                options.part().toString(),
                 coding(context));
     }
 

@@ -19,7 +19,7 @@ import trestle.binding.Reason;
 record Query(List<Parameter> options, List<DottedField> fields) {
     /** Names that no request of a calculation may use for a field of its own. */
     static final List<String> RESERVED =
-            List.of("as", "pick", "errors", "workings", "cautions", "theme", "bands", "estimates");
+            List.of("as", "pick", "errors", "workings", "cautions", "theme", "bands", "estimates", "part", "run");
 
     /**
      * A parameter for the HTTP layer, decoded.

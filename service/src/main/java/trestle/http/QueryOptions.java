@@ -8,6 +8,7 @@ import trestle.binding.FieldPath;
 import trestle.binding.Nearest;
 import trestle.binding.Reason;
 import trestle.endpoint.Certainty;
+import trestle.endpoint.PartName;
 import trestle.figure.Theme;
 import trestle.rendering.Options;
 import trestle.rendering.Options.Form;
@@ -44,8 +45,26 @@ final class QueryOptions {
         boolean workings = isOn(query, "workings", faults);
         boolean cautions = isOn(query, "cautions", faults);
         Certainty certainty = certainty(query, faults);
+        Optional<PartName> part = part(query, faults);
         faults.refuseIfAny(Reason.INVALID);
-        return new Options(as, picks, theme.orElse(Theme.AUTO), workings, cautions, certainty);
+        return new Options(as, picks, theme.orElse(Theme.AUTO), workings, cautions, certainty, part);
+    }
+
+    private static Optional<PartName> part(Query query, Faults faults) {
+        Optional<String> part = once(query, "part", faults);
+        Optional<String> run = once(query, "run", faults);
+        if (run.isPresent() && part.isEmpty()) {
+            faults.add("/run", "contradiction", "run goes with part only");
+        }
+        return part.map(name -> new PartName(name, run));
+    }
+
+    private static Optional<String> once(Query query, String name, Faults faults) {
+        List<String> given = values(query, name);
+        if (given.size() > 1) {
+            faults.add("/" + name, "repeated", name + " is given more than once");
+        }
+        return given.stream().findFirst();
     }
 
     private static Certainty certainty(Query query, Faults faults) {
@@ -87,22 +106,19 @@ final class QueryOptions {
     }
 
     private static <E extends Enum<E>> Optional<E> word(Query query, String name, Class<E> type, Faults faults) {
-        List<String> given = values(query, name);
-        if (given.size() > 1) {
-            faults.add("/" + name, "repeated", name + " is given more than once");
-        }
+        Optional<String> given = once(query, name, faults);
         if (given.isEmpty()) {
             return Optional.empty();
         }
         List<String> words = new ArrayList<>();
         for (E constant : type.getEnumConstants()) {
             String word = Options.word(constant);
-            if (word.equals(given.get(0))) {
+            if (word.equals(given.get())) {
                 return Optional.of(constant);
             }
             words.add(word);
         }
-        unknown(name, given.get(0), "one of " + String.join(", ", words), faults);
+        unknown(name, given.get(), "one of " + String.join(", ", words), faults);
         return Optional.empty();
     }
 

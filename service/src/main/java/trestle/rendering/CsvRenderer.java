@@ -21,7 +21,7 @@ public final class CsvRenderer implements Renderer {
 
     @Override
     public byte[] render(Answered<?, ?, ?, ?> answered) {
-        List<FieldPath> columns = AnswerShape.columns(AnswerShape.model(answered.calculation()));
+        List<FieldPath> columns = AnswerShape.columns(answered.calculation().answerType());
         List<String> header = columns.stream().map(FieldPath::dotted).toList();
         List<String> cells = new Picks(columns)
                 .whereThere(answered.tree()).stream().map(Csv::cell).toList();

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import trestle.binding.FieldPath;
 import trestle.endpoint.Certainty;
+import trestle.endpoint.PartName;
 import trestle.figure.Theme;
 
 /**
@@ -16,6 +17,7 @@ import trestle.figure.Theme;
  * @param workings whether the answer should say how it was reached
  * @param cautions whether a table should begin with its cautions
  * @param certainty whether to estimate what is left out, and how thoroughly to seek bands
+ * @param part the part of the calculation that is asked for alone
  */
 public record Options(
         Optional<Form> as,
@@ -23,7 +25,8 @@ public record Options(
         Theme theme,
         boolean workings,
         boolean cautions,
-        Certainty certainty) {
+        Certainty certainty,
+        Optional<PartName> part) {
     /** The representations that the contract knows; a calculation need not offer all of them. */
     public enum Form {
         /** The whole, as the contract models it. */

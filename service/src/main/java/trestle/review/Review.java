@@ -3,46 +3,135 @@ package trestle.review;
 import java.util.List;
 import java.util.Optional;
 import trestle.battery.PackEnergy;
+import trestle.battery.PackTask;
 import trestle.finding.Judgement;
 import trestle.flight.EnduranceResult;
+import trestle.flight.EnduranceTask;
 import trestle.flight.SpeedPoint;
+import trestle.launch.LaunchAndClimb;
 import trestle.launch.LaunchAndClimbResult;
+import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.Balance;
+import trestle.massbalance.BalanceTask;
 import trestle.rails.RailBudget;
+import trestle.rails.RailTask;
 
 /**
- * What the review of an aircraft found.
- *
- * @param massKg mass at take-off, kg
- * @param balance mass and balance with packs and wires; empty where only the mass of the whole is known
- * @param endurance endurance at that mass, on these packs
- * @param cruise the flight that packs and wires are judged at; empty where none can be flown
- * @param pack the packs at cruise power
- * @param fullThrottle the packs at full throttle; empty where no power is given for it
- * @param runs the runs of wire, in their order
- * @param propulsion the drive at cruise and full throttle; empty where only efficiencies are known
- * @param rails the regulated rails; empty where there are none
- * @param launch launch, climb, glide and turn; empty where no launch or no thrust is given
- * @param compass the compass; empty where none is described
- * @param tasks what the parts were asked
- * @param judgement what is to be said of the whole; what is to be said of a part is in the part
+ * What the review of an aircraft found. Each part is worked out when it is first asked for, so that one part alone costs
+ * what it needs; a review is read by one thread.
  */
-public record Review(
-        double massKg,
-        Optional<Balance> balance,
-        EnduranceResult endurance,
-        Optional<SpeedPoint> cruise,
-        PackEnergy pack,
-        Optional<FullThrottle> fullThrottle,
-        List<RunReview> runs,
-        Optional<DriveMatch> propulsion,
-        Optional<RailBudget> rails,
-        Optional<LaunchAndClimbResult> launch,
-        Optional<Compass> compass,
-        ReviewTasks tasks,
-        Judgement judgement) {
-    /** Copies the list. */
-    public Review {
-        runs = List.copyOf(runs);
+public final class Review {
+    private final Round round;
+    private final List<RunReview> runs;
+    private final Once<PackTask> packTask;
+    private final Once<PackEnergy> pack;
+    private final Once<Optional<DriveMatch>> propulsion;
+    private final Once<Optional<LaunchAndClimbTask>> launchTask;
+    private final Once<Optional<LaunchAndClimbResult>> launch;
+    private final Once<Optional<Compass>> compass;
+    private final Once<Judgement> judgement;
+
+    Review(Round round, List<RunReview> runs) {
+        this.round = round;
+        this.runs = List.copyOf(runs);
+        Aircraft aircraft = round.base().aircraft();
+        packTask = Once.of(round::packTask);
+        pack = Once.of(() -> PackEnergy.of(packTask.get()));
+        propulsion = Once.of(round::match);
+        launchTask = Once.of(round::launchTask);
+        launch = Once.of(() -> launchTask.get().map(LaunchAndClimb::of));
+        compass = Once.of(() -> aircraft.compass().map(plan -> Compass.of(plan, this.runs)));
+        judgement =
+                Once.of(() -> ReviewChecks.of(aircraft, round.cruise(), round.fullThrottle(), round.pack(), this.runs));
+    }
+
+    /** The aircraft. */
+    public Aircraft aircraft() {
+        return round.base().aircraft();
+    }
+
+    /** Mass at take-off, kg. */
+    public double massKg() {
+        return round.massKg();
+    }
+
+    /** Mass and balance with packs and wires; empty where only the mass of the whole is known. */
+    public Optional<Balance> balance() {
+        return round.balance();
+    }
+
+    /** What mass and balance was asked; empty where only the mass of the whole is known. */
+    public Optional<BalanceTask> balanceTask() {
+        return round.balanceTask();
+    }
+
+    /** Endurance at that mass, on these packs. */
+    public EnduranceResult endurance() {
+        return round.endurance();
+    }
+
+    /** What the flight was asked. */
+    public EnduranceTask enduranceTask() {
+        return round.enduranceTask();
+    }
+
+    /** The flight that packs and wires are judged at; empty where none can be flown. */
+    public Optional<SpeedPoint> cruise() {
+        return round.cruise();
+    }
+
+    /** The packs at cruise power. */
+    public PackEnergy pack() {
+        return pack.get();
+    }
+
+    /** What the packs were asked. */
+    public PackTask packTask() {
+        return packTask.get();
+    }
+
+    /** The packs at full throttle; empty where no power is given for it. */
+    public Optional<FullThrottle> fullThrottle() {
+        return round.fullThrottle();
+    }
+
+    /** The runs of wire, in their order. */
+    public List<RunReview> runs() {
+        return runs;
+    }
+
+    /** The drive at cruise and full throttle; empty where only efficiencies are known. */
+    public Optional<DriveMatch> propulsion() {
+        return propulsion.get();
+    }
+
+    /** The regulated rails; empty where there are none. */
+    public Optional<RailBudget> rails() {
+        return round.base().rails();
+    }
+
+    /** What the rails were asked; empty where there are none. */
+    public Optional<RailTask> railTask() {
+        return round.base().railTask();
+    }
+
+    /** Launch, climb, glide and turn; empty where no launch or no thrust is given. */
+    public Optional<LaunchAndClimbResult> launch() {
+        return launch.get();
+    }
+
+    /** What the launch was asked; empty where no launch or no thrust is given. */
+    public Optional<LaunchAndClimbTask> launchTask() {
+        return launchTask.get();
+    }
+
+    /** The compass; empty where none is described. */
+    public Optional<Compass> compass() {
+        return compass.get();
+    }
+
+    /** What is to be said of the whole; what is to be said of a part is in the part. */
+    public Judgement judgement() {
+        return judgement.get();
     }
 }

@@ -32,7 +32,7 @@ class AnswerShapeTest {
                 .filter(c -> c.name().equals(name))
                 .findFirst()
                 .orElseThrow();
-        assertThat(AnswerShape.model(calculation).getPackageName()).isEqualTo("trestle.api.model");
-        assertThat(AnswerShape.model(calculation)).isRecord();
+        assertThat(calculation.answerType().getPackageName()).isEqualTo("trestle.api.model");
+        assertThat(calculation.answerType()).isRecord();
     }
 }

@@ -12,6 +12,7 @@ import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.Estimating;
 import trestle.endpoint.MainFigure;
+import trestle.endpoint.PartName;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.BalanceFigure;
@@ -37,6 +38,16 @@ public final class BuildReviewEndpoint
     @Override
     public Class<ApiBuildReviewRequest> requestType() {
         return ApiBuildReviewRequest.class;
+    }
+
+    @Override
+    public List<String> parts() {
+        return List.copyOf(Parts.ANSWERS.keySet());
+    }
+
+    @Override
+    public Calculation<ApiBuildReviewRequest, ?, ?, ?> part(PartName part) {
+        return new PartOfReview(this, part);
     }
 
     @Override
@@ -78,8 +89,8 @@ public final class BuildReviewEndpoint
     public String figure(Done<ApiBuildReviewRequest, Aircraft, Review> done, Theme theme) {
         Review review = done.work();
         return review.balance()
-                .map(balance -> BalanceFigure.of(review.tasks().balance().orElseThrow(), balance, theme))
-                .orElseGet(() -> EnduranceFigure.of(review.tasks().endurance(), review.endurance(), theme));
+                .map(balance -> BalanceFigure.of(review.balanceTask().orElseThrow(), balance, theme))
+                .orElseGet(() -> EnduranceFigure.of(review.enduranceTask(), review.endurance(), theme));
     }
 
     @Override
@@ -106,7 +117,7 @@ public final class BuildReviewEndpoint
         return WorkingWriting.write(Parts.workings(parts(done)));
     }
 
-    private static List<Part> parts(Done<ApiBuildReviewRequest, Aircraft, Review> done) {
-        return Parts.of(done.work(), new ReviewPlaces(done.read()));
+    private static List<Part<?>> parts(Done<ApiBuildReviewRequest, Aircraft, Review> done) {
+        return Parts.of(done.work());
     }
 }

@@ -2,20 +2,37 @@ package trestle.endpoint.buildreview;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import trestle.api.model.ApiCompassClearanceAnswer;
+import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiLaunchAndClimbAnswer;
+import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiPackEnergyAnswer;
+import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.api.model.ApiRailBudgetAnswer;
+import trestle.api.model.ApiWireSizingAnswer;
 import trestle.battery.PackWorkings;
-import trestle.endpoint.Premises;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
+import trestle.endpoint.compassclearance.CompassWriting;
 import trestle.endpoint.endurance.EnduranceEndpoint;
+import trestle.endpoint.endurance.EnduranceWriting;
 import trestle.endpoint.launch.LaunchAndClimbEndpoint;
+import trestle.endpoint.launch.LaunchWriting;
+import trestle.endpoint.massbalance.BalanceWriting;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
+import trestle.endpoint.packenergy.PackWriting;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
+import trestle.endpoint.propulsionmatch.PropulsionWriting;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
+import trestle.endpoint.railbudget.RailWriting;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
+import trestle.endpoint.wiresizing.WireWriting;
 import trestle.figure.BalanceFigure;
 import trestle.figure.CompassFigure;
 import trestle.figure.EnduranceFigure;
@@ -52,9 +69,9 @@ final class Parts {
     private final Review review;
     private final ReviewPlaces places;
 
-    private Parts(Review review, ReviewPlaces places) {
+    private Parts(Review review) {
         this.review = review;
-        this.places = places;
+        this.places = new ReviewPlaces(review.aircraft());
     }
 
     /** Whether an answer may have a part at a place. */
@@ -62,9 +79,9 @@ final class Parts {
         return PLACES.matcher(pointer).matches();
     }
 
-    static List<Part> of(Review review, ReviewPlaces places) {
-        Parts of = new Parts(review, places);
-        List<Part> parts = new ArrayList<>();
+    static List<Part<?>> of(Review review) {
+        Parts of = new Parts(review);
+        List<Part<?>> parts = new ArrayList<>();
         review.balance().map(of::balance).ifPresent(parts::add);
         parts.add(of.pack());
         for (int i = 0; i < review.runs().size(); i++) {
@@ -72,108 +89,176 @@ final class Parts {
         }
         parts.add(of.endurance());
         review.propulsion().map(of::drive).ifPresent(parts::add);
-        review.tasks().rails().map(of::rails).ifPresent(parts::add);
-        review.tasks().launch().map(of::launch).ifPresent(parts::add);
+        review.railTask().map(of::rails).ifPresent(parts::add);
+        review.launchTask().map(of::launch).ifPresent(parts::add);
         review.compass().map(of::compass).ifPresent(parts::add);
         return parts;
     }
 
+    /** What each part answers with, by its name. */
+    static final Map<String, Class<?>> ANSWERS = answers();
+
+    private static Map<String, Class<?>> answers() {
+        Map<String, Class<?>> answers = new LinkedHashMap<>();
+        answers.put("mass-balance", ApiMassBalanceAnswer.class);
+        answers.put("pack-energy", ApiPackEnergyAnswer.class);
+        answers.put("wire-sizing", ApiWireSizingAnswer.class);
+        answers.put("endurance", ApiEnduranceAnswer.class);
+        answers.put("propulsion-match", ApiPropulsionMatchAnswer.class);
+        answers.put("rail-budget", ApiRailBudgetAnswer.class);
+        answers.put("launch-and-climb", ApiLaunchAndClimbAnswer.class);
+        answers.put("compass-clearance", ApiCompassClearanceAnswer.class);
+        return answers;
+    }
+
+    /**
+     * One part alone: no other is worked out, but for what it needs.
+     *
+     * @param calculation one of {@link #ANSWERS}
+     * @param run index of the run of wire, for {@code wire-sizing}
+     * @return the part; empty where this aircraft lacks it
+     */
+    static Optional<? extends Part<?>> named(String calculation, int run, Review review) {
+        Parts of = new Parts(review);
+        return switch (calculation) {
+            case "mass-balance" -> review.balance().map(of::balance);
+            case "pack-energy" -> Optional.of(of.pack());
+            case "wire-sizing" -> Optional.of(of.run(run, review.runs().get(run)));
+            case "endurance" -> Optional.of(of.endurance());
+            case "propulsion-match" -> review.propulsion().map(of::drive);
+            case "rail-budget" -> review.railTask().map(of::rails);
+            case "launch-and-climb" -> review.launchTask().map(of::launch);
+            case "compass-clearance" -> review.compass().map(of::compass);
+            default -> Optional.empty();
+        };
+    }
+
     /** The part that stands at a place; empty where this answer lacks it. */
-    static Optional<Part> at(String pointer, List<Part> parts) {
+    static Optional<Part<?>> at(String pointer, List<Part<?>> parts) {
         return parts.stream().filter(part -> part.at().equals(pointer)).findFirst();
     }
 
     /** How all numbers were reached, part by part, each line with the name of its part. */
-    static List<Working> workings(List<Part> parts) {
+    static List<Working> workings(List<Part<?>> parts) {
         return parts.stream()
-                .sorted(Comparator.comparingInt(Part::step))
-                .flatMap(part -> part.workings().get().stream().map(line -> line.about(part.calculation())))
+                .sorted(Comparator.<Part<?>>comparingInt(Part::step))
+                .flatMap(part -> part.workings().get().stream().map(line -> line.about(part.named())))
                 .toList();
     }
 
-    private Part balance(Balance balance) {
-        var task = review.tasks().balance().orElseThrow();
-        return new Part(
+    private Part<ApiMassBalanceAnswer> balance(Balance balance) {
+        var task = review.balanceTask().orElseThrow();
+        return new Part<>(
                 "mass-balance",
+                "",
                 "/mass_balance",
                 2,
-                () -> MassBalanceEndpoint.judgement(balance, places::ofBalance, Premises.NONE),
+                premises -> MassBalanceEndpoint.judgement(balance, places::ofBalance, premises),
+                judgement -> BalanceWriting.write(balance, judgement),
                 theme -> BalanceFigure.of(task, balance, theme),
-                () -> MassBalanceWorkings.of(task, balance));
+                () -> MassBalanceWorkings.of(task, balance),
+                figures -> BalanceWriting.figures(balance, figures),
+                balance::judgement);
     }
 
-    private Part pack() {
-        var task = review.tasks().pack();
-        return new Part(
+    private Part<ApiPackEnergyAnswer> pack() {
+        return new Part<>(
                 "pack-energy",
+                "",
                 "/pack_energy",
                 6,
-                () -> PackEnergyEndpoint.judgement(task, review.pack(), places::ofPack, Premises.NONE),
-                theme -> PackFigure.of(task, review.pack(), theme),
-                () -> PackWorkings.of(task, review.pack()));
+                premises -> PackEnergyEndpoint.judgement(review.packTask(), review.pack(), places::ofPack, premises),
+                judgement -> PackWriting.write(review.pack(), places.packNames(), judgement),
+                theme -> PackFigure.of(review.packTask(), review.pack(), theme),
+                () -> PackWorkings.of(review.packTask(), review.pack()),
+                figures -> PackWriting.figures(review.pack(), figures),
+                () -> review.pack().judgement());
     }
 
-    private Part run(int index, RunReview run) {
-        return new Part(
-                "wire-sizing, " + run.task().run().name(),
+    private Part<ApiWireSizingAnswer> run(int index, RunReview run) {
+        return new Part<>(
+                "wire-sizing",
+                run.task().run().name(),
                 "/wire_sizing/" + index,
                 5,
-                () -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), Premises.NONE),
+                premises -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), premises),
+                judgement -> WireWriting.write(run.sizing(), judgement),
                 theme -> WireFigure.of(run.task(), run.sizing(), theme),
-                () -> WireWorkings.of(run.task(), run.sizing()));
+                () -> WireWorkings.of(run.task(), run.sizing()),
+                figures -> {},
+                () -> run.sizing().judgement());
     }
 
-    private Part endurance() {
-        var task = review.tasks().endurance();
-        return new Part(
+    private Part<ApiEnduranceAnswer> endurance() {
+        return new Part<>(
                 "endurance",
+                "",
                 "/endurance",
                 4,
-                () -> EnduranceEndpoint.judgement(review.endurance(), places::ofFlight, Premises.NONE),
-                theme -> EnduranceFigure.of(task, review.endurance(), theme),
-                () -> EnduranceWorkings.of(task, review.endurance()));
+                premises -> EnduranceEndpoint.judgement(review.endurance(), places::ofFlight, premises),
+                judgement -> EnduranceWriting.write(review.endurance(), judgement),
+                theme -> EnduranceFigure.of(review.enduranceTask(), review.endurance(), theme),
+                () -> EnduranceWorkings.of(review.enduranceTask(), review.endurance()),
+                figures -> EnduranceWriting.figures(review.endurance(), figures),
+                () -> review.endurance().judgement());
     }
 
-    private Part drive(DriveMatch drive) {
-        return new Part(
+    private Part<ApiPropulsionMatchAnswer> drive(DriveMatch drive) {
+        var judged = drive.match().judgement().withoutChecks(NOT_ASKED_OF_DRIVE);
+        return new Part<>(
                 "propulsion-match",
+                "",
                 "/propulsion_match",
                 3,
-                () -> PropulsionMatchEndpoint.judgement(
-                        drive.match().judgement().withoutChecks(NOT_ASKED_OF_DRIVE), places::ofDrive, Premises.NONE),
+                premises -> PropulsionMatchEndpoint.judgement(judged, places::ofDrive, premises),
+                judgement -> PropulsionWriting.write(drive.task(), drive.match(), judgement),
                 theme -> PropulsionFigure.of(drive.task(), drive.match(), theme),
-                () -> PropulsionWorkings.of(drive.task(), drive.match()));
+                () -> PropulsionWorkings.of(drive.task(), drive.match()),
+                figures -> PropulsionWriting.figures(drive.match(), figures),
+                () -> judged);
     }
 
-    private Part rails(RailTask task) {
+    private Part<ApiRailBudgetAnswer> rails(RailTask task) {
         var budget = review.rails().orElseThrow();
-        return new Part(
+        return new Part<>(
                 "rail-budget",
+                "",
                 "/rail_budget",
                 1,
-                () -> RailBudgetEndpoint.judgement(budget, places::ofRails, Premises.NONE),
+                premises -> RailBudgetEndpoint.judgement(budget, places::ofRails, premises),
+                judgement -> RailWriting.write(budget, judgement),
                 theme -> RailFigure.of(task, budget, theme),
-                () -> RailWorkings.of(task, budget));
+                () -> RailWorkings.of(task, budget),
+                figures -> {},
+                budget::judgement);
     }
 
-    private Part launch(LaunchAndClimbTask task) {
+    private Part<ApiLaunchAndClimbAnswer> launch(LaunchAndClimbTask task) {
         var result = review.launch().orElseThrow();
-        return new Part(
+        return new Part<>(
                 "launch-and-climb",
+                "",
                 "/launch_and_climb",
                 7,
-                () -> LaunchAndClimbEndpoint.judgement(task, result, places::ofLaunch, Premises.NONE),
+                premises -> LaunchAndClimbEndpoint.judgement(task, result, places::ofLaunch, premises),
+                judgement -> LaunchWriting.write(result, judgement),
                 theme -> LaunchAndClimbEndpoint.figure(task, result, theme),
-                () -> LaunchWorkings.of(task, result));
+                () -> LaunchWorkings.of(task, result),
+                figures -> LaunchWriting.figures(result, figures),
+                result::judgement);
     }
 
-    private Part compass(Compass compass) {
-        return new Part(
+    private Part<ApiCompassClearanceAnswer> compass(Compass compass) {
+        return new Part<>(
                 "compass-clearance",
+                "",
                 "/compass_clearance",
                 8,
-                () -> CompassClearanceEndpoint.judgement(compass.clearance(), places::ofCompass, Premises.NONE),
+                premises -> CompassClearanceEndpoint.judgement(compass.clearance(), places::ofCompass, premises),
+                judgement -> CompassWriting.write(compass.task().runs(), compass.clearance(), judgement),
                 theme -> CompassFigure.of(compass.task(), compass.clearance(), theme),
-                () -> CompassWorkings.of(compass.task(), compass.clearance()));
+                () -> CompassWorkings.of(compass.task(), compass.clearance()),
+                figures -> {},
+                () -> compass.clearance().judgement());
     }
 }

@@ -16,7 +16,7 @@ public final class ReviewFigures {
 
     private ReviewFigures() {}
 
-    static List<String> of(Review review, List<Part> parts) {
+    static List<String> of(Review review, List<Part<?>> parts) {
         return Stream.of(
                         Optional.of("/pack_energy"),
                         Optional.of("/mass_balance"),

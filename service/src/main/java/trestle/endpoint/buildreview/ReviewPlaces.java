@@ -3,6 +3,7 @@ package trestle.endpoint.buildreview;
 import static java.util.Map.entry;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import trestle.battery.PackPart;
@@ -89,6 +90,11 @@ public final class ReviewPlaces {
 
     ReviewPlaces(Aircraft aircraft) {
         this.aircraft = aircraft;
+    }
+
+    /** Names of the packs. */
+    List<String> packNames() {
+        return aircraft.packs().stream().map(pack -> pack.item().name()).toList();
     }
 
     /** Items of the balance are the items, then the packs, then the wires. */

@@ -1,27 +1,29 @@
 package trestle.endpoint.buildreview;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
-import trestle.api.model.ApiInstalledPack;
+import trestle.api.model.ApiCompassClearanceAnswer;
+import trestle.api.model.ApiEnduranceAnswer;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiKeyFigures;
+import trestle.api.model.ApiLaunchAndClimbAnswer;
+import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiPackEnergyAnswer;
+import trestle.api.model.ApiPropulsionMatchAnswer;
+import trestle.api.model.ApiRailBudgetAnswer;
 import trestle.api.model.ApiRunReview;
+import trestle.api.model.ApiWireSizingAnswer;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Writing;
-import trestle.endpoint.compassclearance.CompassWriting;
-import trestle.endpoint.endurance.EnduranceWriting;
-import trestle.endpoint.launch.LaunchWriting;
 import trestle.endpoint.massbalance.BalanceWriting;
-import trestle.endpoint.packenergy.PackWriting;
-import trestle.endpoint.propulsionmatch.PropulsionWriting;
-import trestle.endpoint.railbudget.RailWriting;
-import trestle.endpoint.wiresizing.WireWriting;
 import trestle.flight.SpeedPoint;
 import trestle.massbalance.Planform;
 import trestle.propulsion.OperatingPoint;
@@ -41,7 +43,7 @@ import trestle.wiring.GaugeAnswer;
 public final class ReviewWriting {
     private final Review review;
     private final Done<ApiBuildReviewRequest, Aircraft, Review> done;
-    private final Map<String, ApiJudgement> judgements = new LinkedHashMap<>();
+    private final Map<String, Object> answers = new HashMap<>();
 
     ReviewWriting(Done<ApiBuildReviewRequest, Aircraft, Review> done) {
         this.done = done;
@@ -50,41 +52,35 @@ public final class ReviewWriting {
 
     ApiBuildReviewAnswer answer() {
         ReviewPlaces places = new ReviewPlaces(done.read());
-        judgements.put(
-                "", JudgementWriting.of(review.judgement(), places::ofReview, done.assumed(), List.of(), List.of()));
-        Parts.of(review, places)
-                .forEach(part -> judgements.put(part.at(), part.judgement().get()));
+        List<ApiJudgement> judgements = new ArrayList<>();
+        judgements.add(JudgementWriting.of(review.judgement(), places::ofReview, done.assumed(), List.of(), List.of()));
+        Parts.of(review).forEach(part -> judgements.add(written(part)));
         return ApiBuildReviewAnswer.builder()
-                .judgement(JudgementWriting.merged(List.copyOf(judgements.values())))
+                .judgement(JudgementWriting.merged(judgements))
                 .keyFigures(keyFigures())
-                .massBalance(review.balance()
-                        .map(balance -> BalanceWriting.write(balance, judgements.get("/mass_balance")))
-                        .orElse(null))
-                .packEnergy(PackWriting.write(
-                        review.pack(),
-                        done.request().packs().stream()
-                                .map(ApiInstalledPack::name)
-                                .toList(),
-                        judgements.get("/pack_energy")))
+                .massBalance(answer("/mass_balance", ApiMassBalanceAnswer.class))
+                .packEnergy(answer("/pack_energy", ApiPackEnergyAnswer.class))
                 .wireSizing(IntStream.range(0, review.runs().size())
                         .mapToObj(this::run)
                         .toList())
-                .endurance(EnduranceWriting.write(review.endurance(), judgements.get("/endurance")))
-                .propulsionMatch(review.propulsion()
-                        .map(drive -> PropulsionWriting.write(
-                                drive.task(), drive.match(), judgements.get("/propulsion_match")))
-                        .orElse(null))
-                .railBudget(review.rails()
-                        .map(rails -> RailWriting.write(rails, judgements.get("/rail_budget")))
-                        .orElse(null))
-                .launchAndClimb(review.launch()
-                        .map(launch -> LaunchWriting.write(launch, judgements.get("/launch_and_climb")))
-                        .orElse(null))
-                .compassClearance(review.compass()
-                        .map(compass -> CompassWriting.write(
-                                compass.task().runs(), compass.clearance(), judgements.get("/compass_clearance")))
-                        .orElse(null))
+                .endurance(answer("/endurance", ApiEnduranceAnswer.class))
+                .propulsionMatch(answer("/propulsion_match", ApiPropulsionMatchAnswer.class))
+                .railBudget(answer("/rail_budget", ApiRailBudgetAnswer.class))
+                .launchAndClimb(answer("/launch_and_climb", ApiLaunchAndClimbAnswer.class))
+                .compassClearance(answer("/compass_clearance", ApiCompassClearanceAnswer.class))
                 .build();
+    }
+
+    /** What is estimated for the whole is said once, of the whole. */
+    private <A> ApiJudgement written(Part<A> part) {
+        ApiJudgement judgement = part.judgement().apply(Premises.NONE);
+        answers.put(part.at(), part.answer().apply(judgement));
+        return judgement;
+    }
+
+    /** The answer of a part; null where this aircraft lacks it. */
+    private <A> A answer(String at, Class<A> type) {
+        return type.cast(answers.get(at));
     }
 
     private ApiRunReview run(int index) {
@@ -97,7 +93,7 @@ public final class ReviewWriting {
                         .map(GaugeAnswer::gauge)
                         .map(g -> g.designation())
                         .orElse(""))
-                .answer(WireWriting.write(run.sizing(), judgements.get("/wire_sizing/" + index)))
+                .answer(answer("/wire_sizing/" + index, ApiWireSizingAnswer.class))
                 .build();
     }
 

@@ -48,7 +48,6 @@ import trestle.launch.ThrustPoint;
 import trestle.launch.Turn;
 import trestle.units.Angle;
 import trestle.units.Mass;
-import trestle.units.Share;
 
 /** The door of {@code /v1/launch-and-climb}: reads the request once, writes the answer once. */
 public final class LaunchAndClimbEndpoint
@@ -106,11 +105,7 @@ public final class LaunchAndClimbEndpoint
 
     @Override
     public void figures(LaunchAndClimbResult work, Map<MainFigure, Double> figures) {
-        figures.put(MainFigure.STALL_SPEED, work.stallSpeedMPerS());
-        figures.put(MainFigure.CLIMB_RATE, work.climb().rateMPerS());
-        figures.put(
-                MainFigure.LAUNCH_MARGIN,
-                Share.percentFromFraction(work.launch().marginFraction()));
+        LaunchWriting.figures(work, figures);
     }
 
     @Override

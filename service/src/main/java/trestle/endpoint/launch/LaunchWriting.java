@@ -1,5 +1,6 @@
 package trestle.endpoint.launch;
 
+import java.util.Map;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiLaunchOutcome;
@@ -7,6 +8,7 @@ import trestle.api.model.ApiLaunchResult;
 import trestle.api.model.ApiNeededLaunch;
 import trestle.api.model.ApiSteadyClimb;
 import trestle.api.model.ApiSteadyGlide;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Writing;
 import trestle.launch.Climb;
 import trestle.launch.Glide;
@@ -19,6 +21,20 @@ import trestle.units.Share;
 /** Writes stall, launch and what follows into their answer. */
 public final class LaunchWriting {
     private LaunchWriting() {}
+
+    /**
+     * The numbers that carry a band.
+     *
+     * @param result the launch
+     * @param figures takes each under its name
+     */
+    public static void figures(LaunchAndClimbResult result, Map<MainFigure, Double> figures) {
+        figures.put(MainFigure.STALL_SPEED, result.stallSpeedMPerS());
+        figures.put(MainFigure.CLIMB_RATE, result.climb().rateMPerS());
+        figures.put(
+                MainFigure.LAUNCH_MARGIN,
+                Share.percentFromFraction(result.launch().marginFraction()));
+    }
 
     public static ApiLaunchAndClimbAnswer write(LaunchAndClimbResult result, ApiJudgement judgement) {
         return ApiLaunchAndClimbAnswer.builder()

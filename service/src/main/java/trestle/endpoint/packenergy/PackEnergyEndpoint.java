@@ -32,7 +32,6 @@ import trestle.endpoint.common.PackEstimates;
 import trestle.figure.PackFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
-import trestle.units.Energy;
 import trestle.units.Share;
 
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
@@ -68,7 +67,7 @@ public final class PackEnergyEndpoint
 
     @Override
     public void figures(PackEnergy work, Map<MainFigure, Double> figures) {
-        figures.put(MainFigure.USABLE_ENERGY, Energy.whFromJ(work.budget().usableEnergyJ()));
+        PackWriting.figures(work, figures);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package trestle.endpoint.packenergy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import trestle.api.model.ApiDischargePoint;
 import trestle.api.model.ApiEndReason;
@@ -15,6 +16,7 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackRatings;
 import trestle.battery.PowerAllowed;
 import trestle.battery.SegmentOutcome;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Writing;
 import trestle.units.Charge;
 import trestle.units.Energy;
@@ -26,6 +28,16 @@ import trestle.units.Time;
 /** Writes what a pack gives into its answer. */
 public final class PackWriting {
     private PackWriting() {}
+
+    /**
+     * The numbers that carry a band.
+     *
+     * @param pack the pack
+     * @param figures takes each under its name
+     */
+    public static void figures(PackEnergy pack, Map<MainFigure, Double> figures) {
+        figures.put(MainFigure.USABLE_ENERGY, Energy.whFromJ(pack.budget().usableEnergyJ()));
+    }
 
     public static ApiPackEnergyAnswer write(PackEnergy result, List<String> names, ApiJudgement judgement) {
         ApiPackEnergyAnswer.Builder answer = ApiPackEnergyAnswer.builder().judgement(judgement);

@@ -59,8 +59,7 @@ public final class PropulsionMatchEndpoint
 
     @Override
     public void figures(PropulsionMatch work, Map<MainFigure, Double> figures) {
-        work.performance().cruise().ifPresent(point -> figures.put(MainFigure.CRUISE_POWER, point.electricalPowerW()));
-        work.performance().atRest().ifPresent(point -> figures.put(MainFigure.STATIC_THRUST, point.thrustN()));
+        PropulsionWriting.figures(work, figures);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package trestle.endpoint.propulsionmatch;
 
+import java.util.Map;
 import trestle.api.model.ApiHeadroom;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiKeptRating;
@@ -7,6 +8,7 @@ import trestle.api.model.ApiLimitPlace;
 import trestle.api.model.ApiOperatingPoint;
 import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.api.model.ApiThrottleLimit;
+import trestle.endpoint.MainFigure;
 import trestle.endpoint.Writing;
 import trestle.propulsion.DrivePerformance;
 import trestle.propulsion.Headroom;
@@ -21,6 +23,17 @@ import trestle.units.Share;
 /** Writes what a drive does into its answer. */
 public final class PropulsionWriting {
     private PropulsionWriting() {}
+
+    /**
+     * The numbers that carry a band.
+     *
+     * @param match the drive
+     * @param figures takes each under its name
+     */
+    public static void figures(PropulsionMatch match, Map<MainFigure, Double> figures) {
+        match.performance().cruise().ifPresent(point -> figures.put(MainFigure.CRUISE_POWER, point.electricalPowerW()));
+        match.performance().atRest().ifPresent(point -> figures.put(MainFigure.STATIC_THRUST, point.thrustN()));
+    }
 
     public static ApiPropulsionMatchAnswer write(PropulsionTask task, PropulsionMatch match, ApiJudgement judgement) {
         DrivePerformance drive = match.performance();

@@ -35,7 +35,7 @@ record SingleRequests(JsonNode document, Review review) {
     ObjectNode balance() {
         ObjectNode request = SharedFields.of("mass-balance", "").copied(document, 0);
         ArrayNode items = (ArrayNode) request.path("items");
-        List<Item> all = review.tasks().balance().orElseThrow().items();
+        List<Item> all = review.balanceTask().orElseThrow().items();
         for (int i = items.size(); i < all.size(); i++) {
             int pack = i - document.path("items").size();
             items.add(pack < document.path("packs").size() ? pack(pack, all.get(i)) : item(all.get(i)));
@@ -63,7 +63,7 @@ record SingleRequests(JsonNode document, Review review) {
     }
 
     ObjectNode rails() {
-        Supply supply = review.tasks().rails().orElseThrow().supply();
+        Supply supply = review.railTask().orElseThrow().supply();
         ObjectNode request = SharedFields.of("rail-budget", "").copied(document, 0);
         request.putObject("supply")
                 .put("full_voltage_v", supply.fullVoltageV())
@@ -94,7 +94,7 @@ record SingleRequests(JsonNode document, Review review) {
     }
 
     ObjectNode pack() {
-        PackTask task = review.tasks().pack();
+        PackTask task = review.packTask();
         ObjectNode request = SharedFields.of("pack-energy", "").copied(document, 0);
         request.set("segments", segments());
         request.putObject("load").put("power_w", ((Load.Power) task.load()).powerW());
@@ -107,8 +107,8 @@ record SingleRequests(JsonNode document, Review review) {
     }
 
     ObjectNode endurance() {
-        ObjectNode request = flown("endurance", review.tasks().endurance().airframe());
-        PackTask task = review.tasks().pack();
+        ObjectNode request = flown("endurance", review.enduranceTask().airframe());
+        PackTask task = review.packTask();
         ObjectNode pack = request.putObject("pack");
         pack.setAll(SharedFields.of("pack-energy", "").copied(document, 0));
         pack.remove("reserve_percent");
@@ -117,16 +117,16 @@ record SingleRequests(JsonNode document, Review review) {
         pack.put(
                 "lead_resistance_milliohm",
                 Resistance.milliohmFromOhm(task.pack().leadResistanceOhm()));
-        review.tasks().endurance().pack().ifPresent(carried -> {
+        review.enduranceTask().pack().ifPresent(carried -> {
             request.put("pack_mass_g", Mass.gFromKg(carried.massKg()));
             limit(request, carried.takeoffMassLimitKg());
         });
-        PolarPower power = (PolarPower) review.tasks().endurance().power();
+        PolarPower power = (PolarPower) review.enduranceTask().power();
         return request.put("systems_power_w", power.systemsPowerW());
     }
 
     ObjectNode launch() {
-        return flown("launch-and-climb", review.tasks().launch().orElseThrow().airframe());
+        return flown("launch-and-climb", review.launchTask().orElseThrow().airframe());
     }
 
     private ObjectNode flown(String calculation, Airframe airframe) {

@@ -1,0 +1,30 @@
+package trestle.review;
+
+import java.util.function.Supplier;
+
+/**
+ * A value that is worked out when it is first asked for, and kept. For one thread: whoever works out a review reads it.
+ *
+ * @param <T> type of the value
+ */
+final class Once<T> implements Supplier<T> {
+    private Supplier<? extends T> work;
+    private T value;
+
+    private Once(Supplier<? extends T> work) {
+        this.work = work;
+    }
+
+    static <T> Once<T> of(Supplier<? extends T> work) {
+        return new Once<>(work);
+    }
+
+    @Override
+    public T get() {
+        if (work != null) {
+            value = work.get();
+            work = null;
+        }
+        return value;
+    }
+}
