@@ -6,7 +6,10 @@ import { placeName } from './place.js';
 import { count, label, measure, plain, shown, spelled, unit, wrong } from './words.js';
 
 /** What every answer carries; the rest of it are its numbers. */
-const JUDGEMENT = ['verdict', 'checks', 'findings', 'assumptions', 'cautions', 'computed_by', 'key_figures', 'workings'];
+const JUDGEMENT = ['verdict', 'checks', 'findings', 'assumptions', 'estimates', 'bands', 'risks', 'cautions', 'computed_by', 'key_figures', 'workings'];
+
+/** Figures that have a band and no place among the key figures. */
+const OF_CRUISE = new Map([['endurance_h', 'Endurance in cruise'], ['ground_range_km', 'Ground range in cruise']]);
 
 const MOST_ROWS = 200;
 
@@ -64,19 +67,56 @@ function goButton(at, whole, go, key) {
   return element('button', { type: 'button', class: 'go', 'data-key': key, click: () => go(at) }, `Go to ${placeName(at, whole)}`);
 }
 
-/** Key figures, each with what it was in the answer that is compared with. */
-export function drawTiles(root, figures, before) {
+/** Key figures, each with its band and with what it was in the answer that is compared with. */
+export function drawTiles(root, figures, before, bands = {}) {
+  // The flight is that of the cruise; the best flights have figures of their own.
+  const middles = Object.entries(bands).filter(([name]) => !(name in figures)).map(([name, band]) => [name, band.p50]);
   root.replaceChildren(
-    ...Object.entries(figures).map(([name, value]) =>
+    ...[...Object.entries(figures), ...middles].map(([name, value]) =>
       element(
         'div',
         { class: 'tile', 'data-name': name },
-        element('dt', {}, label(name)),
+        element('dt', {}, OF_CRUISE.get(name) ?? label(name)),
         element('dd', { title: String(value) }, shown(value), unit(name) === '' ? undefined : element('span', { class: 'unit' }, `${unit(name) === '°' ? '' : '\u00a0'}${unit(name)}`)),
+        banded(bands[name]),
         changed(value, before?.[name], unit(name)),
       ),
     ),
   );
+}
+
+/** Where the figure lies in eight cases of ten. */
+function banded(band) {
+  return band === undefined
+    ? undefined
+    : element('dd', { class: 'band', title: 'Eight in ten such aircraft lie between these.' }, `${shown(band.p10)} to ${shown(band.p90)}`);
+}
+
+/** What was not told and had to be estimated, what widens the bands most first. */
+export function drawEstimates(root, estimates, whole, add) {
+  redraw(root, () => {
+    root.replaceChildren(
+      ...estimates.map(({ at, median, low, high, unit: unitText, from, source, narrows_percent: narrows }) =>
+        element(
+          'li',
+          {},
+          element(
+            'p',
+            {},
+            element('b', {}, `${placeName(at, whole)}: `),
+            `${measure(median, unitText ?? '', DIGITS)}, ${shown(low)} to ${shown(high)}.`,
+            narrows >= 1 ? element('span', { class: 'narrows' }, ` Knowing it narrows the band by ${Math.round(narrows)} %.`) : undefined,
+            element('span', { class: 'about' }, ` From ${from} (${source}).`),
+          ),
+          element(
+            'button',
+            { type: 'button', class: 'go', 'data-key': `estimated-${at}`, 'aria-label': `Set ${placeName(at, whole)}`, click: () => add(at) },
+            'Set it',
+          ),
+        ),
+      ),
+    );
+  });
 }
 
 function changed(value, before, unitText) {

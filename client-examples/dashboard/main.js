@@ -1,6 +1,6 @@
 // The page: what is edited is posted to the service, and what it answers is shown.
 
-import { drawAssumptions, drawFaults, drawFindings, drawTiles, Parts, partsOf, verdictText } from './answer.js';
+import { drawAssumptions, drawEstimates, drawFaults, drawFindings, drawTiles, Parts, partsOf, verdictText } from './answer.js';
 import { copy, curl, python } from './calls.js';
 import { drawChecks, drawNotJudged, judgedText } from './checks.js';
 import { Contract } from './contract.js';
@@ -11,6 +11,9 @@ import { renamed } from './renames.js';
 import { address, ask, json, posting, Refused } from './service.js';
 import { Store } from './store.js';
 import { count, label, plain } from './words.js';
+
+/** An estimate that narrows the band by less is not worth a day at the bench. */
+const WORTH_MEASURING_PERCENT = 1;
 
 const REVIEW = '/v1/build-review';
 
@@ -142,7 +145,8 @@ function show(given, asked) {
   by('not-judged-part').hidden = by('not-judged').childElementCount === 0;
   drawChecks(by('checks'), given.checks);
   by('checks-count').textContent = judgedText(given.checks);
-  drawTiles(by('tiles'), given.key_figures, baseline);
+  drawTiles(by('tiles'), given.key_figures, baseline, given.bands);
+  estimated(given.estimates ?? [], asked);
   parts.draw(given);
   drawAssumptions(by('assumptions'), given.assumptions, asked, give);
   by('assumptions-count').textContent = String(given.assumptions.length);
@@ -152,6 +156,17 @@ function show(given, asked) {
   by('version').textContent = `version ${given.computed_by.version}`;
   note();
   offerCalls();
+}
+
+/** What hardly moves the answer is folded away. */
+function estimated(estimates, asked) {
+  const first = estimates.filter(({ narrows_percent: narrows }) => narrows >= WORTH_MEASURING_PERCENT);
+  const rest = estimates.filter((estimate) => !first.includes(estimate));
+  by('estimates-part').hidden = estimates.length === 0;
+  drawEstimates(by('estimates'), first, asked, give);
+  drawEstimates(by('estimates-small'), rest, asked, give);
+  by('estimates-rest').hidden = rest.length === 0;
+  by('estimates-count').textContent = String(rest.length);
 }
 
 function refused(failure) {

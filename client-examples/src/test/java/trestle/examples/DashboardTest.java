@@ -34,8 +34,11 @@ class DashboardTest {
         JsonNode answer = LiveService.answer(REVIEW, LiveService.example(REVIEW));
 
         assertThat(page.verdict()).startsWithIgnoringCase(answer.path("verdict").asText());
-        assertThat(browser.all("#tiles .tile"))
-                .hasSize(answer.path("key_figures").size());
+        long ofCruise = answer.path("bands").properties().stream()
+                .filter(band -> !answer.path("key_figures").has(band.getKey()))
+                .count();
+        assertThat(browser.all("#tiles .tile")).hasSize(answer.path("key_figures").size() + (int) ofCruise);
+        assertThat(browser.all("#estimates li")).isNotEmpty();
         answer.path("key_figures")
                 .properties()
                 .forEach(figure -> assertThat(page.tile(figure.getKey()))

@@ -200,12 +200,13 @@ public record DriveEstimates(String at, Estimating estimating) {
                 propeller.powerRatio(),
                 ApiPropeller.POWER_RATIO,
                 place,
-                () -> Estimate.of(power(propeller.bladeType(), diameterIn, pitchIn), "its size", PROPELLERS));
+                () -> Estimate.of(power(propeller.bladeType(), diameterIn, pitchIn), "diameter and pitch", PROPELLERS));
         Double rotation = estimating.usual(
                 propeller.rotationRatio(),
                 ApiPropeller.ROTATION_RATIO,
                 place,
-                () -> Estimate.of(PropellerRules.rotationAtThrust(diameterIn, pitchIn), "its size", PROPELLERS));
+                () -> Estimate.of(
+                        PropellerRules.rotationAtThrust(diameterIn, pitchIn), "diameter and pitch", PROPELLERS));
         return propeller.toBuilder()
                 .pitchIn(pitchIn)
                 .powerRatio(power)
