@@ -33,6 +33,7 @@ class ArchitectureTest {
             .and(not(resideInAnyPackage(FRONT_OF_THE_HOUSE)))
             .and(not(resideInAnyPackage(
                     "trestle.endpoint..",
+                    "trestle.study..",
                     "trestle.figure..",
                     "trestle.sheet..",
                     "trestle.catalogue..",
@@ -61,6 +62,8 @@ class ArchitectureTest {
             .definedBy("trestle.binding..")
             .layer("catalogue")
             .definedBy("trestle.catalogue..")
+            .layer("studies")
+            .definedBy("trestle.study..")
             .layer("endpoints")
             .definedBy("trestle.endpoint..")
             .layer("figures")
@@ -86,13 +89,15 @@ class ArchitectureTest {
             .whereLayer("batches")
             .mayOnlyBeAccessedByLayers("HTTP layer", "rendering")
             .whereLayer("binding")
-            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches", "studies")
+            .whereLayer("studies")
+            .mayOnlyBeAccessedByLayers("catalogue")
             .whereLayer("catalogue")
             .mayOnlyBeAccessedByLayers("HTTP layer", "pages")
             .whereLayer("endpoints")
-            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches", "binding", "catalogue")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "pages", "rendering", "batches", "binding", "catalogue", "studies")
             .whereLayer("figures")
-            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "endpoints", "sheets")
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "endpoints", "sheets", "studies")
             .whereLayer("sheets")
             .mayOnlyBeAccessedByLayers("endpoints")
             .whereLayer("review")
@@ -100,9 +105,9 @@ class ArchitectureTest {
             .whereLayer("joint")
             .mayOnlyBeAccessedByLayers("review", "endpoints")
             .whereLayer("disciplines")
-            .mayOnlyBeAccessedByLayers("review", "joint", "figures", "endpoints")
+            .mayOnlyBeAccessedByLayers("review", "joint", "figures", "endpoints", "studies")
             .whereLayer("contract")
-            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "binding", "endpoints");
+            .mayOnlyBeAccessedByLayers("HTTP layer", "rendering", "binding", "endpoints", "studies");
 
     @ArchTest
     static final ArchRule onlyTheFrontDoorKnowsHttp = noClasses()

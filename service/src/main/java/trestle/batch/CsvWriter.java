@@ -45,7 +45,7 @@ public final class CsvWriter implements RowWriter {
     public void row(Row row) throws IOException {
         List<String> cells = new ArrayList<>();
         picks.whereThere(row.tree()).forEach(value -> cells.add(Csv.cell(value)));
-        write(cells, "");
+        write(cells, row.error());
     }
 
     @Override

@@ -17,4 +17,13 @@ public interface Row {
      * @return the tree that its JSON has
      */
     JsonNode tree();
+
+    /**
+     * What is wrong with it.
+     *
+     * @return a line of text; empty where nothing is
+     */
+    default String error() {
+        return "";
+    }
 }

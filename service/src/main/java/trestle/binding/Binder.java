@@ -41,6 +41,18 @@ public final class Binder {
     }
 
     /**
+     * Binds a JSON tree whose numbers may stand as text, as a query that holds a request within a request has them.
+     *
+     * @param tree used up by it
+     * @param model the generated class of the request
+     * @return a request that keeps the contract
+     * @throws Refusal with every fault there is
+     */
+    public static <Q> Q bindEither(ObjectNode tree, Class<Q> model) {
+        return bind(tree, Leaves.EITHER, model, new Faults());
+    }
+
+    /**
      * Binds dotted names with values in text, as a query or a row of a table has them.
      *
      * @param fields in any order

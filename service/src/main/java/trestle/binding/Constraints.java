@@ -42,6 +42,13 @@ final class Constraints {
                 .forEach(placed -> faults.add(placed.at, code(placed.constraint()), () -> words(placed, cutLists)));
     }
 
+    /** What fields that have a form of their own look like. */
+    private static final Map<String, String> FORMS = Map.of(
+            "layout", ", like 7s3p",
+            "size", ", like 15x8",
+            "at", ", a JSON Pointer like /items/0/mass_g",
+            "pick", ", a JSON Pointer like /best_range/airspeed_m_per_s");
+
     private record Placed(String at, String name, ConstraintViolation<?> violation) {
         String constraint() {
             return violation
@@ -71,7 +78,7 @@ final class Constraints {
             case "below_minimum" -> range(name, value, limits, "above", "at least");
             case "above_maximum" -> range(name, value, limits, "below", "at most");
             case "wrong_size" -> size(name, cutLists.getOrDefault(placed.at, sizeOf(value)), value, limits);
-            default -> name + " is not of the form it must have";
+            default -> name + " is not of the form it must have" + FORMS.getOrDefault(name, "");
         };
     }
 

@@ -17,6 +17,14 @@ enum Leaves {
         }
     },
 
+    /** As JSON or as text: what a study was given in either way. */
+    EITHER {
+        @Override
+        JsonNode read(JsonNode leaf, Shape.Kind kind) {
+            return TEXT.read(leaf, kind);
+        }
+    },
+
     /** As text, which spells what the contract expects at its place. */
     TEXT {
         @Override

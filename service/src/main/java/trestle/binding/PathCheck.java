@@ -18,6 +18,9 @@ public final class PathCheck {
     public static Optional<String> objection(FieldPath path, Class<?> model, String what) {
         Shape.Kind kind = new Shape.Nested(model);
         for (String step : path.steps()) {
+            if (kind == Shape.Open.OBJECT) {
+                return Optional.empty();
+            }
             if (kind instanceof Shape.Nested nested) {
                 if (!nested.model().isRecord()) {
                     return Optional.empty();
@@ -37,6 +40,27 @@ public final class PathCheck {
             }
         }
         return container(kind);
+    }
+
+    /**
+     * Whether a path leads to a number that may have any value in between.
+     *
+     * @param path from the model
+     * @param model a generated class
+     * @return false for counts, words and all else
+     */
+    public static boolean isContinuous(FieldPath path, Class<?> model) {
+        Shape.Kind kind = new Shape.Nested(model);
+        for (String step : path.steps()) {
+            if (kind instanceof Shape.Nested nested && nested.model().isRecord()) {
+                kind = Shape.of(nested.model()).fields().get(step);
+            } else if (kind instanceof Shape.Listed listed) {
+                kind = listed.element();
+            } else {
+                return false;
+            }
+        }
+        return kind == Shape.Plain.NUMBER;
     }
 
     private static Optional<String> container(Shape.Kind kind) {

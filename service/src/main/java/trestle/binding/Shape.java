@@ -50,6 +50,11 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
      */
     record Nested(Class<?> model) implements Kind {}
 
+    /** An object that the model leaves open: a study's request of another calculation. */
+    enum Open implements Kind {
+        OBJECT
+    }
+
     /**
      * A list.
      *
@@ -89,6 +94,9 @@ record Shape(Map<String, Kind> fields, Map<String, String> wireNames) {
     }
 
     private static Kind kind(Type type, Size size) {
+        if (type instanceof ParameterizedType open && open.getRawType() == Map.class) {
+            return Open.OBJECT;
+        }
         if (type instanceof ParameterizedType list) {
             return new Listed(
                     kind(list.getActualTypeArguments()[0], null), size == null ? Integer.MAX_VALUE : size.max());

@@ -66,6 +66,9 @@ final class StructureCheck {
         if (kind instanceof Shape.Choice choice) {
             return fitsChoice(value, choice, at, name);
         }
+        if (kind == Shape.Open.OBJECT) {
+            return value.isObject() || wrongType(at, name, "an object", value);
+        }
         return fitsPlain(value, (Shape.Plain) kind, at, name);
     }
 

@@ -2,6 +2,7 @@ package trestle.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.ReferenceTable;
 import trestle.endpoint.buildreview.BuildReviewEndpoint;
@@ -19,6 +20,10 @@ import trestle.endpoint.reference.InsulationsTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
 import trestle.endpoint.reference.WireGaugesTable;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
+import trestle.study.Sensitivity;
+import trestle.study.SolveFor;
+import trestle.study.TradeStudy;
+import trestle.study.UncertaintyStudy;
 
 /** Every calculation that the service offers. A new one is one line here. */
 public final class Catalogue {
@@ -33,6 +38,16 @@ public final class Catalogue {
             new LaunchAndClimbEndpoint(),
             new CompassClearanceEndpoint());
 
+    /** They run the others, at other numbers. */
+    private static final List<Calculation<?, ?, ?, ?>> STUDIES = List.of(
+            new SolveFor(Catalogue::studied),
+            new TradeStudy(Catalogue::studied),
+            new Sensitivity(Catalogue::studied),
+            new UncertaintyStudy(Catalogue::studied));
+
+    private static final List<Calculation<?, ?, ?, ?>> ALL =
+            Stream.concat(CALCULATIONS.stream(), STUDIES.stream()).toList();
+
     private static final List<ReferenceTable> TABLES = List.of(
             new WireGaugesTable(),
             new InsulationsTable(),
@@ -43,13 +58,31 @@ public final class Catalogue {
 
     private Catalogue() {}
 
+    /** What a study may name; a study cannot, since the contract lists what can. */
+    private static Calculation<?, ?, ?, ?> studied(String name) {
+        return CALCULATIONS.stream()
+                .filter(c -> c.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /**
-     * All calculations, in the order of the index.
+     * All calculations, studies too, in the order of the index.
      *
      * @return the calculations
      */
     public static List<Calculation<?, ?, ?, ?>> calculations() {
-        return CALCULATIONS;
+        return ALL;
+    }
+
+    /**
+     * Whether a calculation runs others.
+     *
+     * @param calculation of the catalogue
+     * @return whether it is a study
+     */
+    public static boolean isStudy(Calculation<?, ?, ?, ?> calculation) {
+        return STUDIES.contains(calculation);
     }
 
     /**
@@ -59,7 +92,7 @@ public final class Catalogue {
      * @return the calculation, if there is one
      */
     public static Optional<Calculation<?, ?, ?, ?>> named(String name) {
-        return CALCULATIONS.stream().filter(c -> c.name().equals(name)).findFirst();
+        return ALL.stream().filter(c -> c.name().equals(name)).findFirst();
     }
 
     /**

@@ -47,6 +47,25 @@ public interface Calculation<Q, R, W, A> {
     }
 
     /**
+     * Whether the answer is one of rows, which may be too many for one answer.
+     *
+     * @return whether {@link #table} has them
+     */
+    default boolean tabled() {
+        return false;
+    }
+
+    /**
+     * The answer as rows that may be too many for one answer.
+     *
+     * @param read what was read of the request
+     * @return the rows; empty for a calculation that answers once
+     */
+    default Optional<Table> table(R read) {
+        return Optional.empty();
+    }
+
+    /**
      * Names of the calculations that can be asked of the same request alone.
      *
      * @return the names; none for a calculation of one part

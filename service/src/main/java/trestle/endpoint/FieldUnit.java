@@ -27,6 +27,16 @@ public final class FieldUnit {
     }
 
     /**
+     * The end of a field's name that says its unit.
+     *
+     * @param field its name
+     * @return the suffix; empty for a field without one
+     */
+    public static String suffixOf(String field) {
+        return UNITS.keySet().stream().filter(field::endsWith).findFirst().orElse("");
+    }
+
+    /**
      * A value with the unit of its field.
      *
      * @param value the value

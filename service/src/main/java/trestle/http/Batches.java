@@ -24,9 +24,11 @@ import trestle.batch.ReadAhead;
 import trestle.batch.RowReader;
 import trestle.batch.RowStream;
 import trestle.batch.RowWriter;
+import trestle.batch.TableRun;
 import trestle.binding.AnswerShape;
 import trestle.binding.FieldPath;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Table;
 import trestle.finding.Caution;
 import trestle.rendering.Answered;
 import trestle.rendering.Options;
@@ -83,6 +85,47 @@ final class Batches {
             cutoff.cancel();
             places.release();
         }
+    }
+
+    /**
+     * Sends the rows of one answer, as CSV or as JSON lines, while they are made.
+     *
+     * @throws Denial when it may not begin
+     */
+    void send(Context context, Table table, Options options, String mediaType) {
+        if (!places.tryAcquire()) {
+            throw new Denial(Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
+        }
+        Cutoff cutoff = new Cutoff(context, limits.time().plus(GRACE));
+        try {
+            context.contentType(mediaType);
+            OutputStream out = context.res().getOutputStream();
+            List<FieldPath> columns = table.columns().stream()
+                    .map(name -> new FieldPath(List.of(name)))
+                    .toList();
+            RowWriter writer = isCsv(mediaType)
+                    ? new CsvWriter(out, comments(options), columns, r -> InlineError.text(Problem.of(r)))
+                    : new NdjsonWriter(
+                            out, List.of(), (line, r) -> Problem.of(r).details(line));
+            TableRun.send(table, RowStream.to(writer), Deadline.after(limits.time()));
+        } catch (IOException gone) {
+            LOG.info("a stream of rows ended early: {}", gone.toString());
+        } finally {
+            cutoff.cancel();
+            places.release();
+        }
+    }
+
+    /** How rows are asked for; empty where the whole answer is. */
+    static Optional<String> rowsAsked(Context context, Options options) {
+        if (options.as().isPresent()) {
+            return options.as().filter(form -> form == Options.Form.CSV).map(form -> Csv.MEDIA_TYPE);
+        }
+        String accept = Optional.ofNullable(context.header("Accept")).orElse("");
+        if (accept.startsWith(MediaTypes.NDJSON)) {
+            return Optional.of(MediaTypes.NDJSON);
+        }
+        return accept.startsWith(MediaTypes.CSV) ? Optional.of(Csv.MEDIA_TYPE) : Optional.empty();
     }
 
     private static RowWriter writer(

@@ -15,6 +15,8 @@ import trestle.binding.Reason;
 import trestle.binding.Refusal;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.PartName;
+import trestle.endpoint.Reading;
+import trestle.endpoint.Table;
 import trestle.rendering.Answered;
 import trestle.rendering.Options;
 import trestle.rendering.PartFigureRenderer;
@@ -57,6 +59,12 @@ final class CalculationRoute<Q, R, W, A> {
             return;
         }
         MediaTypes.requireJson(MediaTypes.of(context));
+        Optional<String> rows = rows(context, options);
+        if (rows.isPresent()) {
+            Q request = Binder.bind(WholeBody.of(context), calculation.requestType());
+            batches.send(context, table(request), options, rows.get());
+            return;
+        }
         Renderer renderer = renderer(context, options);
         Q request = Binder.bind(WholeBody.of(context), calculation.requestType());
         byte[] written = renderer.render(Answered.of(calculation, request, options));
@@ -76,6 +84,11 @@ final class CalculationRoute<Q, R, W, A> {
 
     private void get(Context context, Query query, Options options) throws IOException {
         requirePossible(options);
+        Optional<String> rows = rows(context, options);
+        if (rows.isPresent() && context.method() != HandlerType.HEAD) {
+            batches.send(context, table(Binder.bind(query.fields(), calculation.requestType())), options, rows.get());
+            return;
+        }
         Renderer renderer = renderer(context, options);
         Q request = Binder.bind(query.fields(), calculation.requestType());
         EntityTag tag = tag(context, request, options, renderer);
@@ -114,6 +127,17 @@ final class CalculationRoute<Q, R, W, A> {
             throw new Refusal(Reason.INVALID, List.of(new ApiFault("/part", "unknown_value", known)));
         }
         return new CalculationRoute<>(calculation.part(part), batches);
+    }
+
+    /** Whether the answer is wanted as the rows that it is made of. */
+    private Optional<String> rows(Context context, Options options) {
+        return calculation.tabled() && options.picks().isEmpty()
+                ? Batches.rowsAsked(context, options)
+                : Optional.empty();
+    }
+
+    private Table table(Q request) {
+        return calculation.table(calculation.read(request, new Reading())).orElseThrow();
     }
 
     private void requirePossible(Options options) {

@@ -82,6 +82,12 @@ public final class Contract {
         return required;
     }
 
+    /** Whether an object may have fields that the contract does not name: a request within a request. */
+    public static boolean isOpen(JsonNode schema) {
+        JsonNode known = resolved(schema);
+        return known.path("additionalProperties").asBoolean(false) && !known.has("properties");
+    }
+
     /** Whether a value of a schema may have a place; an index fits any list. */
     public static boolean hasPlace(JsonNode schema, String pointer) {
         return !at(schema, pointer).isMissingNode();
@@ -91,6 +97,9 @@ public final class Contract {
     public static JsonNode at(JsonNode schema, String pointer) {
         JsonNode known = resolved(schema);
         if (pointer.isEmpty()) {
+            return known;
+        }
+        if (isOpen(known) && pointer.startsWith("/")) {
             return known;
         }
         if (!pointer.startsWith("/")) {

@@ -48,6 +48,9 @@ public final class Misfits {
         }
         for (Map.Entry<String, JsonNode> field : value.properties()) {
             JsonNode known = properties.get(field.getKey());
+            if (known == null && Contract.isOpen(schema)) {
+                continue;
+            }
             if (known == null) {
                 wrong(at + "/" + field.getKey(), "is not in the contract");
             } else {

@@ -59,8 +59,10 @@ class RangeSweepTest {
         }
         assertThat(faults.keySet()).as(calculation).isEmpty();
         long answered = ends.values().stream().filter(a -> a).count();
+        // What a study varies and picks belongs to one calculation: most ends contradict the rest of their request.
+        boolean study = Catalogue.isStudy(Catalogue.named(calculation).orElseThrow());
         assertThat(answered).as("of the ends %s these were answered", ends).isGreaterThan((long)
-                (LEAST_SHARE_ANSWERED * ends.size()));
+                ((study ? 0.1 : LEAST_SHARE_ANSWERED) * ends.size()));
     }
 
     /** The least request shows each field beside as little as can be, the example beside its usual company. */

@@ -35,14 +35,16 @@ class WorkedTest {
     @ParameterizedTest
     @MethodSource("calculations")
     void everyLineOfTheExampleIsWhole(Calculation<?, ?, ?, ?> calculation) throws IOException {
-        assertThat(workings(calculation)).hasSizeGreaterThan(3).allSatisfy(line -> {
-            assertThat(line.symbol()).isNotBlank();
-            assertThat(line.meaning()).isNotBlank();
-            assertThat(line.expression()).startsWith(line.symbol()).hasLineCount(1);
-            assertThat(line.value()).isFinite();
-            assertThat(line.unit()).isNotBlank();
-            assertThat(line.source()).isNotBlank();
-        });
+        assertThat(workings(calculation))
+                .hasSizeGreaterThan(Catalogue.isStudy(calculation) ? 1 : 3)
+                .allSatisfy(line -> {
+                    assertThat(line.symbol()).isNotBlank();
+                    assertThat(line.meaning()).isNotBlank();
+                    assertThat(line.expression()).startsWith(line.symbol()).hasLineCount(1);
+                    assertThat(line.value()).isFinite();
+                    assertThat(line.unit()).isNotBlank();
+                    assertThat(line.source()).isNotBlank();
+                });
     }
 
     @ParameterizedTest
@@ -58,7 +60,7 @@ class WorkedTest {
                 redone++;
             }
         }
-        assertThat(redone).isGreaterThan(3);
+        assertThat(redone).isGreaterThan(Catalogue.isStudy(calculation) ? 1 : 3);
     }
 
     /** Each answer's main numbers stand in its chain, in the same unit. */

@@ -70,6 +70,9 @@ final class RandomRequest {
         if (schema.has("allOf")) {
             return near(schema.path("allOf").get(0), example, name);
         }
+        if (example instanceof ObjectNode && schema.path("additionalProperties").asBoolean(false)) {
+            return example.deepCopy();
+        }
         if (example instanceof ObjectNode object) {
             return nearObject(schema, object);
         }
@@ -115,6 +118,9 @@ final class RandomRequest {
     }
 
     private ObjectNode object(JsonNode schema) {
+        if (schema.path("additionalProperties").asBoolean(false)) {
+            return schema.path("example").deepCopy();
+        }
         ObjectNode object = Json.MAPPER.createObjectNode();
         for (Map.Entry<String, JsonNode> property : schema.path("properties").properties()) {
             if (required(schema, property.getKey()) || random.nextDouble() < OPTIONAL_SHARE) {
