@@ -90,8 +90,8 @@ class ContractRulesTest {
             "tip_mach");
 
     /** What the HTTP layer takes in a query beside the fields of a calculation. */
-    private static final Set<String> RESERVED = Set.of(
-            "as", "pick", "errors", "workings", "cautions", "theme", "bands", "estimates", "part", "run");
+    private static final Set<String> RESERVED =
+            Set.of("as", "pick", "errors", "workings", "cautions", "theme", "bands", "estimates", "part", "run");
 
     private static JsonNode contract;
 

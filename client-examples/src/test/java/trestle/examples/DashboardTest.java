@@ -37,7 +37,8 @@ class DashboardTest {
         long ofCruise = answer.path("bands").properties().stream()
                 .filter(band -> !answer.path("key_figures").has(band.getKey()))
                 .count();
-        assertThat(browser.all("#tiles .tile")).hasSize(answer.path("key_figures").size() + (int) ofCruise);
+        assertThat(browser.all("#tiles .tile"))
+                .hasSize(answer.path("key_figures").size() + (int) ofCruise);
         assertThat(browser.all("#estimates li")).isNotEmpty();
         answer.path("key_figures")
                 .properties()

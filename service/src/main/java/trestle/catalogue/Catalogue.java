@@ -13,10 +13,14 @@ import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
+import trestle.endpoint.reference.AirframesTable;
 import trestle.endpoint.reference.CellChemistriesTable;
+import trestle.endpoint.reference.CellsTable;
 import trestle.endpoint.reference.ConnectorsTable;
 import trestle.endpoint.reference.ContactTemperaturesTable;
 import trestle.endpoint.reference.InsulationsTable;
+import trestle.endpoint.reference.MotorsTable;
+import trestle.endpoint.reference.ServosTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
 import trestle.endpoint.reference.WireGaugesTable;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
@@ -54,7 +58,11 @@ public final class Catalogue {
             new ConnectorsTable(),
             new ContactTemperaturesTable(),
             new CellChemistriesTable(),
-            new StandardAtmosphereTable());
+            new StandardAtmosphereTable(),
+            new CellsTable(),
+            new AirframesTable(),
+            new MotorsTable(),
+            new ServosTable());
 
     private Catalogue() {}
 

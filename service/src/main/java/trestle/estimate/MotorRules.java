@@ -26,6 +26,18 @@ public final class MotorRules {
     /** How residuals of resistance and no-load current go against each other. */
     public static final double RESISTANCE_AGAINST_NO_LOAD = -0.45;
 
+    /** Scatter of ln R by mass and speed constant. */
+    public static final double RESISTANCE_BY_MASS = 0.50;
+
+    /** Scatter of ln R by a stated greatest current or power. */
+    public static final double RESISTANCE_BY_RATING = 0.38;
+
+    /** Scatter of ln R where the mass itself is guessed from the speed constant. */
+    public static final double RESISTANCE_BY_SPEED = 0.83;
+
+    /** Scatter of ln I0. */
+    public static final double NO_LOAD = 0.60;
+
     private MotorRules() {}
 
     /** R = 76.10 Kv^−0.4071 Imax^−1.2463, Ω. */

@@ -50,6 +50,14 @@ public final class CellFormats {
     }
 
     /** Voltage that energy over capacity is reckoned with, V. */
+    public static double nominalV(ApiCellKind kind) {
+        return switch (kind) {
+            case ENERGY, POWER -> nominalV(ApiChemistry.LI_ION);
+            case POUCH -> nominalV(ApiChemistry.LIPO);
+            case LFP_POWER, LFP_ENERGY -> nominalV(ApiChemistry.LFP);
+        };
+    }
+
     static double nominalV(ApiChemistry chemistry) {
         return switch (chemistry) {
             case LFP -> 3.2;

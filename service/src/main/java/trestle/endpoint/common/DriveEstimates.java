@@ -111,15 +111,24 @@ public record DriveEstimates(String at, Estimating estimating) {
     private static Estimate resistance(ApiMotor motor) {
         double rpmPerV = motor.speedConstantRpmPerV();
         if (motor.maxCurrentA() != null) {
-            return milliohm(MotorRules.resistanceOfCurrent(rpmPerV, motor.maxCurrentA()), 0.38, "its greatest current");
+            return milliohm(
+                    MotorRules.resistanceOfCurrent(rpmPerV, motor.maxCurrentA()),
+                    MotorRules.RESISTANCE_BY_RATING,
+                    "its greatest current");
         }
         if (motor.maxPowerW() != null) {
-            return milliohm(MotorRules.resistanceOfPower(rpmPerV, motor.maxPowerW()), 0.38, "its greatest power");
+            return milliohm(
+                    MotorRules.resistanceOfPower(rpmPerV, motor.maxPowerW()),
+                    MotorRules.RESISTANCE_BY_RATING,
+                    "its greatest power");
         }
         Size size = size(motor);
         double ohm = MotorRules.resistanceOfMass(rpmPerV, size.massG().orElseThrow());
         // What the mass itself is guessed from adds its own scatter.
-        return milliohm(ohm, motor.massG() == null ? 0.83 : 0.50, size.from());
+        return milliohm(
+                ohm,
+                motor.massG() == null ? MotorRules.RESISTANCE_BY_SPEED : MotorRules.RESISTANCE_BY_MASS,
+                size.from());
     }
 
     private static Estimate milliohm(double ohm, double deviation, String from) {
@@ -131,13 +140,13 @@ public record DriveEstimates(String at, Estimating estimating) {
         double rpmPerV = motor.speedConstantRpmPerV();
         if (motor.massG() == null && motor.maxCurrentA() != null) {
             return Estimate.of(
-                    Spread.logNormal(MotorRules.noLoadOfCurrent(rpmPerV, motor.maxCurrentA()), 0.60),
+                    Spread.logNormal(MotorRules.noLoadOfCurrent(rpmPerV, motor.maxCurrentA()), MotorRules.NO_LOAD),
                     "speed constant and its greatest current",
                     MOTORS);
         }
         Size size = size(motor);
         return Estimate.of(
-                Spread.logNormal(MotorRules.noLoadOfMass(rpmPerV, size.massG().orElseThrow()), 0.60),
+                Spread.logNormal(MotorRules.noLoadOfMass(rpmPerV, size.massG().orElseThrow()), MotorRules.NO_LOAD),
                 "speed constant and " + size.from(),
                 MOTORS);
     }
