@@ -175,6 +175,7 @@ class ArchitectureTest {
             .onlyHaveDependentClassesThat()
             .resideInAnyPackage(
                     "trestle.endpoint..",
+                    "trestle.study..",
                     "trestle.http..",
                     "trestle.rendering..",
                     "trestle.binding..",

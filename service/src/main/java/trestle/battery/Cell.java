@@ -17,6 +17,8 @@ import trestle.numeric.ImpossibleValue;
  * @param limits limits on its data sheet
  * @param openCircuitCurve measured open-circuit curve; none: the
  *     chemistry's own, which {@link Chemistry#CUSTOM} does not have
+ * @param coldGrowthK growth of its drop in the cold, K, 0 or more; empty: its chemistry's
+ * @param heatLossRatio heat that it gives to the air over what its covering lets through, above 0
  */
 public record Cell(
         Chemistry chemistry,
@@ -25,7 +27,9 @@ public record Cell(
         InternalResistance resistance,
         OptionalDouble massKg,
         CellLimits limits,
-        OpenCircuitCurve openCircuitCurve) {
+        OpenCircuitCurve openCircuitCurve,
+        OptionalDouble coldGrowthK,
+        double heatLossRatio) {
 
     /** Checks the physics. */
     public Cell {
@@ -37,9 +41,33 @@ public record Cell(
         Guard.positive("capacityC", capacityC);
         massKg.ifPresent(it -> Guard.positive("massKg", it));
         Guard.present("openCircuitCurve", openCircuitCurve);
+        coldGrowthK.ifPresent(it -> Guard.notNegative("coldGrowthK", it));
+        Guard.positive("heatLossRatio", heatLossRatio);
         if (chemistry == Chemistry.CUSTOM && openCircuitCurve.isEmpty()) {
             throw new ImpossibleValue("openCircuitCurve", "a custom cell needs its own open-circuit curve");
         }
+    }
+
+    /**
+     * A cell that grows cold and sheds heat as its chemistry and its covering have it.
+     *
+     * @param chemistry kind of cell
+     * @param dynamics chemistry whose resistance, lags and laws of temperature it has
+     * @param capacityC rated charge, C
+     * @param resistance what is known of its resistance
+     * @param massKg mass of the bare cell, kg
+     * @param limits limits on its data sheet
+     * @param openCircuitCurve measured open-circuit curve
+     */
+    public Cell(
+            Chemistry chemistry,
+            Chemistry dynamics,
+            double capacityC,
+            InternalResistance resistance,
+            OptionalDouble massKg,
+            CellLimits limits,
+            OpenCircuitCurve openCircuitCurve) {
+        this(chemistry, dynamics, capacityC, resistance, massKg, limits, openCircuitCurve, OptionalDouble.empty(), 1);
     }
 
     /**

@@ -56,7 +56,10 @@ record CellModel(CellSet set, double capacityC, double ohmicOhm, double exchange
     }
 
     private static CellSet setOf(Cell cell) {
-        CellSet set = cell.dynamics().set();
+        CellSet fitted = cell.dynamics().set();
+        CellSet set = cell.coldGrowthK().isPresent()
+                ? fitted.withColdFactorK(cell.coldGrowthK().getAsDouble())
+                : fitted;
         return cell.openCircuitCurve().isEmpty()
                 ? set
                 : set.withElectrodes(cell.openCircuitCurve().move(set.electrodes()));

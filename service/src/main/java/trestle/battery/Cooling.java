@@ -40,7 +40,7 @@ final class Cooling {
         return new Bath(
                 surroundings.ambientK(),
                 surroundings.startK(),
-                perCellWPerK,
+                perCellWPerK * segment.cell().heatLossRatio(),
                 HEAT_CAPACITY_J_PER_KG_K * segment.cellMassKg());
     }
 }

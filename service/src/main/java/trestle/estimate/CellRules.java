@@ -41,6 +41,28 @@ public enum CellRules {
     }
 
     /**
+     * Growth of a cell's drop in the cold, K: of nickel from one measured 18650 (P. Kollmeyer et al., doi
+     * 10.17632/cp3473x7xv.3), of a pouch from one (10.17632/4fx8cjprxm.1), of phosphate from one (G. Plett, Battery Management
+     * Systems 1, 2015).
+     */
+    public Spread coldGrowthK() {
+        return switch (this) {
+            case ENERGY, POWER -> z -> Math.max(0, 600 + (z < 0 ? 600 : 700) * clipped(z) / Spread.Z90);
+            case POUCH -> Spread.between(1500, 2200, 2900);
+            case LFP_POWER, LFP_ENERGY -> Spread.between(300, 1000, 1600);
+        };
+    }
+
+    private static double clipped(double z) {
+        return Math.max(-Spread.FURTHEST, Math.min(Spread.FURTHEST, z));
+    }
+
+    /** Heat that an installed cell gives to the air over what is reckoned from its covering; nobody measured it. */
+    public static Spread heatLossRatio() {
+        return Spread.logNormal(1, 0.7);
+    }
+
+    /**
      * Resistance of a pouch by the current that is printed on it: 0.17/√n over its capacity.
      *
      * @param printedC printed rating n, 1/h

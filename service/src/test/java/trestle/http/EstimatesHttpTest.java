@@ -109,10 +109,9 @@ class EstimatesHttpTest {
             LiveService.change(sparse, fact, full.at(fact).toString());
             widths.add(width(answer(sparse.toString()).at("/bands/endurance_h")));
         }
-        // The span efficiency and the lift hardly touch the endurance at an airspeed: there the sample's own error
-        // shows.
+        // Span efficiency, lift and the cells hardly touch the endurance at an airspeed: the sample's own error shows.
         for (int i = 1; i < widths.size(); i++) {
-            boolean moves = i <= 2 || i == 4 || i == 5;
+            boolean moves = i <= 2 || i == 4;
             assertThat(widths.get(i))
                     .as("%s after %s", widths, facts.get(i - 1))
                     .isLessThan(widths.get(i - 1) * (moves ? 1 : 1.02));

@@ -16,9 +16,10 @@ import trestle.units.Share;
  *
  * @param packs of the document
  * @param at JSON Pointer of the list
+ * @param temperatureC temperature of the cells at take-off, °C; null where none is given
  * @param estimating gives the estimates, and notes what is missing
  */
-record InstalledPackCompletion(List<ApiInstalledPack> packs, String at, Estimating estimating) {
+record InstalledPackCompletion(List<ApiInstalledPack> packs, String at, Double temperatureC, Estimating estimating) {
     /** What holds the cells together, over the mass of the cells: usual practice. */
     private static final Spread BUILT = Spread.logNormal(1.10, 0.04);
 
@@ -36,7 +37,7 @@ record InstalledPackCompletion(List<ApiInstalledPack> packs, String at, Estimati
     }
 
     private ApiInstalledPack pack(ApiInstalledPack pack, String place, Optional<String> twin, boolean balanced) {
-        PackEstimates estimates = new PackEstimates(estimating);
+        PackEstimates estimates = new PackEstimates(estimating, temperatureC);
         if (balanced && pack.armMm() == null) {
             estimating.missing(ApiInstalledPack.ARM_MM.at(place), ApiInstalledPack.ARM_MM.name());
         }

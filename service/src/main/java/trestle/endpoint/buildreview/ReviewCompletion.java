@@ -7,8 +7,10 @@ import trestle.api.model.ApiAircraftWing;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBalanceItem;
 import trestle.api.model.ApiBuildReviewRequest;
+import trestle.api.model.ApiConditions;
 import trestle.api.model.ApiDrive;
 import trestle.api.model.ApiInstalledPack;
+import trestle.api.model.ApiPlannedFlight;
 import trestle.endpoint.Estimating;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.AirframeEstimates;
@@ -33,7 +35,7 @@ record ReviewCompletion(ApiBuildReviewRequest request, Estimating estimating) {
         Optional<ApiAircraftWing> wing =
                 new WingCompletion(request.airframe().wing(), "/airframe/wing", estimating).complete(balanced());
         List<ApiInstalledPack> packs =
-                new InstalledPackCompletion(request.packs(), "/packs", estimating).complete(balanced());
+                new InstalledPackCompletion(request.packs(), "/packs", packC(), estimating).complete(balanced());
         loaded();
         ApiBuildReviewRequest.Builder whole = request.toBuilder().packs(packs).propulsion(propulsion());
         if (balanced()) {
@@ -41,6 +43,15 @@ record ReviewCompletion(ApiBuildReviewRequest request, Estimating estimating) {
         }
         wing.filter(it -> massG(packs) > 0).ifPresent(it -> airframe(it, packs, whole));
         return whole.build();
+    }
+
+    /** Cells that nobody warmed are as cold as the air. */
+    private Double packC() {
+        ApiPlannedFlight flight = request.flight();
+        ApiConditions conditions = flight.conditions();
+        return Optional.ofNullable(flight.packTemperatureC())
+                .or(() -> Optional.ofNullable(conditions).map(ApiConditions::temperatureC))
+                .orElse(null);
     }
 
     private boolean balanced() {

@@ -20,8 +20,25 @@ import trestle.units.Resistance;
  * Estimates of a cell what its maker did not say, and reads how builders write a pack.
  *
  * @param estimating gives the estimates
+ * @param temperatureC temperature of the cells at the start, °C; null where none is given
  */
-public record PackEstimates(Estimating estimating) {
+public record PackEstimates(Estimating estimating, Double temperatureC) {
+    /** Above this the cold does not show, and is not drawn, °C. */
+    private static final double COLD_C = 15;
+
+    /** How growth in the cold goes with resistance: judgement. */
+    private static final double COLD_WITH_RESISTANCE = 0.3;
+
+    /**
+     * Temperature of the cells of a pack at the start.
+     *
+     * @param pack of the request
+     * @return °C; null where it is not given
+     */
+    public static Double startC(ApiPack pack) {
+        return pack.ambientC();
+    }
+
     /** Cells in series and parallel. */
     public record Layout(Integer series, Integer parallel) {}
 
@@ -144,10 +161,36 @@ public record PackEstimates(Estimating estimating) {
         if (capacityAh == null || whole.chemistry() == ApiChemistry.CUSTOM) {
             return whole;
         }
-        return whole.toBuilder()
+        ApiCell.Builder estimated = whole.toBuilder()
                 .dcResistanceMilliohm(resistance(whole, capacityAh, at, twin))
-                .massG(mass(whole, capacityAh, at, twin))
+                .massG(mass(whole, capacityAh, at, twin));
+        return temperatureC != null && temperatureC < COLD_C ? cold(whole, at, twin, estimated) : estimated.build();
+    }
+
+    private ApiCell cold(ApiCell cell, String at, Optional<String> twin, ApiCell.Builder estimated) {
+        return estimated
+                .coldGrowthK(estimating.usual(
+                        cell.coldGrowthK(),
+                        ApiCell.COLD_GROWTH_K,
+                        at,
+                        () -> twin.map(first -> like(growth(cell), Optional.of(ApiCell.COLD_GROWTH_K.at(first))))
+                                .orElseGet(() -> growth(cell)
+                                        .movingWith(ApiCell.DC_RESISTANCE_MILLIOHM.at(at), COLD_WITH_RESISTANCE))))
+                .heatLossRatio(estimating.usual(
+                        cell.heatLossRatio(),
+                        ApiCell.HEAT_LOSS_RATIO,
+                        at,
+                        () -> like(
+                                Estimate.of(CellRules.heatLossRatio(), "an installed pack", Estimate.USUAL_PRACTICE),
+                                twin.map(ApiCell.HEAT_LOSS_RATIO::at))))
                 .build();
+    }
+
+    private static Estimate growth(ApiCell cell) {
+        return Estimate.of(
+                rules(cell).coldGrowthK(),
+                kindOf(cell),
+                "one measured cell of each chemistry (Kollmeyer et al.; Plett, Battery Management Systems 1, 2015)");
     }
 
     private static ApiChemistry chemistry(ApiCell cell) {

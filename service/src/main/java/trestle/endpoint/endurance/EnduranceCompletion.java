@@ -50,6 +50,8 @@ final class EnduranceCompletion {
     }
 
     private static ApiPack pack(ApiPack pack, Estimating estimating) {
-        return pack == null ? null : new PackEstimates(estimating).pack(pack, ApiEnduranceRequest.PACK.at(""));
+        return pack == null
+                ? null
+                : new PackEstimates(estimating, PackEstimates.startC(pack)).pack(pack, ApiEnduranceRequest.PACK.at(""));
     }
 }

@@ -61,7 +61,7 @@ public final class PackEnergyEndpoint
     @Override
     public ApiPackEnergyRequest complete(ApiPackEnergyRequest request, Estimating estimating) {
         return request.toBuilder()
-                .segments(new PackEstimates(estimating).segments(request.segments(), SEGMENTS))
+                .segments(new PackEstimates(estimating, request.ambientC()).segments(request.segments(), SEGMENTS))
                 .build();
     }
 

@@ -114,7 +114,9 @@ public final class PackReading {
                     resistance(cell),
                     Reading.optional(cell.massG(), Mass::kgFromG),
                     limits(cell),
-                    OpenCircuitCurve.of(curve)));
+                    OpenCircuitCurve.of(curve),
+                    Reading.optional(cell.coldGrowthK()),
+                    Reading.or(cell.heatLossRatio(), ApiCell.HEAT_LOSS_RATIO)));
         } catch (ImpossibleValue impossible) {
             Field<?> field = impossible.argument().equals("openCircuitCurve")
                     ? ApiCell.OPEN_CIRCUIT_CURVE

@@ -25,7 +25,7 @@ final class PropulsionCompletion {
                 .pack(
                         request.pack() == null
                                 ? null
-                                : new PackEstimates(estimating)
+                                : new PackEstimates(estimating, PackEstimates.startC(request.pack()))
                                         .pack(request.pack(), ApiPropulsionMatchRequest.PACK.at("")));
         return flying(request) ? withAirframe(request, estimating, whole).build() : whole.build();
     }
