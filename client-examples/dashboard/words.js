@@ -42,6 +42,7 @@ const UNITS = new Map([
   ['c', '°C'],
   ['n', 'N'],
   ['j', 'J'],
+  ['k', 'K'],
 ]);
 
 /** What the wording of this house calls otherwise than the field. */

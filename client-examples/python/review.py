@@ -76,6 +76,7 @@ UNITS = {
     "_v": "V",
     "_a": "A",
     "_c": "°C",
+    "_k": "K",
     "_n": "N",
     "_j": "J",
 }
@@ -173,7 +174,8 @@ def print_review(review, every_check):
     print(AID)
     print_findings(review["findings"])
     print_checks(review["checks"], every_check)
-    print_key_figures(review["key_figures"])
+    print_key_figures(review["key_figures"], review.get("bands", {}))
+    print_estimates(review.get("estimates", []))
     print_wires(review["wire_sizing"])
     print_legs(review["endurance"]["energy"])
     print_notes(review)
@@ -235,13 +237,37 @@ def measured(value, unit):
     return "" if value is None else f"{number(value)} {unit}".rstrip()
 
 
-def print_key_figures(key_figures):
+def print_key_figures(key_figures, bands):
+    """Each with its band, where one rests on estimates; a figure that has no other place by the middle of its band."""
     print_heading("Key figures")
+    middles = {field: band["p50"] for field, band in bands.items() if field not in key_figures}
     rows = []
-    for field, value in key_figures.items():
+    for field, value in {**key_figures, **middles}.items():
         quantity, unit = split_unit(field)
-        rows.append([NAMES.get(field, quantity), number(value), unit])
-    print_table(rows, align="<><")
+        band = bands.get(field)
+        told = "" if band is None else f"{number(band['p10'])} to {number(band['p90'])}"
+        rows.append([NAMES.get(field, quantity), number(value), unit, told])
+    print_table(rows, align="<><<")
+
+
+def print_estimates(estimates):
+    """What was not told, what would narrow the bands most first."""
+    if not estimates:
+        return
+    print_heading("Estimated: measure these first")
+    rows = []
+    for estimate in estimates:
+        unit = estimate.get("unit", "")
+        narrows = estimate.get("narrows_percent", 0)
+        rows.append(
+            [
+                estimate["at"],
+                f"{number(estimate['median'])} {unit}".rstrip(),
+                f"{number(estimate['low'])} to {number(estimate['high'])}",
+                f"narrows by {narrows:.0f} %" if narrows >= 1 else "",
+            ]
+        )
+    print_table(rows, align="<><<")
 
 
 def print_wires(runs):

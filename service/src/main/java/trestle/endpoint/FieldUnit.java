@@ -89,6 +89,7 @@ public final class FieldUnit {
         units.put("_w", "W");
         units.put("_c", "°C");
         units.put("_n", "N");
+        units.put("_k", "K");
         return units;
     }
 }

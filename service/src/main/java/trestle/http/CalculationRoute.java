@@ -14,6 +14,7 @@ import trestle.binding.Picks;
 import trestle.binding.Reason;
 import trestle.binding.Refusal;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
 import trestle.endpoint.PartName;
 import trestle.endpoint.Reading;
 import trestle.endpoint.Table;
@@ -48,7 +49,9 @@ final class CalculationRoute<Q, R, W, A> {
     void post(Context context) {
         Query query = Query.of(context.queryString());
         query.requireNoFields();
-        Options options = QueryOptions.of(query);
+        // A band takes its sample at each line: a batch has them on request only.
+        boolean batch = MediaTypes.isBatch(MediaTypes.of(context));
+        Options options = QueryOptions.of(query, batch ? Certainty.Bands.FALSE : Certainty.Bands.FULL);
         asked(options).post(context, options);
     }
 

@@ -31,6 +31,17 @@ final class QueryOptions {
      * @throws trestle.binding.Refusal when one of them has no such value
      */
     static Options of(Query query) {
+        return of(query, Certainty.Bands.FULL);
+    }
+
+    /**
+     * The options.
+     *
+     * @param query of the request
+     * @param usual bands where none are asked for
+     * @throws trestle.binding.Refusal when one of them has no such value
+     */
+    static Options of(Query query, Certainty.Bands usual) {
         Faults faults = new Faults();
         Optional<Form> as = word(query, "as", Form.class, faults);
         Optional<Theme> theme = word(query, "theme", Theme.class, faults);
@@ -44,7 +55,7 @@ final class QueryOptions {
         }
         boolean workings = isOn(query, "workings", faults);
         boolean cautions = isOn(query, "cautions", faults);
-        Certainty certainty = certainty(query, faults);
+        Certainty certainty = certainty(query, usual, faults);
         Optional<PartName> part = part(query, faults);
         faults.refuseIfAny(Reason.INVALID);
         return new Options(as, picks, theme.orElse(Theme.AUTO), workings, cautions, certainty, part);
@@ -67,12 +78,12 @@ final class QueryOptions {
         return given.stream().findFirst();
     }
 
-    private static Certainty certainty(Query query, Faults faults) {
+    private static Certainty certainty(Query query, Certainty.Bands usual, Faults faults) {
         boolean estimates = word(query, "estimates", Switch.class, faults)
                 .filter(given -> given == Switch.FALSE)
                 .isEmpty();
         Certainty.Bands bands =
-                word(query, "bands", Certainty.Bands.class, faults).orElse(Certainty.Bands.FULL);
+                word(query, "bands", Certainty.Bands.class, faults).orElse(usual);
         return new Certainty(estimates, bands);
     }
 

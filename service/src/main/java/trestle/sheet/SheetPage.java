@@ -150,7 +150,8 @@ final class SheetPage {
                                                 "",
                                                 text(number.value()),
                                                 Markup.SPACE,
-                                                element("span", "", number.unit()))))));
+                                                element("span", "", number.unit())),
+                                        when(!number.band().isEmpty(), element("dd", "band", number.band()))))));
     }
 
     private static Markup table(Table table) {

@@ -111,7 +111,7 @@ class ReviewSheetTest {
     void everyKeyFigureStandsOnItWithItsUnit() throws IOException {
         ApiBuildReviewRequest request = request(example());
         ApiBuildReviewAnswer answer = REVIEW.answer(REVIEW.done(request));
-        List<KeyNumber> numbers = ReviewKeyNumbers.of(answer.keyFigures());
+        List<KeyNumber> numbers = ReviewKeyNumbers.of(answer.keyFigures(), answer.bands());
         assertThat(numbers).hasSize(answer.keyFigures().getClass().getRecordComponents().length);
         String text = text(sheet(request));
         assertThat(numbers).allSatisfy(n -> assertThat(text).contains(n.label() + n.value() + " " + n.unit()));
