@@ -23,7 +23,7 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
         PackState start = PackState.of(pack, task.surroundings());
         double currentA = currentA(start);
         String how = task.load() instanceof Load.Current
-                ? "the current asked for"
+                ? "the current asked for; 0 where it would leave the pack no voltage"
                 : "Newton's method on V_start*I = P; 0 where the pack cannot give P";
         chain.found("I", "current at the start", currentA, "A", how, Chain.ARITHMETIC);
         String sum = "";
@@ -39,7 +39,8 @@ record StartWorkings(Chain chain, PackTask task, PackEnergy result) {
     private double currentA(PackState start) {
         Circuit circuit = new Circuit(start);
         if (task.load() instanceof Load.Current current) {
-            return current.currentA();
+            circuit.solveFixed(current.currentA());
+            return circuit.currentA();
         }
         double powerW = task.load() instanceof Load.Profile profile
                 ? profile.steps().get(0).powerW()
