@@ -86,6 +86,8 @@ NAMES = {
     "total_mass_g": "take-off mass",
     "cg_arm_mm": "CG, aft of the datum",
     "launch_margin_percent": "launch margin over the stall",
+    "endurance_h": "endurance in cruise",
+    "ground_range_km": "ground range in cruise",
 }
 
 AID = "An aid, not an approval: local rules, makers' data and licensed practice come first."
@@ -244,10 +246,12 @@ def print_key_figures(key_figures, bands):
     rows = []
     for field, value in {**key_figures, **middles}.items():
         quantity, unit = split_unit(field)
-        band = bands.get(field)
-        told = "" if band is None else f"{number(band['p10'])} to {number(band['p90'])}"
-        rows.append([NAMES.get(field, quantity), number(value), unit, told])
-    print_table(rows, align="<><<")
+        row = [NAMES.get(field, quantity), number(value), unit]
+        if bands:
+            band = bands.get(field)
+            row.append("" if band is None else f"{number(band['p10'])} to {number(band['p90'])}")
+        rows.append(row)
+    print_table(rows, align="<><<" if bands else "<><")
 
 
 def print_estimates(estimates):

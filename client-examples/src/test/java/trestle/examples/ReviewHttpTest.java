@@ -34,7 +34,9 @@ class ReviewHttpTest {
                 .contains("climb", "cruise", "loiter", "descent")
                 .contains("Wh available")
                 .contains("An aid, not an approval");
-        assertThat(outcome.out()).containsPattern("static thrust +[0-9.]+ +N\n");
+        assertThat(outcome.out())
+                .containsPattern("static thrust +[0-9.]+ +N +[0-9.]+ to [0-9.]+\n")
+                .contains("Estimated: measure these first");
     }
 
     @Test

@@ -10,6 +10,7 @@ import jakarta.validation.Validation;
 import jakarta.validation.ValidatorFactory;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -166,6 +167,8 @@ class ReviewPrintTest {
             parts = (ObjectNode) new ObjectMapper().readTree(in);
         }
         ((ObjectNode) answer.path("endurance")).setAll((ObjectNode) parts.remove("endurance"));
+        // Known figures rest on given numbers alone.
+        answer.remove(List.of("estimates", "bands", "risks"));
         return answer.setAll(parts);
     }
 
