@@ -3,12 +3,10 @@
 import { bounds, isScalar } from './contract.js';
 import { element, mark, shape } from './dom.js';
 import { child, get, last, names, parent } from './pointer.js';
-import { count, label, plain, prose, unit, wrong } from './words.js';
+import { count, label, numberOrText, plain, prose, shown, textOrNothing, unit, wrong } from './words.js';
 
 /** Fields that an entry of a list is called by. */
 const NAMING = ['name', 'run', 'kind', 'carries'];
-
-const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
 export class Form extends EventTarget {
   #root;
@@ -17,6 +15,8 @@ export class Form extends EventTarget {
   #schema;
   /** Optional fields that were asked for and are still empty. */
   #asked = new Set();
+  /** What the service put where the document says nothing, by pointer. */
+  #estimates = new Map();
   #open;
   /** What is drawn: pointer to element, and to the place for marks and faults. */
   #drawn = new Map();
@@ -42,17 +42,45 @@ export class Form extends EventTarget {
   draw() {
     const focused = document.activeElement?.closest?.('[data-at]')?.dataset.at;
     const hadFocus = this.#root.contains(document.activeElement);
+    const typed = hadFocus && document.activeElement.type === 'text' ? document.activeElement : undefined;
     this.#drawn.clear();
     this.#titles.clear();
     this.#root.replaceChildren(...this.#sections());
     if (hadFocus && focused !== undefined) {
-      this.#control(focused)?.focus({ preventScroll: true });
+      const control = this.#control(focused);
+      control?.focus({ preventScroll: true });
+      if (typed !== undefined && control?.type === 'text') {
+        control.value = typed.value;
+        control.setSelectionRange(typed.selectionStart, typed.selectionEnd);
+      }
     }
+  }
+
+  /** Shows estimates where they stand, until something is typed there. */
+  estimated(estimates) {
+    const isNew = estimates.some(({ at }) => !this.#estimates.has(at));
+    estimates.forEach((estimate) => this.#estimates.set(estimate.at, estimate));
+    if (isNew) {
+      this.draw();
+    }
+    for (const [at, estimate] of this.#estimates) {
+      const place = this.#drawn.get(at);
+      if (place?.usual !== undefined) {
+        this.#tellUsual(place, estimate);
+      }
+    }
+  }
+
+  #tellUsual({ control, usual }, { median, low, high }) {
+    control.placeholder = shown(median);
+    usual.textContent = `taken; usual ${shown(low)} to ${shown(high)}`;
+    usual.hidden = control.value !== '';
   }
 
   /** Another document has other empty fields. */
   forget() {
     this.#asked.clear();
+    this.#estimates.clear();
   }
 
   openAll(open) {
@@ -83,6 +111,10 @@ export class Form extends EventTarget {
 
   /** Adds an optional field with the value that holds without it, and what it stands in, and goes there. */
   add(at) {
+    if (this.#drawn.has(at)) {
+      this.go(at);
+      return;
+    }
     const missing = [];
     for (let place = at; get(this.#store.document, place) === undefined; place = parent(place)) {
       missing.unshift(place);
@@ -164,7 +196,7 @@ export class Form extends EventTarget {
     const whole = this.#store.document;
     const properties = Object.keys(this.#schema.properties);
     const scalars = properties.filter((name) => isScalar(this.#contract.resolved(this.#schema.properties[name])));
-    const groups = properties.filter((name) => !scalars.includes(name) && isThere(whole[name]));
+    const groups = properties.filter((name) => !scalars.includes(name) && this.#isShown(child('', name), whole[name]));
     const general = this.#section('', 'General', this.#schema, [
       this.#grid('', this.#schema, whole, scalars),
       ...this.#unknown('', this.#schema, whole),
@@ -176,14 +208,15 @@ export class Form extends EventTarget {
   #topGroup(name) {
     const at = child('', name);
     const schema = this.#contract.resolved(this.#schema.properties[name]);
-    const value = this.#store.document[name];
+    const given = this.#store.document[name];
+    const value = isThere(given) ? given : {};
     if (!fits(schema, value)) {
       return this.#section(at, label(name), schema, [this.#raw(at, value)]);
     }
     const inside =
       schema.type === 'array' ? [this.#list(at, schema, value)] : this.#inside(at, schema, value);
     const optional = !(this.#schema.required ?? []).includes(name);
-    if (optional) {
+    if (optional && isThere(given)) {
       inside.push(
         element('p', { class: 'tools' }, this.#button(`Remove ${label(name).toLowerCase()}`, () => this.#removeAt(at))),
       );
@@ -219,18 +252,23 @@ export class Form extends EventTarget {
     const properties = Object.keys(schema.properties ?? {});
     const resolved = (name) => this.#contract.resolved(schema.properties[name]);
     const scalars = properties.filter((name) => isScalar(resolved(name)));
-    const groups = properties.filter((name) => !isScalar(resolved(name)) && isThere(value[name]));
+    const groups = properties.filter((name) => !isScalar(resolved(name)) && this.#isShown(child(at, name), value[name]));
     return [
       this.#grid(at, schema, value, scalars),
-      ...groups.map((name) => this.#group(child(at, name), resolved(name), value[name], isRequired(schema, name))),
+      ...groups.map((name) => this.#group(child(at, name), resolved(name), value[name] ?? {}, isRequired(schema, name) || !isThere(value[name]))),
       ...this.#unknown(at, schema, value),
       this.#more(at, schema, value),
     ];
   }
 
+  /** A group that is there, or in which something is estimated. */
+  #isShown(at, value) {
+    return isThere(value) || [...this.#estimates.keys()].some((estimated) => estimated.startsWith(`${at}/`));
+  }
+
   #grid(at, schema, value, scalars) {
     const fields = scalars
-      .filter((name) => isRequired(schema, name) || isThere(value[name]) || this.#asked.has(child(at, name)))
+      .filter((name) => isRequired(schema, name) || isThere(value[name]) || this.#asked.has(child(at, name)) || this.#estimates.has(child(at, name)))
       .map((name) =>
         this.#field(child(at, name), this.#contract.resolved(schema.properties[name]), value[name], isRequired(schema, name)),
       );
@@ -301,7 +339,8 @@ export class Form extends EventTarget {
   /** Buttons for the optional fields that are not there. */
   #more(at, schema, value) {
     const isDrawn = (name) =>
-      isThere(value[name]) ||
+      this.#isShown(child(at, name), value[name]) ||
+      this.#estimates.has(child(at, name)) ||
       this.#asked.has(child(at, name)) ||
       (isRequired(schema, name) && isScalar(this.#contract.resolved(schema.properties[name])));
     const absent = Object.keys(schema.properties ?? {}).filter((name) => !isDrawn(name));
@@ -348,6 +387,8 @@ export class Form extends EventTarget {
     }
     const unitText = unit(name);
     const isBoolean = schema.type === 'boolean';
+    const estimate = this.#estimates.get(at);
+    const usual = estimate === undefined ? undefined : element('p', { class: 'usual' });
     const field = element(
       'div',
       { class: `field ${schema.enum ? 'enum' : schema.type}`, 'data-at': at },
@@ -362,12 +403,16 @@ export class Form extends EventTarget {
         { class: 'control' },
         control,
         unitText === '' || isBoolean ? undefined : element('span', { class: 'unit', 'aria-hidden': 'true' }, unitText),
-        required ? undefined : this.#button('×', () => this.#removeAt(at), `Remove ${label(name).toLowerCase()}`, 'drop'),
+        required || (estimate !== undefined && !isThere(value)) ? undefined : this.#button('×', () => this.#removeAt(at), `Remove ${label(name).toLowerCase()}`, 'drop'),
       ),
+      usual,
       faults,
       help,
     );
-    this.#drawn.set(at, { element: field, marks, faults, control });
+    this.#drawn.set(at, { element: field, marks, faults, control, usual });
+    if (usual !== undefined) {
+      this.#tellUsual({ control, usual }, estimate);
+    }
     return field;
   }
 
@@ -426,6 +471,10 @@ export class Form extends EventTarget {
       this.#asked.add(at);
     }
     this.#store.edit(at, value);
+    const usual = this.#drawn.get(at)?.usual;
+    if (usual !== undefined) {
+      usual.hidden = value !== undefined;
+    }
     const holder = parent(at);
     const title = this.#titles.get(holder);
     if (title !== undefined && NAMING.includes(last(at))) {
@@ -534,17 +583,6 @@ function fits(schema, value) {
     return Array.isArray(value);
   }
   return schema.type !== 'object' || (typeof value === 'object' && value !== null && !Array.isArray(value));
-}
-
-/** A number where it is one; other text goes to the service as it is, which says what is wrong with it. */
-function numberOrText(text) {
-  const trimmed = text.trim().replace('−', '-');
-  const number = NUMBER.test(trimmed) ? Number(trimmed) : NaN;
-  return Number.isFinite(number) ? number : textOrNothing(trimmed);
-}
-
-function textOrNothing(text) {
-  return text === '' ? undefined : text;
 }
 
 function shortened(text) {

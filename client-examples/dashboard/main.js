@@ -1,10 +1,12 @@
 // The page: what is edited is posted to the service, and what it answers is shown.
 
 import { drawAssumptions, drawEstimates, drawFaults, drawFindings, drawTiles, Parts, partsOf, verdictText } from './answer.js';
+import { Begin, isFirstFacts, toGo } from './begin.js';
 import { copy, curl, python } from './calls.js';
 import { drawChecks, drawNotJudged, judgedText } from './checks.js';
 import { Contract } from './contract.js';
 import { element, mark } from './dom.js';
+import { keep, kept, whenKeptElsewhere } from './draft.js';
 import { Figures, pathOf } from './figures.js';
 import { Form } from './form.js';
 import { renamed } from './renames.js';
@@ -26,6 +28,11 @@ const LATE_MS = 1500;
 /** No answer takes longer; the service is not there, ms. */
 const LONGEST_MS = 30_000;
 
+/** How often a service that was not there is asked again, ms. */
+const RETRY_MS = 3000;
+
+const TABS = ['begin', 'form', 'json'];
+
 const by = (id) => document.getElementById(id);
 const isWide = window.matchMedia('(min-width: 62rem)');
 
@@ -34,6 +41,10 @@ const figures = new Figures();
 const parts = new Parts(by('parts'), pictures);
 let contract;
 let form;
+let begin;
+/** Whether the document is still being told by its first facts: nothing is asked and nothing is missing until they are there. */
+let beginning = false;
+let isKept = true;
 let answer;
 /** The document that the shown answer is of. */
 let answered;
@@ -43,6 +54,7 @@ let unread;
 let timer;
 let asking = new AbortController();
 let lateTimer;
+let retryTimer;
 
 start();
 
@@ -52,11 +64,20 @@ async function start() {
     const [openapi, example] = await Promise.all([json('/openapi.json'), json(`${REVIEW}/example`)]);
     contract = new Contract(openapi);
     form = new Form(by('form'), store, contract, contract.request(REVIEW), isWide.matches ? ['', '/airframe'] : ['']);
+    begin = new Begin(by('begin'), store, contract, contract.request(REVIEW));
     form.addEventListener('help', showHelp);
     form.addEventListener('pinned', showPinned);
     store.addEventListener('change', changed);
     wire(example);
-    store.open(example);
+    const draft = kept();
+    if (draft === undefined) {
+      beginAnew();
+    } else {
+      beginning = isFirstFacts(draft) && begin.missing(draft).length > 0;
+      store.open(draft);
+      showTab(beginning ? 'begin' : 'form');
+      tell('The aircraft as this browser kept it. ', element('button', { type: 'button', class: 'small', click: beginAnew }, 'Begin anew'));
+    }
   } catch (failure) {
     say('fault', 'No answer', `${address} cannot be reached (${failure.message})`);
   }
@@ -64,7 +85,23 @@ async function start() {
 
 // The document
 
+/** Nothing is known yet, and nothing is wrong. */
+function beginAnew() {
+  beginning = true;
+  store.open({});
+  showTab('begin');
+}
+
+function openDocument(document) {
+  beginning = false;
+  store.open(document);
+}
+
 function changed({ detail }) {
+  clearTimeout(retryTimer);
+  if (detail === 'rewritten') {
+    beginning = false;
+  }
   if (detail === 'opened') {
     answer = undefined;
     answered = undefined;
@@ -76,17 +113,35 @@ function changed({ detail }) {
   }
   if (detail !== 'edited') {
     form.draw();
+    begin.draw();
     note();
   }
+  by('tab-begin').hidden = !isFirstFacts(store.document);
+  if (by('tab-begin').hidden && by('tab-begin').getAttribute('aria-selected') === 'true') {
+    showTab('form');
+  }
+  isKept = keep(store.document);
   if (detail !== 'rewritten') {
     keepUnread();
     by('json').value = store.text;
     by('json-fault').textContent = '';
   }
   by('undo').disabled = !store.canUndo;
-  by('verdict').classList.add('busy');
+  by('redo').disabled = !store.canRedo;
   clearTimeout(timer);
   clearTimeout(lateTimer);
+  const missing = beginning && answer === undefined ? begin.missing() : [];
+  if (missing.length > 0) {
+    asking.abort();
+    asking = new AbortController();
+    by('verdict').classList.remove('busy');
+    by('faults-part').hidden = true;
+    begin.note([]);
+    form.note([], []);
+    say('none', 'No answer yet', toGo(missing));
+    return;
+  }
+  by('verdict').classList.add('busy');
   lateTimer = setTimeout(markStale, LATE_MS);
   timer = setTimeout(compute, detail === 'opened' ? 0 : PAUSE_MS);
 }
@@ -108,6 +163,9 @@ async function compute() {
   } catch (failure) {
     if (mine === asking) {
       refused(signal.aborted ? new Error(`no answer within ${LONGEST_MS / 1000} s`) : failure);
+      if (!(failure instanceof Refused)) {
+        retryTimer = setTimeout(compute, RETRY_MS);
+      }
     }
   }
   clearTimeout(limit);
@@ -129,6 +187,7 @@ function markStale() {
 function show(given, asked) {
   answer = given;
   answered = asked;
+  begin.note([]);
   baseline ??= given.key_figures;
   figures.of(asked, by('theme').value);
   by('answer').classList.remove('without');
@@ -147,6 +206,8 @@ function show(given, asked) {
   by('checks-count').textContent = judgedText(given.checks);
   drawTiles(by('tiles'), given.key_figures, baseline, given.bands);
   estimated(given.estimates ?? [], asked);
+  form.estimated(given.estimates ?? []);
+  order(given.verdict);
   parts.draw(given);
   drawAssumptions(by('assumptions'), given.assumptions, asked, give);
   by('assumptions-count').textContent = String(given.assumptions.length);
@@ -156,6 +217,15 @@ function show(given, asked) {
   by('version').textContent = `version ${given.computed_by.version}`;
   note();
   offerCalls();
+}
+
+/** While most is estimated, the bands and what to measure first lead, unless something stops the flight. */
+function order(verdict) {
+  const isRough = verdict !== 'stop' && isFirstFacts(store.document);
+  const [first, second] = isRough ? [by('estimates-part'), by('findings-part')] : [by('not-judged-part'), by('figures-part')];
+  if (first.nextElementSibling !== second) {
+    by(isRough ? 'faults-part' : 'not-judged-part').after(by('figures-part'), by('estimates-part'));
+  }
 }
 
 /** What hardly moves the answer is folded away. */
@@ -179,6 +249,7 @@ function refused(failure) {
   const rest = problem === undefined ? `${address} cannot be reached (${failure.message})` : `${count(listed.length, 'thing')} to put right first`;
   say('fault', 'No answer', rest);
   form.note([], faults);
+  begin.note(faults);
   offerCalls();
 }
 
@@ -237,12 +308,15 @@ function showHelp({ detail: { title, text } }) {
 }
 
 function showTab(name) {
-  for (const tab of ['form', 'json']) {
+  for (const tab of TABS) {
     by(`tab-${tab}`).setAttribute('aria-selected', String(tab === name));
     by(`tab-${tab}`).tabIndex = tab === name ? 0 : -1;
     by(`panel-${tab}`).hidden = tab !== name;
   }
   by('unfold').hidden = name !== 'form';
+  if (name === 'begin') {
+    begin.draw();
+  }
 }
 
 function rewrite() {
@@ -295,7 +369,8 @@ async function openFile() {
       throw new SyntaxError('it holds no document');
     }
     const { document, renames } = renamed(read, contract, contract.request(REVIEW));
-    store.open(document);
+    openDocument(document);
+    showTab('form');
     if (renames.size > 0) {
       const said = [...renames].map(([old, now]) => `“${plain(old)}” is now “${plain(now)}”`);
       tell(`${file.name} is of an earlier version: ${said.join(', ')}. Save it to keep the new names.`);
@@ -367,8 +442,21 @@ function wire(example) {
   by('file').addEventListener('change', openFile);
   by('save').addEventListener('click', saveFile);
   by('undo').addEventListener('click', () => store.undo());
-  by('example').addEventListener('click', () => store.open(structuredClone(example)));
-  by('empty').addEventListener('click', () => store.open(contract.blank(contract.request(REVIEW))));
+  by('redo').addEventListener('click', () => store.redo());
+  by('example').addEventListener('click', () => {
+    openDocument(structuredClone(example));
+    showTab('form');
+  });
+  by('empty').addEventListener('click', () => {
+    beginAnew();
+    begin.focus();
+  });
+  whenKeptElsewhere(() =>
+    tell(
+      'Another page of this browser has changed the aircraft that is kept. ',
+      element('button', { type: 'button', class: 'small', click: () => openDocument(kept() ?? store.document) }, 'Take that one'),
+    ),
+  );
   by('json').addEventListener('input', rewrite);
   by('unfold').addEventListener('click', () => {
     const open = by('unfold').textContent === 'Open all';
@@ -379,11 +467,13 @@ function wire(example) {
     baseline = answer?.key_figures;
     drawTiles(by('tiles'), baseline ?? {}, baseline);
   });
-  for (const tab of ['form', 'json']) {
+  for (const tab of TABS) {
     by(`tab-${tab}`).addEventListener('click', () => showTab(tab));
     by(`tab-${tab}`).addEventListener('keydown', (event) => {
       if (event.key === 'ArrowLeft' || event.key === 'ArrowRight') {
-        const other = tab === 'form' ? 'json' : 'form';
+        const seen = TABS.filter((name) => !by(`tab-${name}`).hidden);
+        const step = event.key === 'ArrowLeft' ? seen.length - 1 : 1;
+        const other = seen[(seen.indexOf(tab) + step) % seen.length];
         showTab(other);
         by(`tab-${other}`).focus();
       }
@@ -404,7 +494,7 @@ function wire(example) {
     by('copied').textContent = (await copy(by('snippet').textContent)) ? 'Copied.' : 'Select the text below and copy it.';
   });
   window.addEventListener('beforeunload', (event) => {
-    if (!store.isSaved) {
+    if (!isKept && !store.isSaved) {
       event.preventDefault();
     }
   });

@@ -30,15 +30,17 @@ export function get(whole, pointer) {
   );
 }
 
-/** Puts a value in place; what holds it must be there. */
+/** Puts a value in place, and makes what is to hold it. */
 export function put(whole, pointer, value) {
-  const holder = get(whole, parent(pointer));
-  const name = last(pointer);
-  if (Array.isArray(holder)) {
-    holder[Number(name)] = value;
-  } else {
-    Object.defineProperty(holder, name, { value, writable: true, enumerable: true, configurable: true });
-  }
+  const path = names(pointer);
+  path.reduce((holder, name, step) => {
+    const isLast = step === path.length - 1;
+    if (isLast || !Object.hasOwn(holder, name) || holder[name] === null) {
+      const made = isLast ? value : /^\d+$/.test(path[step + 1]) ? [] : {};
+      Object.defineProperty(holder, name, { value: made, writable: true, enumerable: true, configurable: true });
+    }
+    return holder[name];
+  }, whole);
 }
 
 /** Takes a value out; the rest of a list moves up. */

@@ -11,6 +11,7 @@ export class Store extends EventTarget {
   #document = {};
   #saved = '{}';
   #before = [];
+  #after = [];
   #lastEdit = { at: undefined, time: 0 };
   #begun = false;
 
@@ -24,6 +25,10 @@ export class Store extends EventTarget {
 
   get canUndo() {
     return this.#before.length > 0;
+  }
+
+  get canRedo() {
+    return this.#after.length > 0;
   }
 
   get isSaved() {
@@ -72,7 +77,16 @@ export class Store extends EventTarget {
   }
 
   undo() {
-    this.#document = JSON.parse(this.#before.pop());
+    this.#step(this.#before, this.#after);
+  }
+
+  redo() {
+    this.#step(this.#after, this.#before);
+  }
+
+  #step(from, to) {
+    to.push(JSON.stringify(this.#document));
+    this.#document = JSON.parse(from.pop());
     this.#lastEdit = { at: undefined, time: 0 };
     this.#tell('restructured');
   }
@@ -82,10 +96,12 @@ export class Store extends EventTarget {
     if (this.#lastEdit.at !== at || now - this.#lastEdit.time > ONE_EDIT_MS) {
       this.#remember();
     }
+    this.#after = [];
     this.#lastEdit = { at, time: now };
   }
 
   #remember() {
+    this.#after = [];
     this.#before.push(JSON.stringify(this.#document));
     this.#before.splice(0, this.#before.length - MOST_STEPS_BACK);
     this.#lastEdit = { at: undefined, time: 0 };

@@ -133,3 +133,17 @@ export function wrong({ at, message }) {
 export function count(number, singular, plural = `${singular}s`) {
   return `${number} ${number === 1 ? singular : plural}`;
 }
+
+const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+/** A number where it is one; other text goes to the service as it is, which says what is wrong with it. */
+export function numberOrText(text) {
+  const trimmed = text.trim().replace('−', '-');
+  const number = NUMBER.test(trimmed) ? Number(trimmed) : NaN;
+  return Number.isFinite(number) ? number : textOrNothing(trimmed);
+}
+
+/** Nothing where there is no text. */
+export function textOrNothing(text) {
+  return text === '' ? undefined : text;
+}

@@ -3,27 +3,66 @@ package trestle.examples;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 
 /** The dashboard in a browser: where its parts are. */
 final class Dashboard {
+    /** What is typed, by where it belongs. */
+    private static final Map<String, String> FIRST_FACTS = Map.of(
+            "/airframe/wing/span_mm", "2800",
+            "/airframe/wing/mean_chord_mm", "280",
+            "/airframe/takeoff_mass_g", "6600",
+            "/packs/0/layout", "7s3p",
+            "/propulsion/propeller/size", "15x8",
+            "/propulsion/motor/speed_constant_rpm_per_v", "320",
+            "/flight/airspeed_m_per_s", "16");
+
     private final Browser browser;
 
     Dashboard(Browser browser) {
         this.browser = browser;
     }
 
-    /** Opens the page and waits for the first answer. */
+    /** Opens the page with the example, whatever the browser kept, and waits for its answer. */
     void open(String url) {
-        browser.open(url);
+        openAsKept(url);
+        browser.find("#example").click();
         untilAnswered();
+    }
+
+    /** Opens the page with nothing kept. */
+    void openAnew(String url) {
+        openAsKept(url);
+        browser.run("localStorage.clear()");
+        openAsKept(url);
+    }
+
+    /** Opens the page, and waits until it can be used. */
+    void openAsKept(String url) {
+        browser.open(url);
+        browser.until(
+                "the page is drawn",
+                () -> !browser.find("#verdict-text").getText().equals("No answer yet"));
     }
 
     void untilAnswered() {
         browser.until(
                 "the document is answered",
                 () -> !browser.find("#verdict").getDomAttribute("class").matches(".*(none|busy|fault).*"));
+    }
+
+    /** Tells the ten facts of the example's forerunner. */
+    void tellFirstFacts() {
+        FIRST_FACTS.forEach((at, text) -> fact(at).sendKeys(text));
+        new Select(fact("/airframe/kind")).selectByVisibleText("payload pusher");
+        new Select(fact("/packs/0/cell")).selectByVisibleText("21700 cylinder, for energy");
+    }
+
+    WebElement fact(String at) {
+        return browser.find("#begin [data-at='" + at + "'] :is(input, select)");
     }
 
     String verdict() {

@@ -29,6 +29,7 @@ class PageLookTest {
 
     @Test
     void theKeyboardReachesTheAircraftFirst() {
+        page.openAsKept(LiveService.url() + "/dashboard/");
         browser.find("body").sendKeys(Keys.TAB);
         assertThat(browser.focused().getText()).isEqualTo("To the aircraft");
         assertThat(browser.focused().getRect().getY()).isNotNegative();
@@ -67,12 +68,31 @@ class PageLookTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"1280, light", "768, dark", "360, light", "360, dark"})
+    void theFirstPageIsLegibleAndWhatItEstimatesToo(int width, String scheme) throws IOException {
+        browser.prefers(scheme);
+        browser.size(width, width < 500 ? 780 : 900);
+        page.openAnew(LiveService.url() + "/dashboard/");
+        browser.screenshot("begin-" + scheme + "-" + width);
+        assertThat(browser.<List<String>>run(script("contrast.js"))).isEmpty();
+        assertThat(browser.<List<String>>run(script("overflow.js"))).isEmpty();
+
+        page.tellFirstFacts();
+        page.untilAnswered();
+        browser.screenshot("begin-" + scheme + "-" + width + "-answer");
+        browser.find("#tab-form").sendKeys(Keys.ENTER);
+        page.openSection("/airframe/drag/zero_lift_coefficient");
+        browser.screenshot("begin-" + scheme + "-" + width + "-form");
+        assertThat(browser.<List<String>>run(script("contrast.js"))).isEmpty();
+        assertThat(browser.<List<String>>run(script("overflow.js"))).isEmpty();
+    }
+
+    @ParameterizedTest
     @CsvSource({"1280, light", "1280, dark", "360, light", "360, dark"})
     void everyWordIsLegibleAndNothingRunsOff(int width, String scheme) throws IOException {
         browser.prefers(scheme);
         browser.size(width, width < 500 ? 780 : 900);
-        browser.open(LiveService.url() + "/dashboard/");
-        page.untilAnswered();
+        page.open(LiveService.url() + "/dashboard/");
         browser.screenshot("dashboard-" + scheme + "-" + width);
         browser.run("document.querySelector('#aid').scrollIntoView()");
         browser.screenshot("dashboard-" + scheme + "-" + width + "-answer");
