@@ -1,9 +1,9 @@
 // The calls of this page, to be typed elsewhere.
 
-/** A command line: the document comes from its own text, so that nothing has to be saved first. */
+/** A command line for a Unix shell and any curl: the document comes from its own text, so that nothing has to be saved first. */
 export function curl({ url, body, file }) {
   const out = file === undefined ? '' : ` -o ${file}`;
-  return `curl -s${out} --json @- '${url}' <<'JSON'\n${JSON.stringify(body, undefined, 2)}\nJSON\n`;
+  return `curl -s${out} -H 'Content-Type: application/json' --data-binary @- '${url}' <<'JSON'\n${JSON.stringify(body, undefined, 2)}\nJSON\n`;
 }
 
 /** A script for the standard library of Python. */

@@ -33,7 +33,7 @@ class PagesHttpTest {
         String page = get("/").then().statusCode(200).extract().asString();
         for (Calculation<?, ?, ?, ?> calculation : Catalogue.calculations()) {
             String url = LiveService.address() + "/v1/" + calculation.name();
-            assertThat(page).containsSubsequence("curl -s " + url + "/example |", "--json @- " + url);
+            assertThat(page).containsSubsequence("curl -s " + url + "/example |", "--data-binary @- " + url);
         }
         for (ReferenceTable table : Catalogue.tables()) {
             assertThat(page).contains("href=\"./v1/reference/" + table.name() + "\"");
