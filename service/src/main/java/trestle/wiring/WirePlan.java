@@ -22,6 +22,7 @@ import trestle.numeric.Guard;
  * @param touches what the wire touches; empty where that is not known
  * @param system which sizes to choose from
  * @param checked one gauge to judge besides
+ * @param fuse a fuse in the run; empty where none is asked about
  */
 public record WirePlan(
         String name,
@@ -37,7 +38,8 @@ public record WirePlan(
         DropLimits drops,
         Optional<List<ContactMaterial>> touches,
         GaugeSystem system,
-        Optional<Gauge> checked) {
+        Optional<Gauge> checked,
+        Optional<Fuse> fuse) {
     /** Copies the list. */
     public WirePlan {
         Guard.present("name", name);
@@ -65,6 +67,6 @@ public record WirePlan(
                 duty.feedsController());
         Surroundings surroundings = new Surroundings(
                 enclosure, ambientTemperatureK, bayTemperatureK, altitudeM, bundledConductors, foamWallM);
-        return new WireTask(run, insulation, wallM, surroundings, drops, touches, system, checked, duty.flight());
+        return new WireTask(run, insulation, wallM, surroundings, drops, touches, system, checked, duty.flight(), fuse);
     }
 }

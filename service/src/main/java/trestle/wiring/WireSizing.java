@@ -85,6 +85,7 @@ public record WireSizing(
         TouchChecks.judge(judged, judge);
         DropChecks.judge(judged, judge);
         RunChecks.judge(task.run(), judge);
+        FuseChecks.judge(task, checked.or(() -> recommended), candidates, judge);
         WireAssumptions.note(task, checked.or(() -> recommended), judge);
         return judge.judgement();
     }
@@ -105,6 +106,16 @@ public record WireSizing(
      */
     public Optional<GaugeAnswer> chosen() {
         return checked.or(() -> recommended);
+    }
+
+    /**
+     * Between which ratings a fuse fits, with the chosen gauge.
+     *
+     * @param run the run that was sized
+     * @return the window; empty when there is no chosen gauge
+     */
+    public Optional<FuseWindow> fuseWindow(WireRun run) {
+        return chosen().map(answer -> FuseWindow.of(run, answer.ampacityA()));
     }
 
     /**

@@ -17,6 +17,7 @@ import trestle.numeric.Guard;
  * @param system which sizes to choose from
  * @param checked one gauge to judge besides
  * @param flight flight data; empty when only the mass counts
+ * @param fuse a fuse in the run; empty where none is asked about
  */
 public record WireTask(
         WireRun run,
@@ -27,7 +28,8 @@ public record WireTask(
         Optional<List<ContactMaterial>> touches,
         GaugeSystem system,
         Optional<Gauge> checked,
-        Optional<Flight> flight) {
+        Optional<Flight> flight,
+        Optional<Fuse> fuse) {
     /** Checks the physics. */
     public WireTask {
         Guard.present("run", run);
@@ -39,6 +41,21 @@ public record WireTask(
         Guard.present("system", system);
         Guard.present("checked", checked);
         Guard.present("flight", flight);
+        Guard.present("fuse", fuse);
+    }
+
+    /** Without a fuse. */
+    public WireTask(
+            WireRun run,
+            Insulation insulation,
+            OptionalDouble wallM,
+            Surroundings surroundings,
+            DropLimits drops,
+            Optional<List<ContactMaterial>> touches,
+            GaugeSystem system,
+            Optional<Gauge> checked,
+            Optional<Flight> flight) {
+        this(run, insulation, wallM, surroundings, drops, touches, system, checked, flight, Optional.empty());
     }
 
     /**

@@ -44,6 +44,18 @@ public enum WiringPart {
     CONNECTORS,
     /** A connector; one index. */
     CONNECTOR,
+    /** The fuse. */
+    FUSE,
+    /** Its rated current. */
+    FUSE_RATING,
+    /** The highest voltage that it may break. */
+    FUSE_VOLTAGE,
+    /** The highest voltage at the supply. */
+    FUSE_FULL_VOLTAGE,
+    /** The highest current that it can break. */
+    FUSE_BREAKING,
+    /** The resistance before it. */
+    FUSE_SOURCE,
     /** Flight data for the endurance trade. */
     FLIGHT
 }

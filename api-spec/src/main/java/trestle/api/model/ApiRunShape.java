@@ -60,4 +60,7 @@ public interface ApiRunShape {
 
     /** Connectors in the run; null where they are not known. */
     List<ApiWireConnector> connectors();
+
+    /** A fuse in the run; null where none is asked about. */
+    ApiWireFuse fuse();
 }

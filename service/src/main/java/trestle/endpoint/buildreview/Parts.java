@@ -182,7 +182,7 @@ final class Parts {
                 "/wire_sizing/" + index,
                 5,
                 premises -> WireSizingEndpoint.judgement(run.task(), run.sizing(), places.ofRun(index), premises),
-                judgement -> WireWriting.write(run.sizing(), judgement),
+                judgement -> WireWriting.write(run.task(), run.sizing(), judgement),
                 theme -> WireFigure.of(run.task(), run.sizing(), theme),
                 () -> WireWorkings.of(run.task(), run.sizing()),
                 figures -> {},

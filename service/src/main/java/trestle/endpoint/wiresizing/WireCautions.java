@@ -28,6 +28,11 @@ final class WireCautions {
                     + " the propeller off or clear, push the plug home in one move, or use one with a precharge"
                     + " resistor.");
         }
+        if (task.fuse().isPresent()) {
+            cautions.add(
+                    "A fuse protects wire, not people or motors, and stops all behind it when it opens: put it next"
+                            + " to the pack, keep controls on another source, and take its times from its maker's sheet.");
+        }
         if (task.run().supplyVoltageV() > SHOCK_V) {
             cautions.add("Above 60 V (from memory, IEC 61140) a touch can kill: cover every contact, and never work on"
                     + " it while it is connected.");

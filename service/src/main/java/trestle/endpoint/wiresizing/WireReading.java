@@ -7,6 +7,7 @@ import trestle.api.model.ApiEnclosure;
 import trestle.api.model.ApiRunShape;
 import trestle.api.model.ApiWireConnector;
 import trestle.api.model.ApiWireFlight;
+import trestle.api.model.ApiWireFuse;
 import trestle.api.model.ApiWireInsulation;
 import trestle.api.model.ApiWireSizingRequest;
 import trestle.endpoint.FieldUnit;
@@ -22,6 +23,7 @@ import trestle.wiring.CurrentPeak;
 import trestle.wiring.DropLimits;
 import trestle.wiring.Enclosure;
 import trestle.wiring.Flight;
+import trestle.wiring.Fuse;
 import trestle.wiring.Gauge;
 import trestle.wiring.GaugeSystem;
 import trestle.wiring.Insulation;
@@ -131,7 +133,8 @@ public final class WireReading {
                 drops,
                 touches(enclosure),
                 system(),
-                gauge);
+                gauge,
+                Optional.ofNullable(run.fuse()).map(WireReading::fuse));
     }
 
     /** A gauge that is named exists, and a peak is not below the current that it is a peak of. */
@@ -248,6 +251,15 @@ public final class WireReading {
                 Resistance.ohmFromMilliohm(connector.resistanceMilliohm()),
                 connector.ratedCurrentA(),
                 Reading.or(connector.count(), ApiWireConnector.COUNT));
+    }
+
+    private static Fuse fuse(ApiWireFuse fuse) {
+        return new Fuse(
+                Reading.optional(fuse.ratedCurrentA()),
+                Reading.optional(fuse.ratedVoltageV()),
+                Reading.optional(fuse.fullVoltageV()),
+                Reading.optional(fuse.breakingCurrentA()),
+                Reading.optional(fuse.sourceResistanceMilliohm(), Resistance::ohmFromMilliohm));
     }
 
     private static Flight flight(ApiWireFlight flight) {

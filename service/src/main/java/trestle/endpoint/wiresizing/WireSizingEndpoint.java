@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import trestle.api.Field;
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiWireFuse;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.api.model.ApiWireSizingRequest;
 import trestle.api.model.ApiWorking;
@@ -61,7 +63,8 @@ public final class WireSizingEndpoint
 
     @Override
     public ApiWireSizingAnswer answer(Done<ApiWireSizingRequest, WireTask, WireSizing> done) {
-        return WireWriting.write(done.work(), judgement(done.read(), done.work(), pointers("")::to, done.assumed()));
+        return WireWriting.write(
+                done.read(), done.work(), judgement(done.read(), done.work(), pointers("")::to, done.assumed()));
     }
 
     @Override
@@ -103,6 +106,16 @@ public final class WireSizingEndpoint
                 entry(WiringPart.ENCLOSURE, ApiWireSizingRequest.ENCLOSURE.at(at)),
                 entry(WiringPart.FOAM_WALL, ApiWireSizingRequest.FOAM_WALL_MM.at(at)),
                 entry(WiringPart.CONNECTOR, ApiWireSizingRequest.CONNECTORS.at(at) + "/{}"),
+                entry(WiringPart.FUSE, ApiWireSizingRequest.FUSE.at(at)),
+                entry(WiringPart.FUSE_RATING, fuse(at, ApiWireFuse.RATED_CURRENT_A)),
+                entry(WiringPart.FUSE_VOLTAGE, fuse(at, ApiWireFuse.RATED_VOLTAGE_V)),
+                entry(WiringPart.FUSE_FULL_VOLTAGE, fuse(at, ApiWireFuse.FULL_VOLTAGE_V)),
+                entry(WiringPart.FUSE_BREAKING, fuse(at, ApiWireFuse.BREAKING_CURRENT_A)),
+                entry(WiringPart.FUSE_SOURCE, fuse(at, ApiWireFuse.SOURCE_RESISTANCE_MILLIOHM)),
                 entry(WiringPart.FLIGHT, ApiWireSizingRequest.FLIGHT.at(at))));
+    }
+
+    private static String fuse(String at, Field<?> field) {
+        return field.at(ApiWireSizingRequest.FUSE.at(at));
     }
 }

@@ -1,6 +1,7 @@
 package trestle.endpoint.wiresizing;
 
 import java.util.Optional;
+import trestle.api.model.ApiFuseWindow;
 import trestle.api.model.ApiGaugeFailure;
 import trestle.api.model.ApiGaugeResult;
 import trestle.api.model.ApiJudgement;
@@ -13,15 +14,17 @@ import trestle.units.Mass;
 import trestle.units.Resistance;
 import trestle.units.Share;
 import trestle.units.Temperature;
+import trestle.wiring.Fuse;
 import trestle.wiring.GaugeAnswer;
 import trestle.wiring.Shortfall;
 import trestle.wiring.WireSizing;
+import trestle.wiring.WireTask;
 
 /** Writes a choice of wire into its answer. */
 public final class WireWriting {
     private WireWriting() {}
 
-    public static ApiWireSizingAnswer write(WireSizing sizing, ApiJudgement judgement) {
+    public static ApiWireSizingAnswer write(WireTask task, WireSizing sizing, ApiJudgement judgement) {
         Optional<GaugeAnswer> reported = sizing.recommended().or(sizing::checked);
         return ApiWireSizingAnswer.builder()
                 .judgement(judgement)
@@ -34,8 +37,20 @@ public final class WireWriting {
                         .map(a -> a.gauge().designation())
                         .orElse(null))
                 .totalDropV(reported.map(GaugeAnswer::totalDropV).orElse(null))
+                .fuse(task.fuse().flatMap(fuse -> window(task, sizing, fuse)).orElse(null))
                 .connectorDropV(sizing.connectorDropV())
                 .build();
+    }
+
+    private static Optional<ApiFuseWindow> window(WireTask task, WireSizing sizing, Fuse fuse) {
+        return sizing.fuseWindow(task.run())
+                .map(window -> ApiFuseWindow.builder()
+                        .leastRatingA(window.leastA())
+                        .greatestRatingA(window.greatestA())
+                        .recommendedA(Writing.boxed(window.recommendedA()))
+                        .shortCircuitCurrentA(
+                                Writing.boxed(fuse.shortCircuitA(task.run().supplyVoltageV())))
+                        .build());
     }
 
     private static ApiGaugeResult gauge(GaugeAnswer gauge) {
