@@ -31,6 +31,7 @@ const UNITS = new Map([
   ['wh', 'Wh'],
   ['ut', 'µT'],
   ['uh', 'µH'],
+  ['uf', 'µF'],
   ['kg', 'kg'],
   ['g', 'g'],
   ['m', 'm'],

@@ -80,6 +80,7 @@ public final class FieldUnit {
         units.put("_km", "km");
         units.put("_in", "inch");
         units.put("_ut", "µT");
+        units.put("_uf", "µF");
         units.put("_g", "g");
         units.put("_m", "m");
         units.put("_s", "s");
@@ -90,6 +91,7 @@ public final class FieldUnit {
         units.put("_c", "°C");
         units.put("_n", "N");
         units.put("_k", "K");
+        units.put("_j", "J");
         return units;
     }
 }

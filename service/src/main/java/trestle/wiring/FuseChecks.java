@@ -18,13 +18,15 @@ final class FuseChecks {
 
     private final Fuse fuse;
     private final WireRun run;
+    private final PlugEnd plug;
     private final GaugeAnswer answer;
     private final FuseWindow window;
     private final Optional<GaugeAnswer> thinnest;
 
-    private FuseChecks(Fuse fuse, WireRun run, GaugeAnswer answer, List<GaugeAnswer> candidates) {
+    private FuseChecks(Fuse fuse, WireTask task, GaugeAnswer answer, List<GaugeAnswer> candidates) {
         this.fuse = fuse;
-        this.run = run;
+        this.run = task.run();
+        this.plug = task.plug();
         this.answer = answer;
         this.window = FuseWindow.of(run, answer.ampacityA());
         this.thinnest = FuseWindow.thinnest(run, candidates);
@@ -42,7 +44,7 @@ final class FuseChecks {
         if (task.fuse().isEmpty() || chosen.isEmpty()) {
             return;
         }
-        FuseChecks checks = new FuseChecks(task.fuse().get(), task.run(), chosen.get(), candidates);
+        FuseChecks checks = new FuseChecks(task.fuse().get(), task, chosen.get(), candidates);
         judge.essential("fuse-window", "room for a fuse", Subject.of(WiringPart.FUSE), checks::fits);
         if (task.fuse().get().ratedCurrentA().isPresent()) {
             checks.given(judge);
@@ -110,10 +112,10 @@ final class FuseChecks {
             return;
         }
         double ratedV = fuse.ratedVoltageV().getAsDouble();
-        double supplyV = fuse.fullVoltageV().orElse(run.supplyVoltageV());
-        boolean mayBeShort = fuse.fullVoltageV().isEmpty() && ratedV < FULL_OVER_NOMINAL * supplyV;
+        double supplyV = plug.fullVoltageV().orElse(run.supplyVoltageV());
+        boolean mayBeShort = plug.fullVoltageV().isEmpty() && ratedV < FULL_OVER_NOMINAL * supplyV;
         if (ratedV >= supplyV && mayBeShort) {
-            trial.notJudged(Subject.of(WiringPart.FUSE_FULL_VOLTAGE));
+            trial.notJudged(Subject.of(WiringPart.FULL_VOLTAGE));
             return;
         }
         trial.of(ratedV, "V")
@@ -131,12 +133,12 @@ final class FuseChecks {
             trial.notJudged(Subject.of(WiringPart.FUSE_BREAKING));
             return;
         }
-        if (fuse.sourceResistanceOhm().isEmpty()) {
-            trial.notJudged(Subject.of(WiringPart.FUSE_SOURCE));
+        if (plug.sourceResistanceOhm().isEmpty()) {
+            trial.notJudged(Subject.of(WiringPart.SOURCE_RESISTANCE));
             return;
         }
         double breakingA = fuse.breakingCurrentA().getAsDouble();
-        double shortA = fuse.shortCircuitA(run.supplyVoltageV()).orElseThrow();
+        double shortA = plug.shortCircuitA(run.supplyVoltageV()).orElseThrow();
         trial.of(breakingA, "A")
                 .atLeast(shortA, Basis.COMPUTED)
                 .stop(

@@ -23,6 +23,7 @@ import trestle.numeric.Guard;
  * @param system which sizes to choose from
  * @param checked one gauge to judge besides
  * @param fuse a fuse in the run; empty where none is asked about
+ * @param plug what is known of its ends when it is plugged in
  */
 public record WirePlan(
         String name,
@@ -39,7 +40,8 @@ public record WirePlan(
         Optional<List<ContactMaterial>> touches,
         GaugeSystem system,
         Optional<Gauge> checked,
-        Optional<Fuse> fuse) {
+        Optional<Fuse> fuse,
+        PlugEnd plug) {
     /** Copies the list. */
     public WirePlan {
         Guard.present("name", name);
@@ -67,6 +69,7 @@ public record WirePlan(
                 duty.feedsController());
         Surroundings surroundings = new Surroundings(
                 enclosure, ambientTemperatureK, bayTemperatureK, altitudeM, bundledConductors, foamWallM);
-        return new WireTask(run, insulation, wallM, surroundings, drops, touches, system, checked, duty.flight(), fuse);
+        return new WireTask(
+                run, insulation, wallM, surroundings, drops, touches, system, checked, duty.flight(), fuse, plug);
     }
 }

@@ -18,6 +18,7 @@ import trestle.numeric.Guard;
  * @param checked one gauge to judge besides
  * @param flight flight data; empty when only the mass counts
  * @param fuse a fuse in the run; empty where none is asked about
+ * @param plug what is known of its ends when it is plugged in
  */
 public record WireTask(
         WireRun run,
@@ -29,7 +30,8 @@ public record WireTask(
         GaugeSystem system,
         Optional<Gauge> checked,
         Optional<Flight> flight,
-        Optional<Fuse> fuse) {
+        Optional<Fuse> fuse,
+        PlugEnd plug) {
     /** Checks the physics. */
     public WireTask {
         Guard.present("run", run);
@@ -42,9 +44,10 @@ public record WireTask(
         Guard.present("checked", checked);
         Guard.present("flight", flight);
         Guard.present("fuse", fuse);
+        Guard.present("plug", plug);
     }
 
-    /** Without a fuse. */
+    /** Without a fuse, and plugged in unknown. */
     public WireTask(
             WireRun run,
             Insulation insulation,
@@ -55,7 +58,18 @@ public record WireTask(
             GaugeSystem system,
             Optional<Gauge> checked,
             Optional<Flight> flight) {
-        this(run, insulation, wallM, surroundings, drops, touches, system, checked, flight, Optional.empty());
+        this(
+                run,
+                insulation,
+                wallM,
+                surroundings,
+                drops,
+                touches,
+                system,
+                checked,
+                flight,
+                Optional.empty(),
+                PlugEnd.UNKNOWN);
     }
 
     /**

@@ -50,12 +50,16 @@ public enum WiringPart {
     FUSE_RATING,
     /** The highest voltage that it may break. */
     FUSE_VOLTAGE,
-    /** The highest voltage at the supply. */
-    FUSE_FULL_VOLTAGE,
     /** The highest current that it can break. */
     FUSE_BREAKING,
-    /** The resistance before it. */
-    FUSE_SOURCE,
+    /** The highest voltage at the supply. */
+    FULL_VOLTAGE,
+    /** The resistance before the run. */
+    SOURCE_RESISTANCE,
+    /** The capacitance at the end of the run. */
+    CAPACITANCE,
+    /** The energy that the precharge resistor stands. */
+    PRECHARGE_RATING,
     /** Flight data for the endurance trade. */
     FLIGHT
 }

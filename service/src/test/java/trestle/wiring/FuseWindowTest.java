@@ -53,13 +53,9 @@ class FuseWindowTest {
     /** Full, not nominal: 29.4 V through 60 mΩ. */
     @Test
     void aShortTakesTheFullPack() {
-        Fuse fuse = new Fuse(
-                OptionalDouble.of(50),
-                OptionalDouble.empty(),
-                OptionalDouble.of(29.4),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0.06));
+        PlugEnd plug =
+                new PlugEnd(OptionalDouble.of(29.4), OptionalDouble.of(0.06), OptionalDouble.empty(), Optional.empty());
 
-        assertThat(fuse.shortCircuitA(25.2).orElseThrow()).isCloseTo(490, within(1e-9));
+        assertThat(plug.shortCircuitA(25.2).orElseThrow()).isCloseTo(490, within(1e-9));
     }
 }

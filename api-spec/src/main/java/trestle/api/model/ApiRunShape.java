@@ -63,4 +63,16 @@ public interface ApiRunShape {
 
     /** A fuse in the run; null where none is asked about. */
     ApiWireFuse fuse();
+
+    /** Voltage of a full pack at the supply end, V; null where it is not known. */
+    Double fullVoltageV();
+
+    /** Resistance of the pack and of what lies before the run, mΩ; null where it is not known. */
+    Double sourceResistanceMilliohm();
+
+    /** Capacitance that is plugged in at the end of the run, µF; null where it is not known. */
+    Double controllerCapacitanceUf();
+
+    /** What charges it first; null where nothing does. */
+    ApiWirePrecharge precharge();
 }

@@ -13,6 +13,7 @@ import trestle.api.model.ApiWireSizingRequest;
 import trestle.endpoint.FieldUnit;
 import trestle.endpoint.Reading;
 import trestle.numeric.ImpossibleValue;
+import trestle.units.Capacitance;
 import trestle.units.Length;
 import trestle.units.Resistance;
 import trestle.units.Share;
@@ -27,6 +28,8 @@ import trestle.wiring.Fuse;
 import trestle.wiring.Gauge;
 import trestle.wiring.GaugeSystem;
 import trestle.wiring.Insulation;
+import trestle.wiring.PlugEnd;
+import trestle.wiring.Precharge;
 import trestle.wiring.WireDuty;
 import trestle.wiring.WirePlan;
 import trestle.wiring.WireRun;
@@ -134,7 +137,8 @@ public final class WireReading {
                 touches(enclosure),
                 system(),
                 gauge,
-                Optional.ofNullable(run.fuse()).map(WireReading::fuse));
+                Optional.ofNullable(run.fuse()).map(WireReading::fuse),
+                plug());
     }
 
     /** A gauge that is named exists, and a peak is not below the current that it is a peak of. */
@@ -257,9 +261,18 @@ public final class WireReading {
         return new Fuse(
                 Reading.optional(fuse.ratedCurrentA()),
                 Reading.optional(fuse.ratedVoltageV()),
-                Reading.optional(fuse.fullVoltageV()),
-                Reading.optional(fuse.breakingCurrentA()),
-                Reading.optional(fuse.sourceResistanceMilliohm(), Resistance::ohmFromMilliohm));
+                Reading.optional(fuse.breakingCurrentA()));
+    }
+
+    private PlugEnd plug() {
+        return new PlugEnd(
+                Reading.optional(run.fullVoltageV()),
+                Reading.optional(run.sourceResistanceMilliohm(), Resistance::ohmFromMilliohm),
+                Reading.optional(run.controllerCapacitanceUf(), Capacitance::fFromUf),
+                Optional.ofNullable(run.precharge())
+                        .map(given -> new Precharge(
+                                Reading.optional(given.resistanceMilliohm(), Resistance::ohmFromMilliohm),
+                                Reading.optional(given.energyRatingJ()))));
     }
 
     private static Flight flight(ApiWireFlight flight) {

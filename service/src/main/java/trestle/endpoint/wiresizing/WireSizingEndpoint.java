@@ -9,6 +9,7 @@ import java.util.function.Function;
 import trestle.api.Field;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiWireFuse;
+import trestle.api.model.ApiWirePrecharge;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.api.model.ApiWireSizingRequest;
 import trestle.api.model.ApiWorking;
@@ -109,9 +110,13 @@ public final class WireSizingEndpoint
                 entry(WiringPart.FUSE, ApiWireSizingRequest.FUSE.at(at)),
                 entry(WiringPart.FUSE_RATING, fuse(at, ApiWireFuse.RATED_CURRENT_A)),
                 entry(WiringPart.FUSE_VOLTAGE, fuse(at, ApiWireFuse.RATED_VOLTAGE_V)),
-                entry(WiringPart.FUSE_FULL_VOLTAGE, fuse(at, ApiWireFuse.FULL_VOLTAGE_V)),
                 entry(WiringPart.FUSE_BREAKING, fuse(at, ApiWireFuse.BREAKING_CURRENT_A)),
-                entry(WiringPart.FUSE_SOURCE, fuse(at, ApiWireFuse.SOURCE_RESISTANCE_MILLIOHM)),
+                entry(WiringPart.FULL_VOLTAGE, ApiWireSizingRequest.FULL_VOLTAGE_V.at(at)),
+                entry(WiringPart.SOURCE_RESISTANCE, ApiWireSizingRequest.SOURCE_RESISTANCE_MILLIOHM.at(at)),
+                entry(WiringPart.CAPACITANCE, ApiWireSizingRequest.CONTROLLER_CAPACITANCE_UF.at(at)),
+                entry(
+                        WiringPart.PRECHARGE_RATING,
+                        ApiWirePrecharge.ENERGY_RATING_J.at(ApiWireSizingRequest.PRECHARGE.at(at))),
                 entry(WiringPart.FLIGHT, ApiWireSizingRequest.FLIGHT.at(at))));
     }
 

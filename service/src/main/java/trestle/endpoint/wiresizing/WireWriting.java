@@ -5,6 +5,8 @@ import trestle.api.model.ApiFuseWindow;
 import trestle.api.model.ApiGaugeFailure;
 import trestle.api.model.ApiGaugeResult;
 import trestle.api.model.ApiJudgement;
+import trestle.api.model.ApiPlugInrush;
+import trestle.api.model.ApiPrechargeResult;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.endpoint.Writing;
 import trestle.units.Area;
@@ -14,8 +16,8 @@ import trestle.units.Mass;
 import trestle.units.Resistance;
 import trestle.units.Share;
 import trestle.units.Temperature;
-import trestle.wiring.Fuse;
 import trestle.wiring.GaugeAnswer;
+import trestle.wiring.Plugging;
 import trestle.wiring.Shortfall;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
@@ -37,20 +39,48 @@ public final class WireWriting {
                         .map(a -> a.gauge().designation())
                         .orElse(null))
                 .totalDropV(reported.map(GaugeAnswer::totalDropV).orElse(null))
-                .fuse(task.fuse().flatMap(fuse -> window(task, sizing, fuse)).orElse(null))
+                .fuse(task.fuse().flatMap(fuse -> window(task, sizing)).orElse(null))
+                .inrush(inrush(task, sizing).orElse(null))
+                .precharge(precharge(task).orElse(null))
                 .connectorDropV(sizing.connectorDropV())
                 .build();
     }
 
-    private static Optional<ApiFuseWindow> window(WireTask task, WireSizing sizing, Fuse fuse) {
+    private static Optional<ApiFuseWindow> window(WireTask task, WireSizing sizing) {
         return sizing.fuseWindow(task.run())
                 .map(window -> ApiFuseWindow.builder()
                         .leastRatingA(window.leastA())
                         .greatestRatingA(window.greatestA())
                         .recommendedA(Writing.boxed(window.recommendedA()))
-                        .shortCircuitCurrentA(
-                                Writing.boxed(fuse.shortCircuitA(task.run().supplyVoltageV())))
+                        .shortCircuitCurrentA(Writing.boxed(
+                                task.plug().shortCircuitA(task.run().supplyVoltageV())))
                         .build());
+    }
+
+    private static Optional<ApiPlugInrush> inrush(WireTask task, WireSizing sizing) {
+        return task.plug().capacitanceF().isEmpty()
+                ? Optional.empty()
+                : sizing.chosen()
+                        .map(answer -> Plugging.of(task).inrush(task, answer.wire()))
+                        .map(inrush -> ApiPlugInrush.builder()
+                                .energyJ(inrush.energyJ())
+                                .peakCurrentA(Writing.boxed(inrush.peakCurrentA()))
+                                .dampingRatio(Writing.boxed(inrush.damping()))
+                                .durationS(Writing.boxed(inrush.durationS()))
+                                .build());
+    }
+
+    private static Optional<ApiPrechargeResult> precharge(WireTask task) {
+        return task.plug().capacitanceF().isEmpty()
+                ? Optional.empty()
+                : Optional.of(Plugging.of(task))
+                        .map(plugging -> ApiPrechargeResult.builder()
+                                .resistanceMilliohm(Resistance.milliohmFromOhm(plugging.resistanceOhm()))
+                                .waitS(plugging.waitS())
+                                .peakPowerW(plugging.peakPowerW())
+                                .energyJ(plugging.energyJ())
+                                .leftVoltageV(plugging.leftVoltageV())
+                                .build());
     }
 
     private static ApiGaugeResult gauge(GaugeAnswer gauge) {

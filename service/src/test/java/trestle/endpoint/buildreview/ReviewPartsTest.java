@@ -97,13 +97,26 @@ class ReviewPartsTest {
                 // What a cell is estimated from touches nothing where all of it is given.
                 part("pack-energy", "/pack_energy", SingleRequests::pack)
                         .leaving("/packs/{}/cell/format", "/packs/{}/cell/kind", "/packs/{}/cell/printed_rating_c"),
-                // One run lies in a bay, the other in foam; a gauge is of its own system.
+                // One run lies in a bay, the other in foam; a gauge is of its own system; no capacitance is told.
                 part("wire-sizing", "/wire_sizing/0/answer", r -> r.wire(0))
                         .below("/wiring/0")
-                        .leaving("/wiring/{}/foam_wall_mm", "/wiring/{}/gauge_system", "/wiring/{}/peak_duration_s"),
+                        .leaving(
+                                "/wiring/{}/foam_wall_mm",
+                                "/wiring/{}/gauge_system",
+                                "/wiring/{}/peak_duration_s",
+                                "/wiring/{}/full_voltage_v",
+                                "/wiring/{}/source_resistance_milliohm",
+                                "/wiring/{}/precharge/energy_rating_j",
+                                "/wiring/{}/precharge/resistance_milliohm"),
                 part("wire-sizing", "/wire_sizing/1/answer", r -> r.wire(1))
                         .below("/wiring/1")
-                        .leaving("/wiring/{}/bay_temperature_c", "/wiring/{}/gauge_system"),
+                        .leaving(
+                                "/wiring/{}/bay_temperature_c",
+                                "/wiring/{}/gauge_system",
+                                "/wiring/{}/full_voltage_v",
+                                "/wiring/{}/source_resistance_milliohm",
+                                "/wiring/{}/precharge/energy_rating_j",
+                                "/wiring/{}/precharge/resistance_milliohm"),
                 part("endurance", "/endurance", SingleRequests::endurance).leaving("/systems_power_w"),
                 // A linear regulator takes no efficiency.
                 part("rail-budget", "/rail_budget", SingleRequests::rails)

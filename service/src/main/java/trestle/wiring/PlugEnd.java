@@ -1,0 +1,42 @@
+package trestle.wiring;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trestle.numeric.Guard;
+
+/**
+ * What is known of the two ends of a run when it is plugged in.
+ *
+ * @param fullVoltageV highest voltage at the supply, V; empty where not known
+ * @param sourceResistanceOhm resistance before the run, pack included, Ω; empty where not known
+ * @param capacitanceF capacitance at the far end, F; empty where not known
+ * @param precharge what charges it first; empty where nothing does
+ */
+public record PlugEnd(
+        OptionalDouble fullVoltageV,
+        OptionalDouble sourceResistanceOhm,
+        OptionalDouble capacitanceF,
+        Optional<Precharge> precharge) {
+    /** Nothing is known. */
+    public static final PlugEnd UNKNOWN =
+            new PlugEnd(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+
+    /** Checks that nothing is null. */
+    public PlugEnd {
+        Guard.present("fullVoltageV", fullVoltageV);
+        Guard.present("sourceResistanceOhm", sourceResistanceOhm);
+        Guard.present("capacitanceF", capacitanceF);
+        Guard.present("precharge", precharge);
+    }
+
+    /**
+     * Current of a short right behind the source, which nothing else limits.
+     *
+     * @param supplyVoltageV voltage at the supply, V, where no full voltage is known
+     * @return current, A; empty where the resistance of the source is not known
+     */
+    public OptionalDouble shortCircuitA(double supplyVoltageV) {
+        double voltageV = fullVoltageV.orElse(supplyVoltageV);
+        return sourceResistanceOhm.stream().map(ohm -> voltageV / ohm).findFirst();
+    }
+}
