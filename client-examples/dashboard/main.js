@@ -4,6 +4,7 @@ import { drawAssumptions, drawEstimates, drawFaults, drawFindings, drawTiles, Pa
 import { Begin, isFirstFacts, toGo } from './begin.js';
 import { copy, curl, python } from './calls.js';
 import { drawChecks, drawNotJudged, judgedText } from './checks.js';
+import { drawCompared } from './compare.js';
 import { Contract } from './contract.js';
 import { element, mark } from './dom.js';
 import { keep, kept, whenKeptElsewhere } from './draft.js';
@@ -49,6 +50,8 @@ let answer;
 /** The document that the shown answer is of. */
 let answered;
 let baseline;
+/** What is compared with: a document and its answer; undefined while nothing is. */
+let before;
 /** JSON that could not be read, as it was typed. */
 let unread;
 let timer;
@@ -105,7 +108,7 @@ function changed({ detail }) {
   if (detail === 'opened') {
     answer = undefined;
     answered = undefined;
-    baseline = undefined;
+    baseline = before?.answer.key_figures;
     unread = undefined;
     tell();
     by('answer').classList.add('without');
@@ -205,6 +208,7 @@ function show(given, asked) {
   drawChecks(by('checks'), given.checks);
   by('checks-count').textContent = judgedText(given.checks);
   drawTiles(by('tiles'), given.key_figures, baseline, given.bands);
+  compared();
   estimated(given.estimates ?? [], asked);
   form.estimated(given.estimates ?? []);
   order(given.verdict);
@@ -217,6 +221,13 @@ function show(given, asked) {
   by('version').textContent = `version ${given.computed_by.version}`;
   note();
   offerCalls();
+}
+
+function compared() {
+  by('compared-part').hidden = before === undefined;
+  if (before !== undefined) {
+    drawCompared(by('compared'), before, { document: answered, answer }, go);
+  }
 }
 
 /** While most is estimated, the bands and what to measure first lead, unless something stops the flight. */
@@ -464,8 +475,16 @@ function wire(example) {
     by('unfold').textContent = open ? 'Close all' : 'Open all';
   });
   by('compare').addEventListener('click', () => {
-    baseline = answer?.key_figures;
-    drawTiles(by('tiles'), baseline ?? {}, baseline);
+    if (answer !== undefined) {
+      before = { document: answered, answer };
+      baseline = answer.key_figures;
+      drawTiles(by('tiles'), baseline, baseline, answer.bands);
+      compared();
+    }
+  });
+  by('compare-end').addEventListener('click', () => {
+    before = undefined;
+    compared();
   });
   for (const tab of TABS) {
     by(`tab-${tab}`).addEventListener('click', () => showTab(tab));

@@ -61,6 +61,13 @@ final class Dashboard {
         new Select(fact("/packs/0/cell")).selectByVisibleText("21700 cylinder, for energy");
     }
 
+    /** Begins another aircraft, in the same page. */
+    void openAnother() {
+        browser.find("#empty").click();
+        tellFirstFacts();
+        untilAnswered();
+    }
+
     WebElement fact(String at) {
         return browser.find("#begin [data-at='" + at + "'] :is(input, select)");
     }

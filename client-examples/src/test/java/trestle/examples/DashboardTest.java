@@ -234,6 +234,33 @@ class DashboardTest {
     }
 
     @Test
+    void twoStatesStandSideBySide() {
+        browser.find("#compare").click();
+        assertThat(browser.find("#compared").getText()).contains("Nothing differs", "as before");
+
+        page.type(LIMIT, "1000");
+        browser.until("it is answered", () -> page.verdict().startsWith("Stop"));
+
+        assertThat(browser.find("#compared").getText())
+                .contains(
+                        "fit before", "stop now", "Differences in the aircraft: 1", "7500 → 1000", "✔ passed → ⬣ stop");
+
+        browser.run("document.querySelector('#compared-part').scrollIntoView({block: 'center'})");
+        browser.screenshot("dashboard-compared");
+        browser.find("#compare-end").click();
+        assertThat(browser.find("#compared-part").isDisplayed()).isFalse();
+    }
+
+    /** The comparison outlives the document that it began with. */
+    @Test
+    void anotherAircraftIsComparedWithTheFirst() {
+        browser.find("#compare").click();
+        page.openAnother();
+
+        assertThat(browser.find("#compared").getText()).contains("Differences in the aircraft", "Take-off mass");
+    }
+
+    @Test
     void anAnswerThatIsNotTheDocumentsIsMarked() {
         page.type("/airframe/wing/root_leading_edge_arm_mm", "x");
         browser.until("it is refused", () -> page.verdict().startsWith("No answer"));
