@@ -2,8 +2,8 @@
 
 import { element, mark } from './dom.js';
 import { placeName } from './place.js';
-import { child } from './pointer.js';
-import { plain, shown } from './words.js';
+import { child, last } from './pointer.js';
+import { plain, shown, unit } from './words.js';
 
 /** More differences than this are counted. */
 const MOST = 40;
@@ -38,7 +38,7 @@ export function drawCompared(root, before, now, go) {
       element(
         'li',
         {},
-        element('p', {}, element('b', {}, `${placeName(difference.at, now.document)}: `), `${written(difference.before)} → ${written(difference.now)}`),
+        element('p', {}, element('b', {}, `${placeName(difference.at, now.document)}: `), `${written(difference.before)} → ${written(difference.now)} ${unit(last(difference.at))}`.trim()),
         element(
           'button',
           { type: 'button', class: 'go', 'aria-label': `Go to ${placeName(difference.at, now.document)}`, click: () => go(difference.at) },

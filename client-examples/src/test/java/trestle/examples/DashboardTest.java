@@ -243,7 +243,11 @@ class DashboardTest {
 
         assertThat(browser.find("#compared").getText())
                 .contains(
-                        "fit before", "stop now", "Differences in the aircraft: 1", "7500 → 1000", "✔ passed → ⬣ stop");
+                        "fit before",
+                        "stop now",
+                        "Differences in the aircraft: 1",
+                        "7500 → 1000 g",
+                        "✔ passed → ⬣ stop");
 
         browser.run("document.querySelector('#compared-part').scrollIntoView({block: 'center'})");
         browser.screenshot("dashboard-compared");
