@@ -16,6 +16,12 @@ final class FuseChecks {
     /** A full lithium pack over its nominal voltage, at most: 4.2 V over 3.6 V, and some. Common practice, no source. */
     private static final double FULL_OVER_NOMINAL = 1.25;
 
+    private static final String NO_ROOM =
+            "A fuse that holds this current is rated %s A or more, and %s with its %s A allows at most %s A: %s.";
+
+    private static final String NO_RATING = "A fuse that holds this current is rated %s A or more, and %s with its %s A"
+            + " allows at most %s A, and no usual rating lies between: %s.";
+
     private final Fuse fuse;
     private final WireRun run;
     private final PlugEnd plug;
@@ -66,14 +72,13 @@ final class FuseChecks {
                 .attentionIf(
                         window.recommendedA().isEmpty(),
                         "no-fuse-fits",
-                        "A fuse that holds this current is rated %s A or more, and %s with its %s A allows at most"
-                                + " %s A: %s.",
+                        window.leastA() > window.greatestA() ? NO_ROOM : NO_RATING,
                         significant(window.leastA(), 3),
                         answer.gauge().label(),
                         significant(answer.ampacityA(), 3),
                         significant(window.greatestA(), 3),
                         thinnest.map(other -> "use " + other.gauge().label())
-                                .orElse("no size on offer has a usual fuse between the two"));
+                                .orElse("no size on offer has room for one"));
     }
 
     private void protects(Trial trial) {

@@ -64,7 +64,14 @@ final class HeatChecks {
                         ratingC,
                         significant(answer.ampacityA(), 3),
                         COOLER)
-                .stop("wire-too-hot", hot, judged.who(), settled, ratingC, answer.ampacityA(), judged.instead(COOLER))
+                .stop(
+                        "wire-too-hot",
+                        hot,
+                        judged.who(),
+                        settled,
+                        ratingC,
+                        significant(answer.ampacityA(), 3),
+                        judged.instead(COOLER))
                 .atMost(limitC, Basis.COMMON_PRACTICE)
                 .stopIf(
                         judged.lastResort() && settledC > limitC,

@@ -39,6 +39,15 @@ public final class FindingTable {
             return found.contains(severity + " " + code) ? Optional.empty() : Optional.of(found);
         }
 
+        /** What its answer says, in sentences. */
+        List<String> said() {
+            List<String> messages = new ArrayList<>();
+            answer(Catalogue.named(calculation).orElseThrow(), request)
+                    .path("findings")
+                    .forEach(f -> messages.add(f.path("message").asText()));
+            return messages;
+        }
+
         @Override
         public String toString() {
             return calculation + ": " + severity + " " + code;

@@ -22,6 +22,13 @@ class FindingTableTest {
         assertThat(row.instead()).isEmpty();
     }
 
+    /** The digits of a double are no number that a builder can use. */
+    @ParameterizedTest
+    @MethodSource("rows")
+    void noSentencePrintsANumberUnrounded(Row row) {
+        assertThat(row.said()).noneMatch(message -> message.matches("(?s).*\\d\\.\\d{6}.*"));
+    }
+
     /** A code that is a stop here and asks for attention there has a row for each. */
     @Test
     void everyFindingOfTheSourcesHasARowWithEachOfItsSeverities() {
