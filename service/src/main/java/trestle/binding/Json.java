@@ -12,9 +12,9 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import com.fasterxml.jackson.databind.util.TokenBuffer;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import trestle.numeric.Decimal;
 
 /** The one JSON mapper: strict in, finite and rounded out. */
 public final class Json {
@@ -32,7 +32,7 @@ public final class Json {
     private static final int LONGEST_TEXT = 20_000;
 
     /** Nine digits are beyond any input's precision and hide the last bits of a double. */
-    private static final MathContext DIGITS = new MathContext(9);
+    private static final int DIGITS = 9;
 
     /** The mapper. */
     public static final ObjectMapper MAPPER = mapper();
@@ -92,14 +92,6 @@ public final class Json {
                 .build();
     }
 
-    /** From the shortest decimal that tells the double, most of which need no rounding. */
-    private static double rounded(double value) {
-        BigDecimal shortest = BigDecimal.valueOf(value);
-        return shortest.precision() <= DIGITS.getPrecision()
-                ? value
-                : shortest.round(DIGITS).doubleValue();
-    }
-
     private static final class RoundedDouble extends StdSerializer<Double> {
         private static final long serialVersionUID = 1L;
 
@@ -112,7 +104,13 @@ public final class Json {
             if (!Double.isFinite(value)) {
                 throw new IllegalStateException("an answer holds a number that is not finite");
             }
-            out.writeNumber(rounded(value));
+            String rounded = Decimal.significant(value, DIGITS);
+            // A tree of nodes holds a number that is read again; a stream takes the text as it stands.
+            if (out instanceof TokenBuffer) {
+                out.writeNumber(Double.parseDouble(rounded));
+            } else {
+                out.writeNumber(rounded);
+            }
         }
     }
 }

@@ -3,6 +3,7 @@ package trestle.finding;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import trestle.numeric.Decimal;
 
 /**
  * Two numbers of one sentence, with as many digits as it takes to tell them apart.
@@ -57,6 +58,6 @@ public record Digits(String first, String second) {
     }
 
     private static String fixed(double number, int decimals) {
-        return Judge.text("%." + decimals + "f", number);
+        return Decimal.fixed(number, decimals);
     }
 }

@@ -2,7 +2,6 @@ package trestle.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
@@ -100,7 +99,7 @@ public final class Judge {
      * @return the text
      */
     public static String text(String sentence, Object... values) {
-        return String.format(Locale.ROOT, sentence, values);
+        return Sentence.filled(sentence, values);
     }
 
     private void judge(String code, String about, Subject subject, boolean essential, Consumer<Trial> trial) {

@@ -1,9 +1,9 @@
 package trestle.http;
 
 import io.javalin.http.Context;
-import java.util.Locale;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import trestle.numeric.Decimal;
 
 /**
  * One line a request: method, path, status, time. Never a query or a body: they are the caller's.
@@ -20,7 +20,7 @@ final class RequestLog {
                     context.method(),
                     printable(context.path()),
                     context.statusCode(),
-                    String.format(Locale.ROOT, "%.1f", milliseconds));
+                    Decimal.fixed(milliseconds, 1));
         }
     }
 

@@ -1,6 +1,7 @@
 package trestle.massbalance;
 
 import trestle.finding.Judge;
+import trestle.numeric.Decimal;
 import trestle.units.Length;
 import trestle.units.Mass;
 
@@ -30,7 +31,7 @@ final class Said {
     }
 
     private static String fixed(double value, int decimals) {
-        return Judge.text("%." + decimals + "f", value);
+        return Decimal.fixed(value, decimals);
     }
 
     /** A distance that somebody will set with a ruler. */
