@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * The one way to judge: takes each check of a calculation in turn, keeps how it came out, and keeps
@@ -100,6 +101,16 @@ public final class Judge {
      */
     public static String text(String sentence, Object... values) {
         return Sentence.filled(sentence, values);
+    }
+
+    /**
+     * A value that takes long to work out: it is, where its sentence is said.
+     *
+     * @param value works it out
+     * @return a value for a sentence
+     */
+    public static Supplier<String> later(Supplier<String> value) {
+        return value;
     }
 
     private void judge(String code, String about, Subject subject, boolean essential, Consumer<Trial> trial) {

@@ -1,6 +1,8 @@
 package trestle.finding;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.function.Supplier;
 import trestle.numeric.Decimal;
 
 /**
@@ -33,7 +35,7 @@ final class Sentence {
             if (taken == values.length) {
                 return byTheLibrary(sentence, values);
             }
-            Object value = values[taken++];
+            Object value = now(values[taken++]);
             if (kind == 's') {
                 text.append(value);
             } else if (kind == 'd' && (value instanceof Integer || value instanceof Long)) {
@@ -55,7 +57,13 @@ final class Sentence {
                 && sentence.charAt(place + 3) == 'f';
     }
 
+    /** What takes long to work out is given as a supplier, and asked for only by a sentence that is said. */
+    private static Object now(Object value) {
+        return value instanceof Supplier<?> later ? later.get() : value;
+    }
+
     private static String byTheLibrary(String sentence, Object... values) {
-        return String.format(Locale.ROOT, sentence, values);
+        return String.format(
+                Locale.ROOT, sentence, Arrays.stream(values).map(Sentence::now).toArray());
     }
 }

@@ -72,7 +72,12 @@ record FlightPath(LaunchAndClimbTask task, double climbSpeedMPerS) implements Or
     }
 
     private static Moment moment(double timeS, double[] state) {
-        return new Moment(timeS, Math.max(0, state[0]), Math.hypot(state[1], state[2]));
+        return new Moment(timeS, Math.max(0, state[0]), speed(state));
+    }
+
+    /** Speeds of an aircraft neither overflow nor vanish when squared, which a library's root guards against. */
+    private static double speed(double[] state) {
+        return Math.sqrt(state[1] * state[1] + state[2] * state[2]);
     }
 
     private Motion motion(double airspeedMPerS) {
@@ -97,9 +102,9 @@ record FlightPath(LaunchAndClimbTask task, double climbSpeedMPerS) implements Or
 
     /** Not below 0 at the climb speed on a level or climbing path. */
     private double arrival(double[] state) {
-        double speed = Math.hypot(state[1], state[2]) / climbSpeedMPerS - 1;
+        double share = speed(state) / climbSpeedMPerS - 1;
         double path = Math.atan2(state[2], state[1]) + LEVEL_RAD;
-        return Math.min(speed, path);
+        return Math.min(share, path);
     }
 
     @Override
@@ -110,7 +115,7 @@ record FlightPath(LaunchAndClimbTask task, double climbSpeedMPerS) implements Or
     @Override
     public double[] computeDerivatives(double timeS, double[] state) {
         double massKg = task.airframe().massKg();
-        double v = Math.max(LEAST_AIRSPEED_M_PER_S, Math.hypot(state[1], state[2]));
+        double v = Math.max(LEAST_AIRSPEED_M_PER_S, speed(state));
         double cosine = state[1] / v;
         double sine = state[2] / v;
         double path = Math.atan2(state[2], state[1]);

@@ -26,9 +26,6 @@ record GroundRun(LaunchAndClimbTask task, double headwindMPerS) {
     /** On a ramp the aircraft lies near its attitude of no lift. */
     private static final double RAMP_LIFT_COEFFICIENT = 0;
 
-    /** So many steps a quarter of an oscillation are good to a part in ten million, and never many. */
-    private static final double STEPS_A_QUARTER = 50;
-
     private static final double ARRIVED = 1e-6;
 
     Release release() {
@@ -104,7 +101,7 @@ record GroundRun(LaunchAndClimbTask task, double headwindMPerS) {
         double movingKg = massKg + MOVING_SHARE_OF_CORD * bungee.cordMassKg();
         double quarterS = Math.PI / 2 * Math.sqrt(movingKg / (bungee.energyReturnFraction() * bungee.stiffnessNPerM()));
         // What has not arrived after a whole oscillation never does.
-        Motion motion = new Motion(4 * quarterS, quarterS / STEPS_A_QUARTER);
+        Motion motion = Motion.smooth(4 * quarterS, quarterS / 2);
         ODEStateAndDerivative end = motion.run(
                 run(forceN, movingKg),
                 new double[] {0, 0},

@@ -173,7 +173,7 @@ final class LaunchChecks {
                         launch.meanWindMPerS(),
                         task.launch().releaseHeightM(),
                         launch.lullMPerS(),
-                        Remedy.inStillAir(task, stall))
+                        Judge.later(() -> Remedy.inStillAir(task, stall)))
                 .attentionIf(
                         leans,
                         "launch-needs-wind",
@@ -181,7 +181,7 @@ final class LaunchChecks {
                                 + " %.1f m/s or more.",
                         said.first(),
                         said.second(),
-                        Remedy.inStillAir(task, stall),
+                        Judge.later(() -> Remedy.inStillAir(task, stall)),
                         launch.needed().windMPerS().orElse(launch.meanWindMPerS()))
                 .noteIf(
                         wind.fromFlight() && launch.meanWindMPerS() > 0,

@@ -50,7 +50,8 @@ public record LaunchFlight(
         double meanWindMPerS = task.wind().meanMPerS(heightM);
         double lullMPerS = task.wind().lullMPerS(heightM);
         Release inLull = new GroundRun(task, lullMPerS).release();
-        Release inMean = new GroundRun(task, meanWindMPerS).release();
+        Release inMean = meanWindMPerS == lullMPerS ? inLull : new GroundRun(task, meanWindMPerS).release();
+        Release still = lullMPerS == 0 ? inLull : new GroundRun(task, 0).release();
         FlightPath.End end = inLull.left()
                 ? new FlightPath(task, climbSpeedMPerS).from(inLull)
                 : new FlightPath.End(LaunchOutcome.NEVER_RELEASED, 0, OptionalDouble.empty(), List.of());
@@ -61,7 +62,7 @@ public record LaunchFlight(
                 inLull.groundSpeedMPerS(),
                 inMean.airspeedMPerS(),
                 inLull.airspeedMPerS(),
-                new GroundRun(task, 0).release().airspeedMPerS(),
+                still.airspeedMPerS(),
                 inLull.airspeedMPerS() / stallMPerS - 1,
                 end.heightLostM(),
                 end.timeToClimbSpeedS(),
@@ -69,7 +70,7 @@ public record LaunchFlight(
                 inLull.runTimeS(),
                 inLull.meanAccelerationMPerS2(),
                 LaunchLoads.of(task, inLull),
-                Needed.of(task, stallMPerS),
+                Needed.of(task, stallMPerS, inLull),
                 end.path());
     }
 

@@ -1,11 +1,13 @@
 package trestle.launch;
 
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.ode.ODEIntegrator;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -14,15 +16,17 @@ import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import trestle.numeric.ImpossibleValue;
 
 /**
  * Integrates a motion until one of several stops or a time.
  *
  * @param longestS when to give up, s
- * @param stepS length of a step, s
+ * @param checkS longest time between two looks at the stops, s
+ * @param method how
  */
-record Motion(double longestS, double stepS) {
+record Motion(double longestS, double checkS, Supplier<ODEIntegrator> method) {
     /**
      * Fixed steps take the kinks of a launch (lift limit, motor start) without complaint. At 10 ms
      * smooth motion is good to micrometres; a motor start is placed to within a quarter of a step.
@@ -33,6 +37,12 @@ record Motion(double longestS, double stepS) {
     private static final int MOST_STEPS = 60_000;
 
     private static final double EVENT_ACCURACY_S = 1e-9;
+
+    /** Of a smooth motion, of way and speed alike: far below what any number of a launch is known to. */
+    private static final double ACCURACY = 1e-8;
+
+    /** Shortest step of a smooth motion over the longest. */
+    private static final double SHORTEST_STEP_RATIO = 1e-9;
 
     /** Told of the motion after each of its steps. */
     @FunctionalInterface
@@ -50,7 +60,23 @@ record Motion(double longestS, double stepS) {
      */
     static Motion of(double longestS, double quickestPerS) {
         double stable = 0.5 / quickestPerS;
-        return new Motion(longestS, Math.max(longestS / MOST_STEPS, Math.min(LONGEST_STEP_S, stable)));
+        double stepS = Math.max(longestS / MOST_STEPS, Math.min(LONGEST_STEP_S, stable));
+        return new Motion(longestS, stepS, () -> new ClassicalRungeKuttaIntegrator(stepS));
+    }
+
+    /**
+     * A motion without kinks on its way, by steps as long as its accuracy lets them be.
+     *
+     * @param longestS when to give up, s
+     * @param longestStepS longest step, s: short enough that no stop is passed twice within it
+     * @return the motion
+     */
+    static Motion smooth(double longestS, double longestStepS) {
+        return new Motion(
+                longestS,
+                longestStepS,
+                () -> new DormandPrince853Integrator(
+                        SHORTEST_STEP_RATIO * longestStepS, longestStepS, ACCURACY, ACCURACY));
     }
 
     /**
@@ -68,11 +94,11 @@ record Motion(double longestS, double stepS) {
             double[] start,
             Follower follower,
             List<ToDoubleFunction<double[]>> stops) {
-        ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(stepS);
+        ODEIntegrator integrator = method.get();
         integrator.addStepHandler(step -> follower.at(
                 step.getCurrentState().getTime(), step.getCurrentState().getPrimaryState()));
         for (ToDoubleFunction<double[]> stop : stops) {
-            integrator.addEventDetector(new Stop(stop, stepS));
+            integrator.addEventDetector(new Stop(stop, checkS));
         }
         try {
             return integrator.integrate(equation, new ODEState(0, start), longestS);
@@ -82,7 +108,7 @@ record Motion(double longestS, double stepS) {
         }
     }
 
-    private record Stop(ToDoubleFunction<double[]> crossing, double stepS) implements ODEEventDetector {
+    private record Stop(ToDoubleFunction<double[]> crossing, double checkS) implements ODEEventDetector {
         private static final int MOST_ITERATIONS = 100;
         private static final int SOLVER_ORDER = 5;
 
@@ -93,7 +119,7 @@ record Motion(double longestS, double stepS) {
 
         @Override
         public AdaptableInterval getMaxCheckInterval() {
-            return AdaptableInterval.of(stepS);
+            return AdaptableInterval.of(checkS);
         }
 
         @Override

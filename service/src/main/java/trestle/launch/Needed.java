@@ -24,31 +24,42 @@ public record Needed(OptionalDouble releaseSpeedMPerS, OptionalDouble stretchM, 
     /** Strongest wind that is looked at, m/s: nobody launches in more. */
     private static final double STRONGEST_WIND_M_PER_S = 30;
 
-    private static final double ACCURACY = 1e-7;
+    private static final double ACCURACY = 1e-6;
 
     static Needed of(LaunchAndClimbTask task, double stallMPerS) {
+        double lullMPerS = task.wind().lullMPerS(task.launch().releaseHeightM());
+        return of(task, stallMPerS, new GroundRun(task, lullMPerS).release());
+    }
+
+    static Needed of(LaunchAndClimbTask task, double stallMPerS, Release inLull) {
         double wantedMPerS = (1 + USUAL_MARGIN_FRACTION) * stallMPerS;
         double lullMPerS = task.wind().lullMPerS(task.launch().releaseHeightM());
+        double shortMPerS = wantedMPerS - inLull.airspeedMPerS();
         Launch launch = task.launch();
         if (launch instanceof Launch.Bungee bungee) {
             return new Needed(
                     OptionalDouble.empty(),
                     least(
                             stretch -> released(task.with(bungee.withStretchM(stretch)), lullMPerS) - wantedMPerS,
+                            // A cord's speed grows with its stretch.
+                            bungee.stretchM() * (1 + shortMPerS / Math.max(1, inLull.groundSpeedMPerS())),
                             SHORTEST_STRETCH_M,
                             LONGEST_STRETCH_M),
-                    wind(task, wantedMPerS));
+                    wind(task, wantedMPerS, lullMPerS + shortMPerS));
         }
         if (launch instanceof Launch.Dolly) {
             return new Needed(OptionalDouble.of(wantedMPerS), OptionalDouble.empty(), OptionalDouble.empty());
         }
-        return new Needed(speed(launch, lullMPerS, wantedMPerS), OptionalDouble.empty(), wind(task, wantedMPerS));
+        return new Needed(
+                speed(launch, lullMPerS, wantedMPerS),
+                OptionalDouble.empty(),
+                wind(task, wantedMPerS, lullMPerS + shortMPerS));
     }
 
     private static OptionalDouble speed(Launch launch, double lullMPerS, double wantedMPerS) {
         double angleRad = launch.angleRad();
         double enoughMPerS = (wantedMPerS + Math.abs(lullMPerS)) / Math.cos(angleRad);
-        return least(v -> airspeed(v, angleRad, lullMPerS) - wantedMPerS, 0, enoughMPerS);
+        return least(v -> airspeed(v, angleRad, lullMPerS) - wantedMPerS, wantedMPerS, 0, enoughMPerS);
     }
 
     private static double airspeed(double groundSpeedMPerS, double angleRad, double windMPerS) {
@@ -57,9 +68,9 @@ public record Needed(OptionalDouble releaseSpeedMPerS, OptionalDouble stretchM, 
     }
 
     /** The lull that is needed, and the mean wind that has it. */
-    private static OptionalDouble wind(LaunchAndClimbTask task, double wantedMPerS) {
+    private static OptionalDouble wind(LaunchAndClimbTask task, double wantedMPerS, double guessMPerS) {
         double spread = task.wind().spreadFraction(task.launch().releaseHeightM());
-        OptionalDouble lull = least(w -> released(task, w) - wantedMPerS, 0, STRONGEST_WIND_M_PER_S);
+        OptionalDouble lull = least(w -> released(task, w) - wantedMPerS, guessMPerS, 0, STRONGEST_WIND_M_PER_S);
         return lull.isEmpty() || spread >= 1
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(lull.getAsDouble() / (1 - spread));
@@ -71,7 +82,8 @@ public record Needed(OptionalDouble releaseSpeedMPerS, OptionalDouble stretchM, 
     }
 
     /** The least argument at which a rising function is not below 0. */
-    private static OptionalDouble least(DoubleUnaryOperator over, double from, double to) {
-        return over.applyAsDouble(from) >= 0 ? OptionalDouble.of(from) : Root.between(over, from, to, ACCURACY);
+    private static OptionalDouble least(DoubleUnaryOperator over, double guess, double from, double to) {
+        OptionalDouble root = Root.near(over, guess, from, to, ACCURACY);
+        return root.isEmpty() && over.applyAsDouble(from) >= 0 ? OptionalDouble.of(from) : root;
     }
 }
