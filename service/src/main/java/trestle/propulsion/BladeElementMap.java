@@ -1,5 +1,6 @@
 package trestle.propulsion;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import trestle.atmosphere.AirState;
 
@@ -37,8 +38,9 @@ final class BladeElementMap implements PropellerMap {
         double spacing = REACH * model.noLiftAdvanceRatio() / (NODES - 1);
         double fastReynolds = reynoldsPerRevPerS * fastestRevPerS;
         double slowReynolds = SLOW_RATIO * fastReynolds;
-        fast = new CoefficientGrid(model, fastReynolds, spacing, NODES);
-        slow = new CoefficientGrid(model, slowReynolds, spacing, NODES);
+        List<CoefficientGrid> grids = CoefficientGrid.of(model, List.of(fastReynolds, slowReynolds), spacing, NODES);
+        fast = grids.get(0);
+        slow = grids.get(1);
         double fastDrag = model.bladeDrag(fastReynolds);
         double rise = model.bladeDrag(slowReynolds) - fastDrag;
         for (int i = 0; i < ROTATIONS; i++) {

@@ -15,7 +15,7 @@ import trestle.atmosphere.AirState;
  */
 final class BladeElementModel {
     /** Against 96 rings, 24 are 0.2 % high in static thrust; the constants were fitted with 24. */
-    private static final int STRIPS = 24;
+    static final int STRIPS = 24;
 
     private static final double HUB_RATIO = 0.15;
     private static final double GREATEST_TWIST_RAD = Math.toRadians(54.2);
@@ -84,13 +84,25 @@ final class BladeElementModel {
      * @return CT and CP
      */
     PropellerCoefficients at(double advanceRatio, double rotationReynolds) {
+        return at(advanceRatio, rotationReynolds, lastAngleRad);
+    }
+
+    /**
+     * Thrust and power coefficient, from guesses.
+     *
+     * @param advanceRatio J, 0 or more
+     * @param rotationReynolds {@code ρ n D² / μ}, above 0
+     * @param anglesRad inflow angle of each ring: where to begin, and what was found, rad
+     * @return CT and CP
+     */
+    PropellerCoefficients at(double advanceRatio, double rotationReynolds, double[] anglesRad) {
         double thrust = 0;
         double power = 0;
         for (int i = 0; i < STRIPS; i++) {
             BladeStrip strip = strips[i];
             double drag = strip.profileDrag(advanceRatio, rotationReynolds);
-            double angle = strip.inflowAngleRad(advanceRatio, drag, lastAngleRad[i]);
-            lastAngleRad[i] = angle;
+            double angle = strip.inflowAngleRad(advanceRatio, drag, anglesRad[i]);
+            anglesRad[i] = angle;
             double resultant = strip.resultant(angle, advanceRatio, drag);
             thrust += strip.thrust(resultant);
             power += strip.power(resultant);

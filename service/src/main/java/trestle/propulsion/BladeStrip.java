@@ -22,13 +22,8 @@ final class BladeStrip {
     private static final double GREATEST_ANGLE_RAD = Math.PI / 2;
     private static final double LEAST_TIP_FACTOR = 1e-4;
 
-    /** Length of the last step, rad: the angle itself is then better by orders of magnitude. */
-    private static final double LAST_STEP_RAD = 1e-7;
-
-    /** First step of the walk away from the start, rad: about what a neighbour's root is off. */
-    private static final double FIRST_STEP_RAD = 0.003;
-
-    private static final double STEP_GROWTH = 4;
+    /** Length of the last step, rad: a secant's error is a product of two, so the angle is then better by orders. */
+    private static final double LAST_STEP_RAD = 1e-6;
 
     /** After these the bracket is halved at every step: 40 halvings of π/2 end below 1e-11. */
     private static final int SECANT_STEPS = 12;
@@ -48,6 +43,9 @@ final class BladeStrip {
     private final double chordPerDiameter;
     private final double liftDragFactor;
     private final BladeType type;
+
+    /** How fast the residual rises at the last root: a like case's is near enough for the first step. */
+    private double slopePerRad = 1;
 
     /** φ and what goes with it, left by the last evaluation of the residual. */
     private double tipFactor;
@@ -85,7 +83,7 @@ final class BladeStrip {
     }
 
     /**
-     * Solves for the inflow angle.
+     * Solves for the inflow angle, by secants that never leave the bracket.
      *
      * @param advanceRatio J, 0 or more
      * @param profileDrag cd0
@@ -96,47 +94,30 @@ final class BladeStrip {
         boolean pulling = advanceRatio * cosineOfNoLift <= bladeSpeed * sineOfNoLift;
         double low = pulling ? LEAST_ANGLE_RAD : noLiftInflowRad;
         double high = pulling ? noLiftInflowRad : GREATEST_ANGLE_RAD;
-        double near = guessRad > low && guessRad < high ? guessRad : (low + high) / 2;
-        double atNear = residual(near, advanceRatio, profileDrag);
-        double step = FIRST_STEP_RAD;
-        while (true) {
-            double far = atNear < 0 ? Math.min(high, near + step) : Math.max(low, near - step);
-            double atFar = residual(far, advanceRatio, profileDrag);
-            if (atFar < 0 != atNear < 0) {
-                return between(near, atNear, far, atFar, advanceRatio, profileDrag);
+        double at = guessRad > low && guessRad < high ? guessRad : (low + high) / 2;
+        double residual = residual(at, advanceRatio, profileDrag);
+        for (int step = 0; step < MOST_STEPS && residual != 0; step++) {
+            if (residual < 0) {
+                low = at;
+            } else {
+                high = at;
             }
-            if (far == low || far == high) {
-                return far;
+            double next = at - residual / slopePerRad;
+            if (step >= SECANT_STEPS || !(next > low && next < high)) {
+                next = (low + high) / 2;
             }
-            near = far;
-            atNear = atFar;
-            step *= STEP_GROWTH;
-        }
-    }
-
-    /** Secant with the Illinois halving, then plain halving: never leaves the bracket. */
-    private double between(double from, double atFrom, double to, double atTo, double advance, double drag) {
-        double a = from;
-        double fa = atFrom;
-        double b = to;
-        double fb = atTo;
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double next = step < SECANT_STEPS ? b - fb * (b - a) / (fb - fa) : (a + b) / 2;
-            double at = residual(next, advance, drag);
-            boolean settled = at == 0 || Math.abs(next - b) < LAST_STEP_RAD || Math.abs(b - a) < LAST_STEP_RAD;
-            if (settled) {
+            if (Math.abs(next - at) < LAST_STEP_RAD) {
                 return next;
             }
-            if (at < 0 != fb < 0) {
-                a = b;
-                fa = fb;
-            } else {
-                fa /= 2;
+            double atNext = residual(next, advanceRatio, profileDrag);
+            double slope = (atNext - residual) / (next - at);
+            if (slope > 0) {
+                slopePerRad = slope;
             }
-            b = next;
-            fb = at;
+            at = next;
+            residual = atNext;
         }
-        return b;
+        return at;
     }
 
     /** The residual f(φ); leaves F, Cn and Ct of this φ behind. */

@@ -1,5 +1,6 @@
 package trestle.propulsion;
 
+import java.util.List;
 import trestle.numeric.EvenCubic;
 
 /**
@@ -10,23 +11,55 @@ final class CoefficientGrid {
     private final double[] thrusts;
     private final double[] powers;
 
-    /**
-     * Solves a model at every node.
-     *
-     * @param model the model
-     * @param rotationReynolds {@code ρ n D² / μ} of the whole grid
-     * @param spacing step in advance ratio, above 0
-     * @param nodes how many, 3 or more
-     */
-    CoefficientGrid(BladeElementModel model, double rotationReynolds, double spacing, int nodes) {
+    /** Angles of the rings at the node just solved, and at the one before it. */
+    private double[] anglesRad = new double[BladeElementModel.STRIPS];
+
+    private double[] beforeRad = new double[BladeElementModel.STRIPS];
+
+    private CoefficientGrid(double spacing, int nodes) {
         this.spacing = spacing;
         thrusts = new double[nodes];
         powers = new double[nodes];
+    }
+
+    /**
+     * Solves a model at every node, at several rotations. A root at one rotation is next to that at another, and roots
+     * go on from node to node: each search begins where these say.
+     *
+     * @param model the model
+     * @param rotationReynolds {@code ρ n D² / μ} of each grid
+     * @param spacing step in advance ratio, above 0
+     * @param nodes how many, 3 or more
+     * @return a grid for each rotation
+     */
+    static List<CoefficientGrid> of(BladeElementModel model, List<Double> rotationReynolds, double spacing, int nodes) {
+        List<CoefficientGrid> grids = rotationReynolds.stream()
+                .map(r -> new CoefficientGrid(spacing, nodes))
+                .toList();
         for (int i = 0; i < nodes; i++) {
-            PropellerCoefficients solved = model.at(i * spacing, rotationReynolds);
-            thrusts[i] = solved.thrust();
-            powers[i] = solved.power();
+            for (int k = 0; k < grids.size(); k++) {
+                double[] guess = k == 0 ? grids.get(0).onwardRad() : grids.get(k - 1).anglesRad;
+                grids.get(k).solve(i, model, rotationReynolds.get(k), guess);
+            }
         }
+        return grids;
+    }
+
+    private double[] onwardRad() {
+        double[] onward = new double[anglesRad.length];
+        for (int i = 0; i < onward.length; i++) {
+            onward[i] = 2 * anglesRad[i] - beforeRad[i];
+        }
+        return onward;
+    }
+
+    private void solve(int node, BladeElementModel model, double rotationReynolds, double[] guessRad) {
+        double[] found = guessRad.clone();
+        PropellerCoefficients solved = model.at(node * spacing, rotationReynolds, found);
+        thrusts[node] = solved.thrust();
+        powers[node] = solved.power();
+        beforeRad = node == 0 ? found : anglesRad;
+        anglesRad = found;
     }
 
     /**
