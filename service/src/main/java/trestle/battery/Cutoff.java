@@ -67,6 +67,11 @@ public sealed interface Cutoff {
                 .sum();
     }
 
+    /** Whether the voltage of the whole pack is watched, and no cell's. */
+    default boolean isOfPack() {
+        return this instanceof PackVoltage || this instanceof CountedCells;
+    }
+
     /** Each cell's own minimum voltage, whichever cell gets there first. */
     record CellMinimum() implements Cutoff {}
 }

@@ -11,12 +11,17 @@ package trestle.battery;
  */
 public record CutoffTimes(double packS, double weakestCellS, double packAtWeakestV, boolean reversal) {
 
-    static CutoffTimes of(PackState start, Load load, Cutoff cutoff) {
+    static CutoffTimes of(PackState start, Load load, Cutoff cutoff, Discharge known) {
         Pack pack = start.pack();
         double packV = cutoff.packVoltageV(pack);
-        Discharge byPack =
-                Discharge.of(start, load, Limits.unguarded(pack, packV, Double.NEGATIVE_INFINITY), Trace.NONE);
-        Discharge byCell = Discharge.of(start, load, Limits.sharedOut(pack, packV), Trace.NONE);
+        Discharge byPack = cutoff.isOfPack() && known.ending() == DischargeEnd.CUTOFF
+                ? known
+                : Discharge.of(start, load, Limits.unguarded(pack, packV, Double.NEGATIVE_INFINITY), Trace.NONE);
+        boolean cellWatched =
+                cutoff instanceof Cutoff.CellVoltage && pack.segments().size() == 1;
+        Discharge byCell = cellWatched && known.ending() == DischargeEnd.CUTOFF
+                ? known
+                : Discharge.of(start, load, Limits.sharedOut(pack, packV), Trace.NONE);
         boolean reversal = pack.segments().size() > 1 && byPack.ending() == DischargeEnd.OVER_DISCHARGE;
         return new CutoffTimes(byPack.durationS(), byCell.durationS(), byCell.endVoltageV(), reversal);
     }

@@ -65,7 +65,7 @@ public record PackEnergy(
                 discharge,
                 budget,
                 allowed(start, task.load(), limits, discharge, ratings),
-                CutoffTimes.of(start, task.load(), task.cutoff()),
+                CutoffTimes.of(start, task.load(), task.cutoff(), discharge),
                 rate(task, discharge, ratings),
                 ratings.chargeTimeS(budget.usableChargeC()),
                 CurveThinning.thin(points, MOST_POINTS),

@@ -42,6 +42,37 @@ public final class Endurance {
         return slowest.isPresent() ? endurance.flown(slowest.getAsDouble()) : endurance.notFlyable();
     }
 
+    /**
+     * The asked airspeed alone, to the reserve: what an answer has for it, without the rest.
+     *
+     * @param task the question
+     * @return the flight at it; empty where none is asked, or it cannot be flown
+     */
+    public static Optional<SpeedPoint> atAirspeed(EnduranceTask task) {
+        if (task.airspeedMPerS().isEmpty()) {
+            return Optional.empty();
+        }
+        Endurance endurance = new Endurance(task);
+        return endurance.flight.leastPowerAirspeedMPerS().isPresent() ? endurance.atAirspeed() : Optional.empty();
+    }
+
+    /**
+     * The asked airspeed, or about that of best range, to the reserve: for a first guess.
+     *
+     * @param task the question
+     * @return the flight; empty where none can be flown
+     */
+    public static Optional<SpeedPoint> aboutBestRange(EnduranceTask task) {
+        Optional<SpeedPoint> asked = atAirspeed(task);
+        if (asked.isPresent()) {
+            return asked;
+        }
+        Endurance endurance = new Endurance(task);
+        return endurance.flight.furthestAirspeedMPerS(task.headwindMPerS(), powerW -> 1).stream()
+                .mapToObj(endurance::point)
+                .findFirst();
+    }
+
     private EnduranceResult flown(double bestEnduranceMPerS) {
         double[] airspeeds = curveAirspeeds();
         UsableEnergy usable = usableEnergy(airspeeds, bestEnduranceMPerS);

@@ -35,7 +35,10 @@ final class PackSizing {
         }
         double highestLog = Math.log(roomKg);
         OptionalDouble bestLog = SpeedSearch.leastAt(
-                log -> 1 / enduranceS(flight, restKg, Math.exp(log), specificEnergyJPerKg), lowestLog, highestLog);
+                log -> 1 / enduranceS(flight, restKg, Math.exp(log), specificEnergyJPerKg),
+                lowestLog,
+                highestLog,
+                SpeedSearch.COARSE);
         if (bestLog.isEmpty()) {
             return Optional.empty();
         }
@@ -51,7 +54,7 @@ final class PackSizing {
 
     private static double enduranceS(SteadyFlight flight, double restKg, double packKg, double specificEnergyJPerKg) {
         SteadyFlight then = withMassKg(flight, restKg + packKg);
-        OptionalDouble airspeedMPerS = then.leastPowerAirspeedMPerS();
+        OptionalDouble airspeedMPerS = then.leastPowerAirspeedMPerS(SpeedSearch.COARSE);
         return airspeedMPerS.isEmpty() ? 0 : specificEnergyJPerKg * packKg / then.powerW(airspeedMPerS.getAsDouble());
     }
 

@@ -11,7 +11,10 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 /** The argument at which a cost is least: a grid finds the valley, Brent's method its bottom. */
 final class SpeedSearch {
     /** Fine enough to find the valley of a cost with kinks; a smooth cost has one valley. */
-    private static final int GRID_POINTS = 32;
+    static final int FINE = 32;
+
+    /** Enough for a cost that is known to have one valley. */
+    static final int COARSE = 10;
 
     /** Near the root of a double's precision, beyond which a least value cannot be told. */
     private static final double RELATIVE_ACCURACY = 1e-9;
@@ -26,17 +29,18 @@ final class SpeedSearch {
      * @param cost the cost; infinite where the argument is not possible
      * @param least lower end of the search, above 0
      * @param greatest upper end
+     * @param points of the grid, {@link #FINE} or {@link #COARSE}
      * @return the argument; empty where the range is empty or the cost is infinite throughout
      */
-    static OptionalDouble leastAt(DoubleUnaryOperator cost, double least, double greatest) {
+    static OptionalDouble leastAt(DoubleUnaryOperator cost, double least, double greatest, int points) {
         if (!(greatest >= least)) {
             return OptionalDouble.empty();
         }
-        double step = (greatest - least) / (GRID_POINTS - 1);
+        double step = (greatest - least) / (points - 1);
         double best = least;
         double bestCost = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < GRID_POINTS; i++) {
-            double argument = i == GRID_POINTS - 1 ? greatest : least + i * step;
+        for (int i = 0; i < points; i++) {
+            double argument = i == points - 1 ? greatest : least + i * step;
             double there = cost.applyAsDouble(argument);
             if (there < bestCost) {
                 best = argument;

@@ -43,7 +43,12 @@ record SteadyFlight(Airframe airframe, PowerSource power, double densityKgPerM3)
 
     /** Airspeed of least pack power that keeps the floor; empty where none can be flown. */
     OptionalDouble leastPowerAirspeedMPerS() {
-        return cheapest(this::powerW, leastRecommendedMPerS());
+        return leastPowerAirspeedMPerS(SpeedSearch.FINE);
+    }
+
+    /** The same by a grid of so many points. */
+    OptionalDouble leastPowerAirspeedMPerS(int points) {
+        return cheapest(this::powerW, leastRecommendedMPerS(), points);
     }
 
     /**
@@ -61,15 +66,16 @@ record SteadyFlight(Airframe airframe, PowerSource power, double densityKgPerM3)
                     double energyJ = usableEnergyJ.applyAsDouble(powerW);
                     return groundMPerS > 0 && energyJ > 0 ? powerW / (groundMPerS * energyJ) : Double.POSITIVE_INFINITY;
                 },
-                Math.max(leastRecommendedMPerS(), headwindMPerS));
+                Math.max(leastRecommendedMPerS(), headwindMPerS),
+                SpeedSearch.FINE);
     }
 
     private double leastRecommendedMPerS() {
         return Math.max(floorMPerS(), validAirspeeds().leastMPerS());
     }
 
-    private OptionalDouble cheapest(DoubleUnaryOperator cost, double leastMPerS) {
+    private OptionalDouble cheapest(DoubleUnaryOperator cost, double leastMPerS, int points) {
         double cap = Math.min(validAirspeeds().greatestMPerS(), GREATEST_AIRSPEED_M_PER_S);
-        return SpeedSearch.leastAt(cost, leastMPerS, SpeedSearch.upperEnd(cost, 2 * leastMPerS, cap));
+        return SpeedSearch.leastAt(cost, leastMPerS, SpeedSearch.upperEnd(cost, 2 * leastMPerS, cap), points);
     }
 }

@@ -10,7 +10,10 @@ import trestle.numeric.MonotoneCubic;
  * not overshoot joins the answers.
  */
 final class UsableEnergy {
-    /** Energy falls gently with power: nine points hold it to well under 0.1 %. */
+    /**
+     * Between nine points the energy is 0.1 % off on average, over all chemistries from −5 to 25 °C and ranges of power
+     * of five to twelve times; more where a cold pack comes near the greatest power that it can give.
+     */
     private static final int SAMPLES = 9;
 
     /** Halvings of the ratio of powers while looking for the greatest that the store can hold. */

@@ -29,10 +29,11 @@ public record Drive(PropulsionTask task, PowerTrain train, EfficiencyMap efficie
      *
      * @param system the drive
      * @param air the air
+     * @param like another drive, whose propeller may be the same
      * @return the drive
      */
-    public static Drive of(PropulsionSystem system, AirState air) {
-        PowerTrain train = PowerTrain.of(system, air);
+    public static Drive of(PropulsionSystem system, AirState air, Optional<Drive> like) {
+        PowerTrain train = PowerTrain.of(system, air, like.map(Drive::train));
         PropulsionTask byItself = new PropulsionTask(system, air, Optional.empty(), OptionalDouble.empty(), List.of());
         return new Drive(byItself, train, EfficiencyMap.of(train));
     }

@@ -1,5 +1,7 @@
 package trestle.numeric;
 
+import java.util.function.IntToDoubleFunction;
+
 /** Values at even steps, read by a cubic through the neighbours (Catmull and Rom). */
 public final class EvenCubic {
     private EvenCubic() {}
@@ -13,13 +15,24 @@ public final class EvenCubic {
      * @return the value there
      */
     public static double at(double[] values, double place) {
-        int node = node(values.length, place);
-        double share = place - node;
-        double from = values[node];
-        double to = values[node + 1];
-        double before = node > 0 ? values[node - 1] : 2 * from - to;
-        double after = node < values.length - 2 ? values[node + 2] : 2 * to - from;
-        return between(before, from, to, after, share);
+        return at(i -> values[i], values.length, place);
+    }
+
+    /**
+     * The same on values that are worked out when they are asked for; at most four are.
+     *
+     * @param values value at each step
+     * @param count how many there are, 2 or more
+     * @param place where, in steps from the first value
+     * @return the value there
+     */
+    public static double at(IntToDoubleFunction values, int count, double place) {
+        int node = node(count, place);
+        double from = values.applyAsDouble(node);
+        double to = values.applyAsDouble(node + 1);
+        double before = node > 0 ? values.applyAsDouble(node - 1) : 2 * from - to;
+        double after = node < count - 2 ? values.applyAsDouble(node + 2) : 2 * to - from;
+        return between(before, from, to, after, place - node);
     }
 
     /**

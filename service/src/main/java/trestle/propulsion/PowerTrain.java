@@ -27,6 +27,7 @@ public final class PowerTrain {
     private static final double LEAST_SPARE_RATIO = 1e-7;
 
     private final PropulsionSystem system;
+    private final AirState air;
     private final Motor motor;
     private final Controller controller;
     private final VoltageSource source;
@@ -37,8 +38,9 @@ public final class PowerTrain {
     private final double fastestRevPerS;
     private final double restVoltageV;
 
-    private PowerTrain(PropulsionSystem system, AirState air) {
+    private PowerTrain(PropulsionSystem system, AirState air, Optional<PowerTrain> like) {
         this.system = system;
+        this.air = air;
         motor = system.motor();
         controller = system.controller();
         source = system.supply().source();
@@ -47,7 +49,15 @@ public final class PowerTrain {
         soundMPerS = air.speedOfSoundMPerS();
         fastestRevPerS = system.noLoadRotationRadPerS() / (2 * Math.PI);
         restVoltageV = system.supply().restVoltageV();
-        propeller = PropellerMap.of(system.propeller(), air, fastestRevPerS);
+        propeller = like.filter(other -> other.turnsAlike(this))
+                .map(PowerTrain::propeller)
+                .orElseGet(() -> PropellerMap.of(system.propeller(), air, fastestRevPerS));
+    }
+
+    private boolean turnsAlike(PowerTrain other) {
+        return fastestRevPerS == other.fastestRevPerS
+                && air.equals(other.air)
+                && system.propeller().equals(other.system.propeller());
     }
 
     /**
@@ -58,7 +68,20 @@ public final class PowerTrain {
      * @return the drive
      */
     public static PowerTrain of(PropulsionSystem system, AirState air) {
-        return new PowerTrain(Guard.present("system", system), Guard.present("air", air));
+        return of(system, air, Optional.empty());
+    }
+
+    /**
+     * Makes a drive ready in an air, with the tabulated propeller of another where it is the same and turns alike: a
+     * drive on other wires needs no new one.
+     *
+     * @param system motors, controllers, propellers, supply
+     * @param air the air
+     * @param like another drive
+     * @return the drive
+     */
+    public static PowerTrain of(PropulsionSystem system, AirState air, Optional<PowerTrain> like) {
+        return new PowerTrain(Guard.present("system", system), Guard.present("air", air), like);
     }
 
     /**

@@ -9,7 +9,7 @@ import trestle.wiring.GaugeAnswer;
  * the current into packs and wires, the resistance of the wires into the drop.
  *
  * <p>Wires feed back: a thicker wire weighs more, which takes more power, which asks for a thicker
- * wire. The review begins without wires and repeats until the gauges stay as they are.
+ * wire. The review begins with the wires of an aircraft without any and repeats until the gauges stay as they are.
  */
 public final class BuildReview {
     /** A few grams of copper move the current by parts per thousand: two or three rounds settle. */
@@ -25,16 +25,16 @@ public final class BuildReview {
      */
     public static Review of(Aircraft aircraft) {
         Base base = Base.of(aircraft);
-        List<RunReview> runs = List.of();
-        Round round = new Round(base, runs);
-        for (int i = 0; i < MOST_ROUNDS; i++) {
+        Round round = new Round(base, List.of(), Optional.empty());
+        List<RunReview> runs = round.aboutRuns();
+        for (int i = 0; i < MOST_ROUNDS && !runs.isEmpty(); i++) {
+            round = new Round(base, runs, Optional.of(round));
             List<RunReview> next = round.runs();
-            boolean settled = gauges(next).equals(gauges(runs)) && (i > 0 || next.isEmpty());
+            boolean settled = gauges(next).equals(gauges(runs));
             runs = next;
             if (settled) {
                 break;
             }
-            round = new Round(base, runs);
         }
         return new Review(round, runs);
     }
@@ -48,7 +48,7 @@ public final class BuildReview {
      * @return what was found
      */
     public static Review of(Aircraft aircraft, Review settled) {
-        Round round = new Round(Base.of(aircraft), settled.runs());
+        Round round = new Round(Base.of(aircraft), settled.runs(), Optional.of(settled.round()));
         return new Review(round, round.runs());
     }
 

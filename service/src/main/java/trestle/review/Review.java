@@ -45,6 +45,11 @@ public final class Review {
                 Once.of(() -> ReviewChecks.of(aircraft, round.cruise(), round.fullThrottle(), round.pack(), this.runs));
     }
 
+    /** The last pass. */
+    Round round() {
+        return round;
+    }
+
     /** The aircraft. */
     public Aircraft aircraft() {
         return round.base().aircraft();

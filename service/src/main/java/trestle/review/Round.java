@@ -43,9 +43,10 @@ final class Round {
     private final Once<ThrustSource> thrust;
     private final Once<EnduranceTask> enduranceTask;
     private final Once<EnduranceResult> endurance;
+    private final Once<Optional<SpeedPoint>> cruise;
     private final Once<Optional<FullThrottle>> fullThrottle;
 
-    Round(Base base, List<RunReview> wires) {
+    Round(Base base, List<RunReview> wires, Optional<Round> before) {
         this.base = base;
         aircraft = base.aircraft();
         balanceTask = aircraft.balanced() ? Optional.of(balanceTask(wires)) : Optional.empty();
@@ -59,9 +60,15 @@ final class Round {
         airframe = new Airframe(massKg, planform.areaM2(), planform.spanM(), aerodynamics.maxLiftCoefficient());
         polar = DragPolar.of(
                 aerodynamics.zeroLiftCoefficient(), aerodynamics.oswaldEfficiency(), airframe.aspectRatio());
-        thrust = Once.of(() -> ThrustSource.of(aircraft.propulsion(), store, base.air()));
+        thrust = Once.of(() ->
+                ThrustSource.of(aircraft.propulsion(), store, base.air(), before.map(round -> round.thrust.get())));
         enduranceTask = Once.of(this::flight);
         endurance = Once.of(() -> Endurance.of(enduranceTask.get()));
+        // Wires ask a round for its cruise alone: where its airspeed is given, the rest of the flight is not worked
+        // out.
+        cruise = Once.of(() -> Endurance.atAirspeed(enduranceTask.get())
+                .or(endurance()::bestRange)
+                .or(endurance()::bestEndurance));
         fullThrottle = Once.of(() -> thrust.get().fullThrottlePowerW().stream()
                 .mapToObj(this::atFullThrottle)
                 .findFirst());
@@ -92,7 +99,7 @@ final class Round {
     }
 
     Optional<SpeedPoint> cruise() {
-        return endurance().atAirspeed().or(endurance()::bestRange).or(endurance()::bestEndurance);
+        return cruise.get();
     }
 
     Optional<FullThrottle> fullThrottle() {
@@ -105,11 +112,17 @@ final class Round {
 
     /** The wires that this pass asks for; without a wire no flight is asked. */
     List<RunReview> runs() {
-        if (aircraft.runs().isEmpty()) {
-            return List.of();
-        }
+        return aircraft.runs().isEmpty() ? List.of() : runs(cruise());
+    }
+
+    /** The wires that it would about ask for, to begin with: the energy is taken not to change with the power. */
+    List<RunReview> aboutRuns() {
+        return aircraft.runs().isEmpty() ? List.of() : runs(Endurance.aboutBestRange(enduranceTask.get()));
+    }
+
+    private List<RunReview> runs(Optional<SpeedPoint> cruise) {
         RunCurrents currents = new RunCurrents(
-                cruise(),
+                cruise,
                 fullThrottle(),
                 aircraft.propulsion().fullThrottleDurationS(),
                 massKg,

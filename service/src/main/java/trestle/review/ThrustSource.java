@@ -30,7 +30,7 @@ public record ThrustSource(
         Optional<Thrust> thrust,
         Optional<Drive> drive) {
 
-    public static ThrustSource of(Propulsion propulsion, PackStore store, AirState air) {
+    public static ThrustSource of(Propulsion propulsion, PackStore store, AirState air, Optional<ThrustSource> like) {
         if (propulsion instanceof Propulsion.ByEfficiency known) {
             return new ThrustSource(
                     known.efficiency(),
@@ -45,15 +45,11 @@ public record ThrustSource(
                 parts.propeller(),
                 parts.motorCount(),
                 PackVoltage.supply(store.pack(), Optional.of(store.cutoff()), store.surroundings()));
-        Drive drive = Drive.of(system, air);
+        Drive drive = Drive.of(system, air, like.flatMap(ThrustSource::drive));
         OptionalDouble fullW = drive.train().atFullThrottle(0).stream()
                 .mapToDouble(OperatingPoint::electricalPowerW)
                 .findFirst();
-        return new ThrustSource(
-                drive,
-                fullW,
-                Optional.of(airspeed -> drive.train().thrustN(airspeed).orElse(0)),
-                Optional.of(drive));
+        return new ThrustSource(drive, fullW, Optional.of(drive.efficiency()::fullThrustN), Optional.of(drive));
     }
 
     /** The match at cruise; empty where only efficiencies are known. */

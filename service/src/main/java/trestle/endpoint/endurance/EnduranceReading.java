@@ -102,8 +102,8 @@ public record EnduranceReading(EnduranceTask task, Optional<Drive> drive) {
                 return Optional.empty();
             }
             DriveReading parts = new DriveReading(PROPULSION, reading);
-            Optional<Drive> drive =
-                    parts.system(request.propulsion(), supply(parts, store)).map(system -> Drive.of(system, air));
+            Optional<Drive> drive = parts.system(request.propulsion(), supply(parts, store))
+                    .map(system -> Drive.of(system, air, Optional.empty()));
             reading.assume(
                     PROPULSION,
                     "the drive on its supply as at take-off, in every part of the flight",
