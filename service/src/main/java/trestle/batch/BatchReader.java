@@ -1,6 +1,7 @@
 package trestle.batch;
 
 import java.io.IOException;
+import java.util.function.Supplier;
 import trestle.binding.Refusal;
 
 /** The requests of a batch, one after the other. */
@@ -30,11 +31,17 @@ public interface BatchReader {
     boolean pending() throws IOException;
 
     /**
-     * The request.
+     * Size of the request, about.
+     *
+     * @return bytes
+     */
+    int size();
+
+    /**
+     * The request as it was sent, to be bound later, and on another thread.
      *
      * @param model its generated class
-     * @return a request that keeps the contract
-     * @throws Refusal when it does not fit the contract
+     * @return gives a request that keeps the contract, or throws a {@link Refusal} when it does not fit
      */
-    <Q> Q request(Class<Q> model);
+    <Q> Supplier<Q> taken(Class<Q> model);
 }

@@ -1,8 +1,11 @@
 package trestle.batch;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import trestle.binding.Reason;
@@ -15,6 +18,9 @@ import trestle.binding.Refusal;
  */
 public final class BatchRun<Q> {
     private static final Logger LOG = LoggerFactory.getLogger("trestle.service");
+
+    /** Requests of more than this in all are not taken at once, so that memory stays bounded. */
+    private static final long MOST_BYTES = 256 * 1024;
 
     private final String name;
     private final Class<Q> model;
@@ -34,7 +40,7 @@ public final class BatchRun<Q> {
     }
 
     /**
-     * Answers request after request until there is none, the time is up or the client is gone.
+     * Answers requests, some at a time on all cores, until there is none, the time is up or the client is gone.
      *
      * @param reader where the requests come from
      * @param rows where the answers go, each in the place of its request
@@ -42,11 +48,20 @@ public final class BatchRun<Q> {
      * @throws IOException when the client is gone
      */
     public void answer(BatchReader reader, RowStream rows, Deadline deadline) throws IOException {
-        while (next(reader, rows)) {
-            answerOne(reader, rows);
-            if (deadline.isPast()) {
+        Pace pace = new Pace(System::nanoTime);
+        boolean more = true;
+        while (more) {
+            List<Taken<Q>> taken = new ArrayList<>();
+            Optional<Refusal> unreadable = take(reader, pace, taken);
+            more = !taken.isEmpty() && unreadable.isEmpty();
+            for (byte[] row : pace.paced(taken.size(), i -> row(taken.get(i), rows.writer()))) {
+                rows.add(row);
+            }
+            if (unreadable.isPresent()) {
+                rows.refusal(reader.line() + 1, unreadable.get());
+            } else if (more && deadline.isPast()) {
                 rows.refusal(reader.line() + 1, timeIsUp(deadline));
-                break;
+                more = false;
             }
             if (reader.pending()) {
                 rows.sendIfDue();
@@ -57,33 +72,38 @@ public final class BatchRun<Q> {
         rows.send();
     }
 
-    /** Moves on; when the batch cannot be read any further that is the last thing said. */
-    private static boolean next(BatchReader reader, RowStream rows) throws IOException {
-        try {
-            return reader.next();
-        } catch (Refusal unreadable) {
-            rows.refusal(reader.line() + 1, unreadable);
-            return false;
-        }
-    }
+    /** A request as it was sent, and the line where it begins. */
+    private record Taken<Q>(Supplier<Q> request, long line) {}
 
-    private void answerOne(BatchReader reader, RowStream rows) throws IOException {
-        Optional<Refusal> refusal = tryOne(reader, rows);
-        if (refusal.isPresent()) {
-            rows.refusal(reader.line(), refusal.get());
-        }
-    }
-
-    private Optional<Refusal> tryOne(BatchReader reader, RowStream rows) throws IOException {
+    /**
+     * Takes what is at hand, and waits for the first of it; when the batch cannot be read any further, says why.
+     */
+    private Optional<Refusal> take(BatchReader reader, Pace pace, List<Taken<Q>> taken) throws IOException {
+        long size = 0;
         try {
-            rows.row(answering.apply(reader.request(model)));
+            while (taken.isEmpty() || (taken.size() < pace.atOnce() && size < MOST_BYTES && reader.pending())) {
+                if (!reader.next()) {
+                    break;
+                }
+                taken.add(new Taken<>(reader.taken(model), reader.line()));
+                size += reader.size();
+            }
             return Optional.empty();
+        } catch (Refusal unreadable) {
+            return Optional.of(unreadable);
+        }
+    }
+
+    /** Whatever becomes of a request, it has a row. */
+    private byte[] row(Taken<Q> taken, RowWriter writer) {
+        try {
+            return writer.row(answering.apply(taken.request().get()));
         } catch (RuntimeException failure) {
             Optional<Refusal> refusal = Refusal.behind(failure);
             if (refusal.isEmpty()) {
                 LOG.error("failed on a line of a batch for {}", name, failure);
             }
-            return refusal.or(() -> Optional.of(new Refusal(Reason.FAILED, (String) null)));
+            return writer.refusal(taken.line(), refusal.orElseGet(() -> new Refusal(Reason.FAILED, (String) null)));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import trestle.binding.Binder;
 import trestle.binding.DottedField;
 import trestle.binding.Faults;
@@ -63,8 +64,17 @@ public final class CsvReader implements BatchReader {
     }
 
     @Override
-    public <Q> Q request(Class<Q> model) {
-        List<String> cells = rows.cells();
+    public int size() {
+        return rows.size();
+    }
+
+    @Override
+    public <Q> Supplier<Q> taken(Class<Q> model) {
+        Supplier<List<String>> cells = rows.taken();
+        return () -> bound(cells.get(), model);
+    }
+
+    private <Q> Q bound(List<String> cells, Class<Q> model) {
         List<DottedField> fields = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             if (cells.get(i).isBlank()) {

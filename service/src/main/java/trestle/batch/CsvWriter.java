@@ -1,7 +1,5 @@
 package trestle.batch;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,51 +13,49 @@ import trestle.binding.Refusal;
 public final class CsvWriter implements RowWriter {
     private static final String ERROR = "error";
 
-    private final OutputStream out;
-    private final int width;
+    private final List<String> comments;
+    private final List<FieldPath> columns;
     private final Picks picks;
     private final Function<Refusal, String> words;
 
     /**
-     * Writes the header.
+     * Writes rows.
      *
-     * @param out where the bytes go
      * @param comments what is said above the header
      * @param columns the values that a row has
      * @param words says what is wrong with a request, in one line
-     * @throws IOException when nobody takes the bytes
      */
-    public CsvWriter(OutputStream out, List<String> comments, List<FieldPath> columns, Function<Refusal, String> words)
-            throws IOException {
-        this.out = out;
+    public CsvWriter(List<String> comments, List<FieldPath> columns, Function<Refusal, String> words) {
+        this.comments = List.copyOf(comments);
+        this.columns = List.copyOf(columns);
         this.words = words;
-        width = columns.size();
         picks = new Picks(columns);
-        for (String comment : comments) {
-            out.write(Csv.comment(comment).getBytes(StandardCharsets.UTF_8));
-        }
-        write(new ArrayList<>(columns.stream().map(FieldPath::dotted).toList()), ERROR);
     }
 
     @Override
-    public void row(Row row) throws IOException {
-        List<String> cells = new ArrayList<>();
-        picks.whereThere(row.tree()).forEach(value -> cells.add(Csv.cell(value)));
-        write(cells, row.error());
+    public byte[] head() {
+        StringBuilder head = new StringBuilder();
+        comments.forEach(comment -> head.append(Csv.comment(comment)));
+        List<String> names = columns.stream().map(FieldPath::dotted).toList();
+        return head.append(text(names, ERROR)).toString().getBytes(StandardCharsets.UTF_8);
     }
 
     @Override
-    public void refusal(long line, Refusal refusal) throws IOException {
-        write(new ArrayList<>(Collections.nCopies(width, "")), words.apply(refusal));
+    public byte[] row(Row row) {
+        List<String> cells =
+                picks.whereThere(row.tree()).stream().map(Csv::cell).toList();
+        return text(cells, row.error()).getBytes(StandardCharsets.UTF_8);
     }
 
     @Override
-    public void flush() throws IOException {
-        out.flush();
+    public byte[] refusal(long line, Refusal refusal) {
+        List<String> blank = Collections.nCopies(columns.size(), "");
+        return text(blank, words.apply(refusal)).getBytes(StandardCharsets.UTF_8);
     }
 
-    private void write(List<String> cells, String error) throws IOException {
-        cells.add(error);
-        out.write(Csv.row(cells).getBytes(StandardCharsets.UTF_8));
+    private static String text(List<String> cells, String error) {
+        List<String> all = new ArrayList<>(cells);
+        all.add(error);
+        return Csv.row(all);
     }
 }

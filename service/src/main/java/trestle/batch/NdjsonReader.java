@@ -1,7 +1,9 @@
 package trestle.batch;
 
 import java.io.IOException;
+import java.util.function.Supplier;
 import trestle.binding.Binder;
+import trestle.binding.Refusal;
 
 /** A request a line, in JSON. Blank lines are passed over, as many tools leave one at the end. */
 public final class NdjsonReader implements BatchReader {
@@ -32,10 +34,19 @@ public final class NdjsonReader implements BatchReader {
     }
 
     @Override
-    public <Q> Q request(Class<Q> model) {
+    public int size() {
+        return lines.length();
+    }
+
+    @Override
+    public <Q> Supplier<Q> taken(Class<Q> model) {
         if (lines.tooLong()) {
-            throw lines.refusal();
+            Refusal refusal = lines.refusal();
+            return () -> {
+                throw refusal;
+            };
         }
-        return Binder.bind(lines.bytes(), model);
+        byte[] line = lines.bytes();
+        return () -> Binder.bind(line, model);
     }
 }

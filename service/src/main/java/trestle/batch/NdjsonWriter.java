@@ -2,8 +2,7 @@ package trestle.batch;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.OutputStream;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -14,7 +13,6 @@ import trestle.binding.Refusal;
 
 /** A row a line, in JSON: the whole, or the picked values under their dotted names. */
 public final class NdjsonWriter implements RowWriter {
-    private final OutputStream out;
     private final List<FieldPath> paths;
     private final Picks picks;
     private final BiFunction<Long, Refusal, Object> words;
@@ -22,30 +20,28 @@ public final class NdjsonWriter implements RowWriter {
     /**
      * Writes rows.
      *
-     * @param out where the bytes go
      * @param paths the picked values; none for the whole
      * @param words what JSON is written of in place of a row: the line of a request, and what is wrong with it
      */
-    public NdjsonWriter(OutputStream out, List<FieldPath> paths, BiFunction<Long, Refusal, Object> words) {
-        this.out = out;
+    public NdjsonWriter(List<FieldPath> paths, BiFunction<Long, Refusal, Object> words) {
         this.paths = paths;
         this.words = words;
         picks = new Picks(paths);
     }
 
     @Override
-    public void row(Row row) throws IOException {
-        line(paths.isEmpty() ? row.whole() : picked(row.tree()));
+    public byte[] head() {
+        return new byte[0];
     }
 
     @Override
-    public void refusal(long line, Refusal refusal) throws IOException {
-        line(words.apply(line, refusal));
+    public byte[] row(Row row) {
+        return line(paths.isEmpty() ? row.whole() : picked(row.tree()));
     }
 
     @Override
-    public void flush() throws IOException {
-        out.flush();
+    public byte[] refusal(long line, Refusal refusal) {
+        return line(words.apply(line, refusal));
     }
 
     private ObjectNode picked(JsonNode answer) {
@@ -58,9 +54,10 @@ public final class NdjsonWriter implements RowWriter {
         return picked;
     }
 
-    private void line(Object value) throws IOException {
+    private static byte[] line(Object value) {
         byte[] json = Json.bytes(value);
-        out.write(json);
-        out.write('\n');
+        byte[] line = Arrays.copyOf(json, json.length + 1);
+        line[json.length] = '\n';
+        return line;
     }
 }

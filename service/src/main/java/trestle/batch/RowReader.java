@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.util.List;
+import java.util.function.Supplier;
 import trestle.binding.Reason;
 import trestle.binding.Refusal;
 
@@ -58,16 +59,30 @@ public final class RowReader {
         return lines.pending();
     }
 
+    /** Size of the row, letters. */
+    int size() {
+        return row.length();
+    }
+
     /**
      * The cells of the row.
      *
      * @throws Refusal when it cannot be read
      */
     List<String> cells() {
-        if (refusal != null) {
-            throw refusal;
-        }
-        return Csv.cells(row.toString());
+        return taken().get();
+    }
+
+    /** The cells of the row, told apart later; throws a {@link Refusal} when they cannot be read. */
+    Supplier<List<String>> taken() {
+        Refusal refused = refusal;
+        String text = row.toString();
+        return () -> {
+            if (refused != null) {
+                throw refused;
+            }
+            return Csv.cells(text);
+        };
     }
 
     /** Takes a line into the row; tells whether a quote opens or closes in it. */

@@ -1,6 +1,7 @@
 package trestle.batch;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.time.Duration;
 import java.util.function.LongSupplier;
 import trestle.binding.Refusal;
@@ -14,6 +15,7 @@ public final class RowStream {
     private static final long LONGEST_HOLD_NS = Duration.ofMillis(250).toNanos();
 
     private final RowWriter writer;
+    private final OutputStream out;
     private final LongSupplier clockNs;
     private long sentNs;
 
@@ -21,22 +23,47 @@ public final class RowStream {
      * Begins a stream.
      *
      * @param writer what makes bytes of rows
+     * @param out where they go
      * @param clockNs a clock that only goes forward, ns
+     * @throws IOException when nobody takes the bytes
      */
-    RowStream(RowWriter writer, LongSupplier clockNs) {
+    RowStream(RowWriter writer, OutputStream out, LongSupplier clockNs) throws IOException {
         this.writer = writer;
+        this.out = out;
         this.clockNs = clockNs;
         sentNs = clockNs.getAsLong();
+        out.write(writer.head());
     }
 
     /**
      * Begins a stream now.
      *
      * @param writer what makes bytes of rows
+     * @param out where they go
      * @return the stream
+     * @throws IOException when nobody takes the bytes
      */
-    public static RowStream to(RowWriter writer) {
-        return new RowStream(writer, System::nanoTime);
+    public static RowStream to(RowWriter writer, OutputStream out) throws IOException {
+        return new RowStream(writer, out, System::nanoTime);
+    }
+
+    /**
+     * What makes bytes of rows.
+     *
+     * @return the writer
+     */
+    RowWriter writer() {
+        return writer;
+    }
+
+    /**
+     * Adds what its writer made.
+     *
+     * @param bytes of a row or a refusal
+     * @throws IOException when nobody takes the bytes
+     */
+    void add(byte[] bytes) throws IOException {
+        out.write(bytes);
     }
 
     /**
@@ -46,7 +73,7 @@ public final class RowStream {
      * @throws IOException when nobody takes the bytes
      */
     public void row(Row row) throws IOException {
-        writer.row(row);
+        add(writer.row(row));
     }
 
     /**
@@ -57,7 +84,7 @@ public final class RowStream {
      * @throws IOException when nobody takes the bytes
      */
     public void refusal(long line, Refusal refusal) throws IOException {
-        writer.refusal(line, refusal);
+        add(writer.refusal(line, refusal));
     }
 
     /**
@@ -77,7 +104,7 @@ public final class RowStream {
      * @throws IOException when nobody takes the bytes
      */
     public void send() throws IOException {
-        writer.flush();
+        out.flush();
         sentNs = clockNs.getAsLong();
     }
 }

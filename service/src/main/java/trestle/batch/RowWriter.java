@@ -1,31 +1,30 @@
 package trestle.batch;
 
-import java.io.IOException;
 import trestle.binding.Refusal;
 
-/** Rows as bytes, in their order. */
+/** Makes bytes of rows. Rows may be made side by side, on several threads. */
 public interface RowWriter {
     /**
-     * Writes a row; whole or, if that fails, not at all.
+     * What stands above the rows.
      *
-     * @param row the row
-     * @throws IOException when nobody takes the bytes
+     * @return bytes; none where nothing does
      */
-    void row(Row row) throws IOException;
+    byte[] head();
 
     /**
-     * Writes why there is no row.
+     * A row.
+     *
+     * @param row the row
+     * @return its bytes
+     */
+    byte[] row(Row row);
+
+    /**
+     * Why there is no row.
      *
      * @param line of the request, from 1
      * @param refusal what is wrong with it
-     * @throws IOException when nobody takes the bytes
+     * @return its bytes
      */
-    void refusal(long line, Refusal refusal) throws IOException;
-
-    /**
-     * Sends what has been written.
-     *
-     * @throws IOException when nobody takes the bytes
-     */
-    void flush() throws IOException;
+    byte[] refusal(long line, Refusal refusal);
 }

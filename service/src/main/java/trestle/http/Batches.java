@@ -78,7 +78,7 @@ final class Batches {
                     calculation.requestType(),
                     request -> Answered.of(calculation, request, options));
             run.answer(
-                    reader, RowStream.to(writer(mediaType, out, calculation, options)), Deadline.after(limits.time()));
+                    reader, RowStream.to(writer(mediaType, calculation, options), out), Deadline.after(limits.time()));
         } catch (IOException gone) {
             LOG.info("a batch for {} ended early: {}", calculation.name(), gone.toString());
         } finally {
@@ -104,10 +104,9 @@ final class Batches {
                     .map(name -> new FieldPath(List.of(name)))
                     .toList();
             RowWriter writer = isCsv(mediaType)
-                    ? new CsvWriter(out, comments(options), columns, r -> InlineError.text(Problem.of(r)))
-                    : new NdjsonWriter(
-                            out, List.of(), (line, r) -> Problem.of(r).details(line));
-            TableRun.send(table, RowStream.to(writer), Deadline.after(limits.time()));
+                    ? new CsvWriter(comments(options), columns, r -> InlineError.text(Problem.of(r)))
+                    : new NdjsonWriter(List.of(), (line, r) -> Problem.of(r).details(line));
+            TableRun.send(table, RowStream.to(writer, out), Deadline.after(limits.time()));
         } catch (IOException gone) {
             LOG.info("a stream of rows ended early: {}", gone.toString());
         } finally {
@@ -128,14 +127,10 @@ final class Batches {
         return accept.startsWith(MediaTypes.CSV) ? Optional.of(Csv.MEDIA_TYPE) : Optional.empty();
     }
 
-    private static RowWriter writer(
-            String mediaType, OutputStream out, Calculation<?, ?, ?, ?> calculation, Options options)
-            throws IOException {
+    private static RowWriter writer(String mediaType, Calculation<?, ?, ?, ?> calculation, Options options) {
         return isCsv(mediaType)
-                ? new CsvWriter(
-                        out, comments(options), columns(calculation, options), r -> InlineError.text(Problem.of(r)))
-                : new NdjsonWriter(
-                        out, options.picks(), (line, r) -> Problem.of(r).details(line));
+                ? new CsvWriter(comments(options), columns(calculation, options), r -> InlineError.text(Problem.of(r)))
+                : new NdjsonWriter(options.picks(), (line, r) -> Problem.of(r).details(line));
     }
 
     /** The cautions of an answer are known only after the header: they stand in the answer as JSON. */

@@ -3,7 +3,8 @@ package trestle.review;
 import java.util.function.Supplier;
 
 /**
- * A value that is worked out when it is first asked for, and kept. For one thread: whoever works out a review reads it.
+ * A value that is worked out when it is first asked for, and kept. Draws of the same
+ * aircraft may ask for it side by side.
  *
  * @param <T> type of the value
  */
@@ -20,7 +21,7 @@ final class Once<T> implements Supplier<T> {
     }
 
     @Override
-    public T get() {
+    public synchronized T get() {
         if (work != null) {
             value = work.get();
             work = null;

@@ -48,9 +48,9 @@ class RowStreamTest {
         };
     }
 
-    private RowStream lines(List<FieldPath> picks) {
-        RowWriter writer = new NdjsonWriter(out, picks, (line, r) -> Map.of(line, r.getMessage()));
-        return new RowStream(writer, () -> nowNs);
+    private RowStream lines(List<FieldPath> picks) throws IOException {
+        RowWriter writer = new NdjsonWriter(picks, (line, r) -> Map.of(line, r.getMessage()));
+        return new RowStream(writer, out, () -> nowNs);
     }
 
     private void pass(long ms) {
@@ -95,7 +95,7 @@ class RowStreamTest {
     @Test
     void tablesHaveAHeaderAndAColumnForWhatIsWrong() throws IOException {
         List<FieldPath> columns = List.of(FieldPath.ofPointer("/n"), FieldPath.ofPointer("/none"));
-        RowStream rows = new RowStream(new CsvWriter(out, List.of(), columns, Refusal::getMessage), () -> nowNs);
+        RowStream rows = new RowStream(new CsvWriter(List.of(), columns, Refusal::getMessage), out, () -> nowNs);
         rows.row(row(3));
         rows.refusal(4, REFUSAL);
         rows.send();
