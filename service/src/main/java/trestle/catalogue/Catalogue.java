@@ -10,6 +10,7 @@ import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
 import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
+import trestle.endpoint.packcharge.PackChargeEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
@@ -35,6 +36,7 @@ public final class Catalogue {
             new BuildReviewEndpoint(),
             new MassBalanceEndpoint(),
             new PackEnergyEndpoint(),
+            new PackChargeEndpoint(),
             new WireSizingEndpoint(),
             new PropulsionMatchEndpoint(),
             new EnduranceEndpoint(),

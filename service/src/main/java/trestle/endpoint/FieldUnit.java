@@ -74,6 +74,7 @@ public final class FieldUnit {
         units.put("_deg", "°");
         units.put("_rpm", "rpm");
         units.put("_min", "min");
+        units.put("_days", "days");
         units.put("_ah", "Ah");
         units.put("_wh", "Wh");
         units.put("_mm", "mm");

@@ -7,6 +7,7 @@ import java.util.Set;
 import trestle.battery.Covering;
 import trestle.battery.Cutoff;
 import trestle.battery.Segment;
+import trestle.charging.ChargePlan;
 import trestle.massbalance.Item;
 import trestle.massbalance.Limits;
 import trestle.massbalance.TailArrangement;
@@ -36,6 +37,7 @@ import trestle.rails.Rail;
  * @param runs runs of wire
  * @param rails regulated rails; empty for none
  * @param compass the compass and what passes it
+ * @param charging how its packs are charged; empty where that is not described
  * @param flight the day and the flight
  * @param notFitted what it does without
  */
@@ -56,6 +58,7 @@ public record Aircraft(
         List<InstalledRun> runs,
         List<Rail> rails,
         Optional<CompassPlan> compass,
+        Optional<ChargePlan> charging,
         PlannedFlight flight,
         Set<Fitting> notFitted) {
     /** Checks the physics and copies the lists. */

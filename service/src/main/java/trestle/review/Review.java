@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
+import trestle.charging.ChargeTask;
+import trestle.charging.PackCharge;
 import trestle.finding.Judgement;
 import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
@@ -29,6 +31,7 @@ public final class Review {
     private final Once<Optional<LaunchAndClimbTask>> launchTask;
     private final Once<Optional<LaunchAndClimbResult>> launch;
     private final Once<Optional<Compass>> compass;
+    private final Once<Optional<PackCharge>> charge;
     private final Once<Judgement> judgement;
 
     Review(Round round, List<RunReview> runs) {
@@ -41,6 +44,7 @@ public final class Review {
         launchTask = Once.of(round::launchTask);
         launch = Once.of(() -> launchTask.get().map(LaunchAndClimb::of));
         compass = Once.of(() -> aircraft.compass().map(plan -> Compass.of(plan, this.runs)));
+        charge = Once.of(() -> chargeTask().map(PackCharge::of));
         judgement =
                 Once.of(() -> ReviewChecks.of(aircraft, round.cruise(), round.fullThrottle(), round.pack(), this.runs));
     }
@@ -133,6 +137,18 @@ public final class Review {
     /** The compass; empty where none is described. */
     public Optional<Compass> compass() {
         return compass.get();
+    }
+
+    /** The charge of the packs after a flight; empty where it is not described. */
+    public Optional<PackCharge> charge() {
+        return charge.get();
+    }
+
+    /** What the charge was asked; empty where it is not described. */
+    public Optional<ChargeTask> chargeTask() {
+        return aircraft()
+                .charging()
+                .map(plan -> plan.afterFlight(aircraft().segments(), aircraft().covering()));
     }
 
     /** What is to be said of the whole; what is to be said of a part is in the part. */

@@ -77,6 +77,11 @@ final class ReviewChecks {
                 "the launch",
                 ReviewPart.LAUNCH,
                 aircraft.flight().launch().isPresent());
+        judge.check("charging-described", "the charge", Subject.of(ReviewPart.CHARGING), trial -> {
+            if (aircraft.charging().isEmpty()) {
+                trial.notJudged(Subject.of(ReviewPart.CHARGING));
+            }
+        });
         balanced();
         judge.check(
                 "full-throttle-held", "power of the packs at full throttle", FULL_THROTTLE, trial -> held(trial, pack));

@@ -18,6 +18,8 @@ public enum ReviewPart {
     RAILS,
     /** The compass. */
     COMPASS,
+    /** How the packs are charged. */
+    CHARGING,
     /** How it is launched. */
     LAUNCH,
     /** Where the parts of the drive sit. */

@@ -77,6 +77,13 @@ class WorkedTest {
                     mass-balance | w | /wing_loading_g_per_dm2
                     mass-balance | x_np | /neutral_point_arm_mm
                     mass-balance | SM | /static_margin_percent
+                    pack-charge | t_80 | /time_to_80_percent_h
+                    pack-charge | t_full | /time_to_full_h
+                    pack-charge | E | /energy_in_wh
+                    pack-charge | E_s | /supply/energy_wh
+                    pack-charge | Q_s | /supply/charge_ah
+                    pack-charge | t_b | /balance/extra_h
+                    pack-charge | T_max | /highest_temperature_c
                     pack-energy | N | /series_count
                     pack-energy | V_nom | /nominal_voltage_v
                     pack-energy | V_c | /cutoff_voltage_v

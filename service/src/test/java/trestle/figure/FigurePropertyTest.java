@@ -2,9 +2,11 @@ package trestle.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -21,6 +23,11 @@ import trestle.battery.Pack;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.Segment;
+import trestle.charging.ChargeTarget;
+import trestle.charging.ChargeTask;
+import trestle.charging.Charger;
+import trestle.charging.Connection;
+import trestle.charging.PackCharge;
 import trestle.finding.Basis;
 import trestle.flight.Airframe;
 import trestle.flight.DragPolar;
@@ -142,6 +149,41 @@ class FigurePropertyTest {
                 chance.even(0, 0.9));
         PackEnergy result = PackEnergy.of(task);
         sound(theme -> PackFigure.of(task, result, theme));
+    }
+
+    @Property(tries = 60)
+    void anyPackIsCharged(@ForAll @LongRange(min = 0) long seed) {
+        Chance chance = new Chance(seed);
+        Chemistry[] kinds = {Chemistry.LI_ION, Chemistry.LIPO, Chemistry.LFP};
+        List<Segment> segments = new ArrayList<>();
+        Cell cell = Cell.typical(kinds[chance.upTo(2)], 3600 * chance.spread(0.5, 30));
+        int parallel = 1 + chance.upTo(5);
+        for (int i = 0; i <= chance.upTo(2); i++) {
+            segments.add(new Segment(1 + chance.upTo(11), parallel, cell, chance.even(0.5, 1), chance.even(0.01, 1)));
+        }
+        ChargeTask task = new ChargeTask(
+                new Pack(segments, chance.even(0, 0.05)),
+                trestle.battery.Surroundings.of(chance.even(255, 335), trestle.battery.Covering.BOXED),
+                Connection.values()[chance.upTo(2)],
+                new Charger(
+                        OptionalDouble.of(chance.spread(0.1, 100)),
+                        OptionalDouble.of(chance.spread(5, 2000)),
+                        OptionalDouble.empty(),
+                        OptionalInt.empty(),
+                        1 + chance.upTo(3),
+                        chance.even(0.5, 1),
+                        chance.chance(),
+                        0.3),
+                OptionalDouble.empty(),
+                chance.chance() ? ChargeTarget.FULL : ChargeTarget.STORAGE,
+                OptionalDouble.empty(),
+                0.05 / 3600,
+                chance.even(0, 0.1),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        PackCharge result = PackCharge.of(task);
+        sound(theme -> ChargeFigure.of(task, result, theme));
     }
 
     @Property(tries = 100)

@@ -3,6 +3,7 @@ package trestle.figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import trestle.atmosphere.AirState;
 import trestle.atmosphere.StandardAtmosphere;
 import trestle.battery.Cell;
@@ -15,6 +16,11 @@ import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.battery.PowerStep;
 import trestle.battery.Segment;
+import trestle.charging.ChargeTarget;
+import trestle.charging.ChargeTask;
+import trestle.charging.Charger;
+import trestle.charging.Connection;
+import trestle.charging.PackCharge;
 import trestle.finding.Basis;
 import trestle.flight.Airframe;
 import trestle.flight.Conditions;
@@ -157,6 +163,33 @@ final class Samples {
                 new Cutoff.CellVoltage(3.1),
                 trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
+    }
+
+    static ChargeTask charge() {
+        List<Segment> empty = packs().segments().stream()
+                .map(it -> new Segment(it.seriesCount(), it.parallelCount(), it.cell(), it.healthFraction(), 0.22))
+                .toList();
+        return new ChargeTask(
+                new Pack(empty, 0.008),
+                trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
+                Connection.ONE_AFTER_ANOTHER,
+                new Charger(
+                        OptionalDouble.of(12),
+                        OptionalDouble.of(180),
+                        OptionalDouble.empty(),
+                        OptionalInt.empty(),
+                        1,
+                        0.85,
+                        true,
+                        0.3),
+                OptionalDouble.empty(),
+                ChargeTarget.FULL,
+                OptionalDouble.empty(),
+                0.05 / 3600,
+                0.02,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     static PackTask packOnALeggedFlight() {
@@ -341,6 +374,7 @@ final class Samples {
         return switch (name) {
             case "balance" -> BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
             case "pack" -> PackFigure.of(pack(), PackEnergy.of(pack()), theme);
+            case "charge" -> ChargeFigure.of(charge(), PackCharge.of(charge()), theme);
             case "pack-legs" -> PackFigure.of(packOnALeggedFlight(), PackEnergy.of(packOnALeggedFlight()), theme);
             case "wires" -> WireFigure.of(wire(), WireSizing.of(wire()), theme);
             case "endurance" -> EnduranceFigure.of(endurance(), Endurance.of(endurance()), theme);
@@ -353,6 +387,6 @@ final class Samples {
     }
 
     /** All of them. */
-    static final List<String> NAMES =
-            List.of("balance", "pack", "pack-legs", "wires", "endurance", "propulsion", "launch", "rails", "compass");
+    static final List<String> NAMES = List.of(
+            "balance", "pack", "pack-legs", "charge", "wires", "endurance", "propulsion", "launch", "rails", "compass");
 }

@@ -39,7 +39,8 @@ record PartOfReview(BuildReviewEndpoint whole, PartName asked)
             "propulsion-match", "/propulsion/motor",
             "rail-budget", "/rails",
             "launch-and-climb", "/flight/launch",
-            "compass-clearance", "/compass");
+            "compass-clearance", "/compass",
+            "pack-charge", "/charging");
 
     @Override
     public String name() {

@@ -12,11 +12,14 @@ import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiEnduranceAnswer;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiPackChargeAnswer;
 import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.api.model.ApiRailBudgetAnswer;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.battery.PackWorkings;
+import trestle.charging.ChargeTask;
+import trestle.charging.ChargeWorkings;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.compassclearance.CompassWriting;
 import trestle.endpoint.endurance.EnduranceEndpoint;
@@ -25,6 +28,8 @@ import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.launch.LaunchWriting;
 import trestle.endpoint.massbalance.BalanceWriting;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
+import trestle.endpoint.packcharge.ChargeWriting;
+import trestle.endpoint.packcharge.PackChargeEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
 import trestle.endpoint.packenergy.PackWriting;
 import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
@@ -34,6 +39,7 @@ import trestle.endpoint.railbudget.RailWriting;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
 import trestle.endpoint.wiresizing.WireWriting;
 import trestle.figure.BalanceFigure;
+import trestle.figure.ChargeFigure;
 import trestle.figure.CompassFigure;
 import trestle.figure.EnduranceFigure;
 import trestle.figure.PackFigure;
@@ -60,7 +66,7 @@ import trestle.wiring.WireWorkings;
 final class Parts {
     /** Places that may have a part, whether or not one answer has it. */
     private static final Pattern PLACES = Pattern.compile("/mass_balance|/pack_energy|/wire_sizing/(0|[1-9][0-9]{0,8})"
-            + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance");
+            + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance|/pack_charge");
 
     /** A review sizes each wire and its plugs for itself, and asks no drive for airspeeds beside those of the flight. */
     private static final Set<String> NOT_ASKED_OF_DRIVE =
@@ -92,6 +98,7 @@ final class Parts {
         review.railTask().map(of::rails).ifPresent(parts::add);
         review.launchTask().map(of::launch).ifPresent(parts::add);
         review.compass().map(of::compass).ifPresent(parts::add);
+        review.chargeTask().map(of::charge).ifPresent(parts::add);
         return parts;
     }
 
@@ -108,6 +115,7 @@ final class Parts {
         answers.put("rail-budget", ApiRailBudgetAnswer.class);
         answers.put("launch-and-climb", ApiLaunchAndClimbAnswer.class);
         answers.put("compass-clearance", ApiCompassClearanceAnswer.class);
+        answers.put("pack-charge", ApiPackChargeAnswer.class);
         return answers;
     }
 
@@ -129,6 +137,7 @@ final class Parts {
             case "rail-budget" -> review.railTask().map(of::rails);
             case "launch-and-climb" -> review.launchTask().map(of::launch);
             case "compass-clearance" -> review.compass().map(of::compass);
+            case "pack-charge" -> review.chargeTask().map(of::charge);
             default -> Optional.empty();
         };
     }
@@ -246,6 +255,21 @@ final class Parts {
                 () -> LaunchWorkings.of(task, result),
                 figures -> LaunchWriting.figures(result, figures),
                 result::judgement);
+    }
+
+    private Part<ApiPackChargeAnswer> charge(ChargeTask task) {
+        var charge = review.charge().orElseThrow();
+        return new Part<>(
+                "pack-charge",
+                "",
+                "/pack_charge",
+                9,
+                premises -> PackChargeEndpoint.judgement(task, charge, places::ofCharge, premises),
+                judgement -> ChargeWriting.write(task, charge, judgement),
+                theme -> ChargeFigure.of(task, charge, theme),
+                () -> ChargeWorkings.of(task, charge),
+                figures -> {},
+                charge::judgement);
     }
 
     private Part<ApiCompassClearanceAnswer> compass(Compass compass) {

@@ -10,6 +10,7 @@ import trestle.battery.PackPart;
 import trestle.endpoint.Pointers;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
+import trestle.endpoint.packcharge.ChargeReading;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
@@ -59,6 +60,7 @@ public final class ReviewPlaces {
             entry(ReviewPart.WIRING, "/wiring"),
             entry(ReviewPart.RAILS, "/rails"),
             entry(ReviewPart.COMPASS, "/compass"),
+            entry(ReviewPart.CHARGING, "/charging"),
             entry(ReviewPart.LAUNCH, "/flight/launch"),
             entry(ReviewPart.ITEMS, "/items"),
             entry(ReviewPart.MASS_LIMIT, "/airframe/limits/max_takeoff_mass_g"),
@@ -69,6 +71,8 @@ public final class ReviewPlaces {
     private static final Pointers RAILS = RailBudgetEndpoint.pointers("/packs", "/rails");
 
     private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
+
+    private static final Pointers CHARGE = new Pointers(charge());
 
     private static final Pointers LAUNCH = new Pointers(Map.ofEntries(
             entry(LaunchPart.TAKEOFF_MASS, "/items"),
@@ -144,6 +148,16 @@ public final class ReviewPlaces {
                     : "/wiring";
         }
         return COMPASS.to(subject);
+    }
+
+    String ofCharge(Subject subject) {
+        return CHARGE.to(subject);
+    }
+
+    private static Map<Enum<?>, String> charge() {
+        Map<Enum<?>, String> places = new HashMap<>(PackReading.pointers("/packs", ""));
+        places.putAll(ChargeReading.pointers("/charging"));
+        return places;
     }
 
     private static Map<Enum<?>, String> drive() {

@@ -23,6 +23,7 @@ import trestle.battery.Covering;
 import trestle.battery.Cutoff;
 import trestle.battery.Pack;
 import trestle.battery.Surroundings;
+import trestle.charging.ChargePlan;
 import trestle.endpoint.Reading;
 import trestle.endpoint.common.FlightReading;
 import trestle.endpoint.compassclearance.CompassReading;
@@ -30,6 +31,7 @@ import trestle.endpoint.launch.FlightWind;
 import trestle.endpoint.launch.LaunchReading;
 import trestle.endpoint.massbalance.AirframeReading;
 import trestle.endpoint.massbalance.BalanceReading;
+import trestle.endpoint.packcharge.ChargeReading;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
 import trestle.endpoint.wiresizing.WireReading;
@@ -86,6 +88,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Propulsion> propulsion = propulsion();
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
+        Optional<ChargePlan> charging = charging(pack);
         PlannedFlight flight = flight();
         InstalledPackReading installed = new InstalledPackReading(request.packs(), "/packs", reading);
         List<Item> packItems = installed.items(parts, pack);
@@ -110,6 +113,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
+                charging,
                 flight,
                 notFitted);
     }
@@ -128,6 +132,15 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
 
     private Optional<List<Rail>> rails() {
         return RailReading.rails(Reading.listed(request.rails()), "/rails", reading);
+    }
+
+    private Optional<ChargePlan> charging(Optional<Pack> pack) {
+        return Optional.ofNullable(request.charging()).map(charging -> {
+            ChargeReading charge = new ChargeReading(charging, "/charging", reading);
+            ChargePlan plan = charge.plan();
+            pack.ifPresent(known -> charge.requireAlike(plan, known.segments()));
+            return plan;
+        });
     }
 
     private Optional<CompassPlan> compass() {

@@ -14,6 +14,7 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiKeyFigures;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiPackChargeAnswer;
 import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.api.model.ApiRailBudgetAnswer;
@@ -68,6 +69,7 @@ public final class ReviewWriting {
                 .railBudget(answer("/rail_budget", ApiRailBudgetAnswer.class))
                 .launchAndClimb(answer("/launch_and_climb", ApiLaunchAndClimbAnswer.class))
                 .compassClearance(answer("/compass_clearance", ApiCompassClearanceAnswer.class))
+                .packCharge(answer("/pack_charge", ApiPackChargeAnswer.class))
                 .build();
     }
 

@@ -58,6 +58,7 @@ class PartHttpTest {
         "rail-budget, , /rail_budget",
         "launch-and-climb, , /launch_and_climb",
         "compass-clearance, , /compass_clearance",
+        "pack-charge, , /pack_charge",
     })
     void aPartAloneAnswersAsInTheWhole(String part, String run, String at) {
         JsonNode example = LiveService.example("build-review");

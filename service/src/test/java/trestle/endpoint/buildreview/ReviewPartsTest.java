@@ -124,7 +124,9 @@ class ReviewPartsTest {
                 // The fields of another kind of launch contradict it.
                 part("launch-and-climb", "/launch_and_climb", SingleRequests::launch)
                         .leaving("/flight/launch/dolly_mass_g", "/flight/launch/kind"),
-                part("compass-clearance", "/compass_clearance", SingleRequests::compass));
+                part("compass-clearance", "/compass_clearance", SingleRequests::compass),
+                // At the current of one charger a battery of either kind gives the share that may be drawn.
+                part("pack-charge", "/pack_charge", SingleRequests::charge).leaving("/charging/supply/battery/kind"));
     }
 
     @ParameterizedTest

@@ -135,6 +135,8 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                                 "bank_deg",
                                 "load_factor",
                                 "turn_airspeed_m_per_s"),
+                // The packs are those of the document; they start from one charge, that of the way home.
+                part("pack-charge", "", List.of("/charging", "")).supplying("segments"),
                 part("compass-clearance", "", List.of("/compass")).differing("runs"),
                 // The run is named, and has its currents there; its length is not all beside the compass.
                 part("compass-clearance", "/runs/0", List.of("/compass/runs/0"))

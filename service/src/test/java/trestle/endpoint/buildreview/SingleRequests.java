@@ -93,6 +93,16 @@ record SingleRequests(JsonNode document, Review review) {
         return request;
     }
 
+    ObjectNode charge() {
+        ObjectNode request = SharedFields.of("pack-charge", "").copied(document, 0);
+        ArrayNode segments = segments();
+        for (JsonNode segment : segments) {
+            ((ObjectNode) segment).remove("state_of_charge_percent");
+        }
+        request.set("segments", segments);
+        return request;
+    }
+
     ObjectNode pack() {
         PackTask task = review.packTask();
         ObjectNode request = SharedFields.of("pack-energy", "").copied(document, 0);
