@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import trestle.finding.Judge;
 import trestle.finding.Judgement;
 import trestle.units.Time;
@@ -19,7 +20,7 @@ import trestle.units.Time;
  * @param allowed greatest power for a moment; empty where the rating of any cell is not known
  * @param times when the cutoff is reached, by the pack and by the weakest cell
  * @param cRatePerH mean current over capacity, 1/h
- * @param chargeTimeS time to put back the usable charge, s
+ * @param chargeTimeS time to charge back to where the run began, s; empty until it is worked out, and where it is too cold
  * @param curve the discharge in points, ends and knees kept
  * @param lowest the moment of the lowest voltage
  * @param lowestEarly the same in the first half, by energy
@@ -33,7 +34,7 @@ public record PackEnergy(
         Optional<PowerAllowed> allowed,
         CutoffTimes times,
         double cRatePerH,
-        double chargeTimeS,
+        OptionalDouble chargeTimeS,
         List<CurvePoint> curve,
         CurvePoint lowest,
         CurvePoint lowestEarly,
@@ -67,7 +68,7 @@ public record PackEnergy(
                 allowed(start, task.load(), limits, discharge, ratings),
                 CutoffTimes.of(start, task.load(), task.cutoff(), discharge),
                 rate(task, discharge, ratings),
-                ratings.chargeTimeS(budget.usableChargeC()),
+                OptionalDouble.empty(),
                 CurveThinning.thin(points, MOST_POINTS),
                 lowest(points, discharge.energyJ()),
                 lowest(points, discharge.energyJ() / 2),
@@ -78,7 +79,21 @@ public record PackEnergy(
         return plain.with(judge.judgement());
     }
 
+    /**
+     * The same with the time that charging takes.
+     *
+     * @param timeS time, s; empty where it is too cold
+     * @return the answer
+     */
+    public PackEnergy withChargeTimeS(OptionalDouble timeS) {
+        return with(timeS, judgement);
+    }
+
     private PackEnergy with(Judgement made) {
+        return with(chargeTimeS, made);
+    }
+
+    private PackEnergy with(OptionalDouble timeS, Judgement made) {
         return new PackEnergy(
                 ratings,
                 cutoffVoltageV,
@@ -87,7 +102,7 @@ public record PackEnergy(
                 allowed,
                 times,
                 cRatePerH,
-                chargeTimeS,
+                timeS,
                 curve,
                 lowest,
                 lowestEarly,

@@ -30,9 +30,6 @@ public record PackRatings(
         double specificEnergyJPerKg,
         OptionalDouble maxContinuousCurrentA,
         double chargeCurrentA) {
-    /** The tapering current near full adds this much; common practice, no source. */
-    static final double CHARGE_TAPER_RATIO = 1.2;
-
     /**
      * The ratings of a pack.
      *
@@ -52,16 +49,6 @@ public record PackRatings(
                 nominalJ / pack.massKg(),
                 continuousA(pack.segments()),
                 pack.segments().stream().mapToDouble(PackRatings::chargeA).min().orElseThrow());
-    }
-
-    /**
-     * Time to put a charge back: at the charging current, and a fifth more for the taper.
-     *
-     * @param chargeC charge taken out, C
-     * @return time, s
-     */
-    public double chargeTimeS(double chargeC) {
-        return chargeC / chargeCurrentA * CHARGE_TAPER_RATIO;
     }
 
     private static OptionalDouble continuousA(List<Segment> segments) {

@@ -203,13 +203,14 @@ public final class PackWorkings {
                 result.ratings().chargeCurrentA(),
                 "A",
                 "least over the segments of the cells' limit, or typical of the chemistry");
-        chain.step(
-                "t_ch",
-                "time to charge the usable charge, taper included",
-                Time.hFromS(result.chargeTimeS()),
-                "h",
-                "Q_u/I_ch*" + Chain.number(PackRatings.CHARGE_TAPER_RATIO),
-                PRACTICE);
+        result.chargeTimeS()
+                .ifPresent(timeS -> chain.found(
+                        "t_ch",
+                        "time to charge back, in the same air",
+                        Time.hFromS(timeS),
+                        "h",
+                        "stepped at constant current, then at constant voltage; see pack-charge",
+                        MODEL));
         result.allowed()
                 .ifPresent(allowed -> chain.found(
                         "P_max",

@@ -63,6 +63,16 @@ public record Segment(
         return new Segment(seriesCount, parallelCount, cell, 1, 1);
     }
 
+    /**
+     * The same at another charge.
+     *
+     * @param fraction state of charge, of what the cell now holds, 0 to 1
+     * @return the segment
+     */
+    public Segment atCharge(double fraction) {
+        return new Segment(name, seriesCount, parallelCount, cell, healthFraction, fraction, massKg);
+    }
+
     int cellCount() {
         return seriesCount * parallelCount;
     }

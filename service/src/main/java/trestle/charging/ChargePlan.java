@@ -81,14 +81,7 @@ public record ChargePlan(
     public ChargeTask afterFlight(List<Segment> segments, Covering covering) {
         return of(
                 segments.stream()
-                        .map(segment -> new Segment(
-                                segment.name(),
-                                segment.seriesCount(),
-                                segment.parallelCount(),
-                                segment.cell(),
-                                segment.healthFraction(),
-                                startFraction,
-                                segment.massKg()))
+                        .map(segment -> segment.atCharge(startFraction))
                         .toList(),
                 covering);
     }

@@ -27,7 +27,13 @@ final class ChargeRun {
 
     private static final int MOST_STEPS = 100_000;
 
+    /** Steps as stated, and so many times as long: times then hold to half a percent. */
+    static final double FINE = 1;
+
+    static final double COARSE = 4;
+
     private final ChargeTask task;
+    private final double coarseness;
     private final CurrentLimits limits;
     private final List<Integer> indices;
     private final CellString string;
@@ -52,6 +58,7 @@ final class ChargeRun {
     private boolean held;
     private OptionalDouble to80S = OptionalDouble.empty();
     private StringCharge atTarget;
+    private boolean endsAtTarget;
 
     /**
      * Makes ready.
@@ -62,7 +69,12 @@ final class ChargeRun {
      * @param supplyW power that the supply leaves at this output, W
      */
     ChargeRun(ChargeTask task, List<Integer> indices, List<ChargingCell> cells, double supplyW) {
+        this(task, indices, cells, supplyW, FINE);
+    }
+
+    ChargeRun(ChargeTask task, List<Integer> indices, List<ChargingCell> cells, double supplyW, double coarseness) {
         this.task = task;
+        this.coarseness = coarseness;
         this.indices = indices;
         limits = new CurrentLimits(task, supplyW);
         string = new CellString(cells, task.pack().leadResistanceOhm());
@@ -76,6 +88,12 @@ final class ChargeRun {
         highestCellV = new double[cells.size()];
         allowedAtStart = cells.stream().map(limits::allowed).toList();
         highestK = string.highestK();
+    }
+
+    /** The charge to what was asked for, without the way on to full. */
+    StringCharge toTarget() {
+        endsAtTarget = true;
+        return run();
     }
 
     StringCharge run() {
@@ -116,7 +134,11 @@ final class ChargeRun {
             if (timeS >= LONGEST_S) {
                 return whatever(ChargeEnd.TOO_LONG, first);
             }
-            double dtS = holding ? stepS : Math.min(LONGEST_STEP_S, STEP_CHARGE * string.capacityC() / now.currentA());
+            double dtS = holding
+                    ? stepS
+                    : Math.min(
+                            coarseness * LONGEST_STEP_S,
+                            coarseness * STEP_CHARGE * string.capacityC() / now.currentA());
             double meanA = Math.max(0, now.currentA() + growthPerS * dtS / 2);
             dtS = step(meanA, Math.min(dtS, toTargetS(meanA)), now.currentA(), holding);
             double thenA = Math.min(limits.withoutHold(string).currentA(), limits.holdA(string));
@@ -126,13 +148,16 @@ final class ChargeRun {
             }
             see(thenA);
             noteMilestones(first, meanA, dtS);
+            if (endsAtTarget && atTarget != null) {
+                return atTarget;
+            }
         }
         return whatever(ChargeEnd.TOO_LONG, first);
     }
 
     private double nextHoldStepS(double dtS, double currentA, double growthPerS) {
-        double wantedS = growthPerS < 0 ? STEP_FALL * currentA / -growthPerS : 2 * dtS;
-        return Math.min(LONGEST_STEP_S, Math.max(dtS / 2, Math.min(2 * dtS, wantedS)));
+        double wantedS = growthPerS < 0 ? coarseness * STEP_FALL * currentA / -growthPerS : 2 * dtS;
+        return Math.min(coarseness * LONGEST_STEP_S, Math.max(dtS / 2, Math.min(2 * dtS, wantedS)));
     }
 
     /**

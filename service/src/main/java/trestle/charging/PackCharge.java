@@ -65,6 +65,20 @@ public record PackCharge(
         return plain.judged(judge.judgement());
     }
 
+    /**
+     * How long a charge takes, and no more: with longer steps.
+     *
+     * @param task the question, of one string
+     * @return time until the target, s; empty where it is not reached
+     */
+    public static OptionalDouble timeToTargetS(ChargeTask task) {
+        List<ChargingCell> cells = ChargingCell.of(task.pack(), task.surroundings());
+        List<Integer> all = IntStream.range(0, cells.size()).boxed().toList();
+        return new ChargeRun(task, all, cells, Double.POSITIVE_INFINITY, ChargeRun.COARSE)
+                .toTarget()
+                .timeToTargetS();
+    }
+
     /** The numbers alone. */
     static PackCharge unjudged(ChargeTask task) {
         List<StringCharge> strings = strings(task);

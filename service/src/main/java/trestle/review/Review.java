@@ -10,6 +10,7 @@ import trestle.finding.Judgement;
 import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.SpeedPoint;
+import trestle.joint.ChargeBack;
 import trestle.launch.LaunchAndClimb;
 import trestle.launch.LaunchAndClimbResult;
 import trestle.launch.LaunchAndClimbTask;
@@ -39,7 +40,10 @@ public final class Review {
         this.runs = List.copyOf(runs);
         Aircraft aircraft = round.base().aircraft();
         packTask = Once.of(round::packTask);
-        pack = Once.of(() -> PackEnergy.of(packTask.get()));
+        pack = Once.of(() -> {
+            PackEnergy energy = PackEnergy.of(packTask.get());
+            return energy.withChargeTimeS(ChargeBack.timeS(packTask.get(), energy));
+        });
         propulsion = Once.of(round::match);
         launchTask = Once.of(round::launchTask);
         launch = Once.of(() -> launchTask.get().map(LaunchAndClimb::of));

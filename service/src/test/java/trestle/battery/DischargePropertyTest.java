@@ -129,7 +129,7 @@ class DischargePropertyTest {
                 energy.times().packS(),
                 energy.times().weakestCellS(),
                 energy.cRatePerH(),
-                energy.chargeTimeS()));
+                energy.chargeTimeS().orElse(0)));
         energy.curve().forEach(it -> numbers.addAll(List.of(it.voltageV(), it.temperatureK())));
         assertThat(numbers).allMatch(Double::isFinite);
         assertThat(energy.budget().energyBelowCutoffJ()).isNotNegative();

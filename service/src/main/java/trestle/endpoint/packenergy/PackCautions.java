@@ -39,8 +39,8 @@ final class PackCautions {
         double startC = Temperature.cFromK(task.surroundings().startK());
         if (startC < CHARGED_COLD_C) {
             cautions.add(Judge.text(
-                    "Do not charge these cells at %.0f °C: below 0 °C charging damages lithium cells (common practice); the"
-                            + " charging time is that of a warm pack.",
+                    "Do not charge these cells as cold as they start, %.0f °C: below 0 °C charging damages lithium cells, and"
+                            + " near it they take little (common practice); warm them first.",
                     startC));
         }
         return List.copyOf(cautions);

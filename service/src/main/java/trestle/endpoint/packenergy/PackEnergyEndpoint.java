@@ -32,6 +32,7 @@ import trestle.endpoint.common.PackEstimates;
 import trestle.figure.PackFigure;
 import trestle.figure.Theme;
 import trestle.finding.Subject;
+import trestle.joint.ChargeBack;
 import trestle.units.Share;
 
 /** The door of {@code /v1/pack-energy}: reads the request once, writes the answer once. */
@@ -93,7 +94,8 @@ public final class PackEnergyEndpoint
 
     @Override
     public PackEnergy work(PackTask read) {
-        return PackEnergy.of(read);
+        PackEnergy energy = PackEnergy.of(read);
+        return energy.withChargeTimeS(ChargeBack.timeS(read, energy));
     }
 
     @Override

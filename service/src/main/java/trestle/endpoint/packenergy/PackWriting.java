@@ -51,7 +51,7 @@ public final class PackWriting {
                 .maxPowerW(result.allowed().map(PowerAllowed::startW).orElse(null))
                 .maxPowerMidwayW(result.allowed().map(PowerAllowed::midW).orElse(null))
                 .maxPowerAtEndW(result.allowed().map(PowerAllowed::endW).orElse(null))
-                .chargeTimeH(Time.hFromS(result.chargeTimeS()))
+                .chargeTimeH(Writing.in(result.chargeTimeS(), Time::hFromS))
                 .limitingSegment(names.get(result.discharge().limitingSegment()))
                 .segments(segments(result.discharge().segments(), names))
                 .curve(result.curve().stream().map(PackWriting::point).toList())
