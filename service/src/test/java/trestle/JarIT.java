@@ -148,6 +148,7 @@ class JarIT {
         Map<String, String> openings = Map.of(
                 "Apache-2.0", "Apache License\n                           Version 2.0",
                 "EPL-2.0", "Eclipse Public License - v 2.0",
+                "EDL-1.0", "Eclipse Distribution License - v 1.0",
                 "MIT", "Permission is hereby granted, free of charge");
         Set<String> taken = new TreeSet<>();
         libraries.forEach(library -> taken.add(library.licences().split(" or ")[0]));

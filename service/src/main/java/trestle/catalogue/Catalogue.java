@@ -24,6 +24,7 @@ import trestle.endpoint.reference.MotorsTable;
 import trestle.endpoint.reference.ServosTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
 import trestle.endpoint.reference.WireGaugesTable;
+import trestle.endpoint.surveycoverage.SurveyCoverageEndpoint;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
 import trestle.study.Sensitivity;
 import trestle.study.SolveFor;
@@ -37,6 +38,7 @@ public final class Catalogue {
             new MassBalanceEndpoint(),
             new PackEnergyEndpoint(),
             new PackChargeEndpoint(),
+            new SurveyCoverageEndpoint(),
             new WireSizingEndpoint(),
             new PropulsionMatchEndpoint(),
             new EnduranceEndpoint(),

@@ -69,6 +69,7 @@ public final class FieldUnit {
         units.put("_percent", "%");
         units.put("_percent_mac", "% of the mean aerodynamic chord");
         units.put("_dm2", "dm²");
+        units.put("_km2", "km²");
         units.put("_mm2", "mm²");
         units.put("_hpa", "hPa");
         units.put("_deg", "°");
@@ -78,6 +79,8 @@ public final class FieldUnit {
         units.put("_ah", "Ah");
         units.put("_wh", "Wh");
         units.put("_mm", "mm");
+        units.put("_cm", "cm");
+        units.put("_px", "pixels");
         units.put("_km", "km");
         units.put("_in", "inch");
         units.put("_ut", "µT");

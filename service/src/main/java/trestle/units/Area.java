@@ -1,7 +1,7 @@
 package trestle.units;
 
 /**
- * Area: square decimetre (wings) and square millimetre (conductors) at the edge, square metre
+ * Area: square decimetre (wings), square millimetre (conductors) and square kilometre (ground) at the edge, square metre
  * inside.
  */
 public final class Area {
@@ -45,5 +45,25 @@ public final class Area {
      */
     public static double mm2FromM2(double areaM2) {
         return areaM2 * 1e6;
+    }
+
+    /**
+     * Area, m².
+     *
+     * @param areaKm2 area, km²
+     * @return area, m²
+     */
+    public static double m2FromKm2(double areaKm2) {
+        return areaKm2 * 1e6;
+    }
+
+    /**
+     * Area, km².
+     *
+     * @param areaM2 area, m²
+     * @return area, km²
+     */
+    public static double km2FromM2(double areaM2) {
+        return areaM2 / 1e6;
     }
 }

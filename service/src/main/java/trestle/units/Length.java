@@ -66,4 +66,24 @@ public final class Length {
     public static double kmFromM(double lengthM) {
         return lengthM / 1000;
     }
+
+    /**
+     * Length, m.
+     *
+     * @param lengthCm length, cm
+     * @return length, m
+     */
+    public static double mFromCm(double lengthCm) {
+        return lengthCm / 100;
+    }
+
+    /**
+     * Length, cm.
+     *
+     * @param lengthM length, m
+     * @return length, cm
+     */
+    public static double cmFromM(double lengthM) {
+        return lengthM * 100;
+    }
 }

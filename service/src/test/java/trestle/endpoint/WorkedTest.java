@@ -77,6 +77,15 @@ class WorkedTest {
                     mass-balance | w | /wing_loading_g_per_dm2
                     mass-balance | x_np | /neutral_point_arm_mm
                     mass-balance | SM | /static_margin_percent
+                    survey-coverage | G | /ground_sample_distance_cm
+                    survey-coverage | W | /footprint/width_m
+                    survey-coverage | L | /footprint/height_m
+                    survey-coverage | B | /trigger_distance_m
+                    survey-coverage | D | /line_spacing_m
+                    survey-coverage | t | /trigger_interval_s
+                    survey-coverage | b | /motion_blur_px
+                    survey-coverage | X | /line_length_km
+                    survey-coverage | T | /flight_time_s
                     pack-charge | t_80 | /time_to_80_percent_h
                     pack-charge | t_full | /time_to_full_h
                     pack-charge | E | /energy_in_wh

@@ -152,6 +152,36 @@ class FigurePropertyTest {
     }
 
     @Property(tries = 60)
+    void anyBlockIsSurveyed(@ForAll @LongRange(min = 0) long seed) {
+        Chance chance = new Chance(seed);
+        List<trestle.survey.Position> ring = new ArrayList<>();
+        int corners = 3 + chance.upTo(6);
+        double size = chance.spread(0.0005, 0.02);
+        for (int i = 0; i < corners; i++) {
+            double angle = 2 * Math.PI * i / corners;
+            double radius = size * chance.even(0.5, 1);
+            ring.add(new trestle.survey.Position(8.2 + radius * Math.cos(angle), 53.6 + radius * Math.sin(angle)));
+        }
+        ring.add(ring.get(0));
+        trestle.survey.SurveyTask task = new trestle.survey.SurveyTask(
+                new trestle.survey.Camera(
+                        0.0235, 0.0156, 6000, 4000, 0.016, OptionalDouble.of(0.8), OptionalDouble.of(0.001)),
+                chance.spread(60, 600),
+                0.75,
+                0.65,
+                1,
+                trestle.survey.Block.of(List.of(ring)),
+                chance.chance() ? OptionalDouble.empty() : OptionalDouble.of(chance.even(0, 6)),
+                chance.even(8, 30),
+                new trestle.survey.Wind(chance.even(0, 25), chance.even(0, 6)),
+                chance.even(0.2, 0.8),
+                chance.chance(),
+                Optional.empty());
+        trestle.survey.SurveyCoverage result = trestle.survey.SurveyCoverage.of(task);
+        sound(theme -> SurveyFigure.of(task, result, theme));
+    }
+
+    @Property(tries = 60)
     void anyPackIsCharged(@ForAll @LongRange(min = 0) long seed) {
         Chance chance = new Chance(seed);
         Chemistry[] kinds = {Chemistry.LI_ION, Chemistry.LIPO, Chemistry.LFP};

@@ -69,6 +69,11 @@ import trestle.rails.Rail;
 import trestle.rails.RailTask;
 import trestle.rails.Rails;
 import trestle.rails.Regulator;
+import trestle.survey.Block;
+import trestle.survey.Camera;
+import trestle.survey.Position;
+import trestle.survey.SurveyCoverage;
+import trestle.survey.SurveyTask;
 import trestle.units.Length;
 import trestle.units.Rotation;
 import trestle.units.Temperature;
@@ -163,6 +168,28 @@ final class Samples {
                 new Cutoff.CellVoltage(3.1),
                 trestle.battery.Surroundings.of(Temperature.kFromC(8), trestle.battery.Covering.WRAPPED),
                 0.2);
+    }
+
+    static SurveyTask survey() {
+        List<Position> ring = List.of(
+                new Position(8.2, 53.6),
+                new Position(8.213, 53.603),
+                new Position(8.21, 53.609),
+                new Position(8.204, 53.606),
+                new Position(8.2, 53.6));
+        return new SurveyTask(
+                new Camera(0.0132, 0.0088, 5472, 3648, 0.0088, OptionalDouble.of(1), OptionalDouble.of(0.0008)),
+                90,
+                0.75,
+                0.65,
+                1,
+                Block.of(List.of(ring)),
+                OptionalDouble.empty(),
+                15,
+                new trestle.survey.Wind(6, Math.toRadians(300)),
+                Math.toRadians(25),
+                false,
+                Optional.empty());
     }
 
     static ChargeTask charge() {
@@ -375,6 +402,7 @@ final class Samples {
             case "balance" -> BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
             case "pack" -> PackFigure.of(pack(), PackEnergy.of(pack()), theme);
             case "charge" -> ChargeFigure.of(charge(), PackCharge.of(charge()), theme);
+            case "survey" -> SurveyFigure.of(survey(), SurveyCoverage.of(survey()), theme);
             case "pack-legs" -> PackFigure.of(packOnALeggedFlight(), PackEnergy.of(packOnALeggedFlight()), theme);
             case "wires" -> WireFigure.of(wire(), WireSizing.of(wire()), theme);
             case "endurance" -> EnduranceFigure.of(endurance(), Endurance.of(endurance()), theme);
@@ -388,5 +416,15 @@ final class Samples {
 
     /** All of them. */
     static final List<String> NAMES = List.of(
-            "balance", "pack", "pack-legs", "charge", "wires", "endurance", "propulsion", "launch", "rails", "compass");
+            "balance",
+            "pack",
+            "pack-legs",
+            "charge",
+            "survey",
+            "wires",
+            "endurance",
+            "propulsion",
+            "launch",
+            "rails",
+            "compass");
 }
