@@ -103,11 +103,12 @@ public final class AirframeLoads {
     }
 
     private Optional<StationStress> stressAt(int i) {
-        return stressAt(middle(i), beam.shearN(beam.stationM(i)), beam.bendingNm(beam.stationM(i)));
+        double y = beam.stationM(i);
+        return stressAt(y, middle(i), beam.shearN(y), beam.bendingNm(y));
     }
 
-    private Optional<StationStress> stressAt(double lateralM, double shearN, double bendingNm) {
-        List<Spar> spars = at(lateralM);
+    private Optional<StationStress> stressAt(double lateralM, double justOutboardM, double shearN, double bendingNm) {
+        List<Spar> spars = at(justOutboardM);
         double all = spars.stream().mapToDouble(Spar::stiffnessNm2).sum();
         return spars.stream()
                 .map(s -> new StationStress(
@@ -229,7 +230,7 @@ public final class AirframeLoads {
                         : OptionalDouble.empty(),
                 Math.max(0, -down.bendingNm(0)),
                 down.bendingNm(0) < 0
-                        ? stressAt(middle(0), down.shearN(0), down.bendingNm(0))
+                        ? stressAt(0, middle(0), down.shearN(0), down.bendingNm(0))
                                 .map(s -> OptionalDouble.of(s.stress().reserve()))
                                 .orElse(OptionalDouble.empty())
                         : OptionalDouble.empty());

@@ -65,4 +65,14 @@ public final class Gust {
     public static double scaledMPerS(double chordM) {
         return REGULATION_M_PER_S * Math.pow(chordM / REGULATION_CHORD_M, 1.0 / 6);
     }
+
+    /**
+     * Three standard deviations of the gusts near the ground: a tenth of the wind at 6 m each (MIL-F-8785C, second-hand).
+     *
+     * @param windMPerS wind at 6 m, m/s
+     * @return m/s
+     */
+    public static double operatingMPerS(double windMPerS) {
+        return 0.3 * windMPerS;
+    }
 }

@@ -25,12 +25,20 @@ public final class GustCase {
                 task.liftSlopePerRad());
     }
 
-    /** Mass ratio μ. */
+    /**
+     * Mass ratio μ.
+     *
+     * @return μ
+     */
     public double massRatio() {
         return massRatio;
     }
 
-    /** Alleviation factor Kg. */
+    /**
+     * Alleviation factor Kg.
+     *
+     * @return Kg
+     */
     public double alleviation() {
         return Gust.alleviation(massRatio);
     }
@@ -59,8 +67,13 @@ public final class GustCase {
                 task.weightN() / task.wing().areaM2());
     }
 
-    /** Load factor of a gust up; no more than {@code 1.25 (V/V_S)²}. */
-    double up(double airspeedMPerS) {
+    /**
+     * Load factor of a gust up; no more than {@code 1.25 (V/V_S)²}.
+     *
+     * @param airspeedMPerS V, m/s
+     * @return multiples of g
+     */
+    public double up(double airspeedMPerS) {
         return Math.min(1 + increment(airspeedMPerS), cap(airspeedMPerS));
     }
 

@@ -9,7 +9,7 @@ import trestle.finding.Subject;
 final class LoadsAssumptions {
     private LoadsAssumptions() {}
 
-    static void note(LoadsTask task, Judge judge) {
+    static void list(LoadsTask task, Judge judge) {
         Subject all = Subject.of(LoadsPart.ALL);
         Map<String, Material> used = new LinkedHashMap<>();
         task.spars().forEach(s -> used.putIfAbsent(s.material().name(), s.material()));

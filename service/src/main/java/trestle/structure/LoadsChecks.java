@@ -43,7 +43,7 @@ final class LoadsChecks {
         judge.check("never-exceed", "fastest airspeed against never exceed", at(LoadsPart.NEVER_EXCEED), checks::fast);
         PartChecks.judge(task, result, judge);
         judge.check("flutter", "flutter", at(LoadsPart.ALL), LoadsChecks::flutter);
-        LoadsAssumptions.note(task, judge);
+        LoadsAssumptions.list(task, judge);
         return judge.judgement();
     }
 
@@ -123,6 +123,7 @@ final class LoadsChecks {
         StationStress.buckling(task, result.loadsAtDesign())
                 .ifPresent(worst -> trial.of(worst.stress().reserve(), "")
                         .atLeast(1, Basis.source("NASA SP-8007 (from memory)"))
+                        .asSaid(bucklesFirst(), Severity.ATTENTION)
                         .attention(
                                 "local-buckling",
                                 "The wall of the %s buckles at %.0f MPa, and %.1f g asks %.0f with the factor of safety:"
@@ -131,6 +132,13 @@ final class LoadsChecks {
                                 mpa(worst.stress().allowedPa() * task.factorOfSafety()),
                                 design(),
                                 mpa(worst.stress().stressPa() * task.factorOfSafety())));
+    }
+
+    /** The strength of the spar is then judged by it, and has its sentence. */
+    private boolean bucklesFirst() {
+        return result.weakest().isPresent()
+                && StationStress.worst(task, result.loadsAtDesign()).stress().mode() == FailureMode.LOCAL_BUCKLING
+                && StationStress.worst(task, result.loadsAtDesign()).stress().reserve() < 1;
     }
 
     private void deflection(Trial trial) {

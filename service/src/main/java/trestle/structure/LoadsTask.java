@@ -79,8 +79,12 @@ public record LoadsTask(
         return massKg * Flight.GRAVITY_M_PER_S2;
     }
 
-    /** Load factor at which reserves are taken. */
-    double designLoadFactor() {
+    /**
+     * Load factor at which reserves are taken.
+     *
+     * @return multiples of g
+     */
+    public double designLoadFactor() {
         return statedLimit.orElse(proofLoadFactor.orElse(CONVENTION));
     }
 
