@@ -43,13 +43,16 @@ class ReviewFieldsTest {
         assertThat(other).as("fields that are not the same").isEqualTo(new TreeSet<>(part.different()));
     }
 
+    /** Loads stand alone so far: the document has no structure yet. */
+    private static final String NOT_YET_A_PART = "airframe-loads";
+
     @Test
     void everyCalculationButTheReviewIsAPart() {
         assertThat(parts().map(SharedFields::calculation).distinct())
                 .containsExactlyInAnyOrderElementsOf(Catalogue.calculations().stream()
                         .filter(c -> !Catalogue.isStudy(c))
                         .map(c -> c.name())
-                        .filter(name -> !name.equals("build-review"))
+                        .filter(name -> !name.equals("build-review") && !name.equals(NOT_YET_A_PART))
                         .toList());
     }
 
