@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The rules that the bundled contract keeps; a broken rule names the place. */
 class ContractRulesTest {
     private static final String UNIT_SUFFIX =
-            ".*_(g|mm|dm2|km2|cm|px|g_per_dm2|in|m|km|m_per_s|s|min|h|days|percent|percent_mac|percent_of_earth|ah|wh|w|v|a|milliohm|mm2|c|hpa|deg|rpm|n|n_m|rpm_per_v|ut|uf|wh_per_km|wh_per_kg|w_per_kg|g_mm|kg_m2|kg_per_m3|j|bytes|n_per_m|mm_per_min|milliohm_per_m|g_per_m|milliohm_ah|w_per_m_k|j_per_kg_k|pa_s|k_per_w|k|m_per_s2)";
+            ".*_(g|mm|dm2|km2|cm|px|g_per_dm2|in|m|km|m_per_s|s|min|h|days|percent|percent_mac|percent_of_earth|ah|wh|w|v|a|milliohm|mm2|c|hpa|deg|rpm|n|n_m|rpm_per_v|ut|uf|wh_per_km|wh_per_kg|w_per_kg|g_mm|kg_m2|kg_per_m3|j|bytes|n_per_m|mm_per_min|milliohm_per_m|g_per_m|milliohm_ah|w_per_m_k|j_per_kg_k|pa_s|k_per_w|k|m_per_s2|mpa|percent_chord)";
 
     /** The unit stands for the quantity, as the trade has it. */
     private static final Set<String> NAMED_BY_UNIT = Set.of("rpm");
@@ -89,6 +89,27 @@ class ContractRulesTest {
             "controller",
             "load_factor",
             "max_load_factor",
+            "positive_load_factor",
+            "negative_load_factor",
+            "proof_load_factor",
+            "limit_load_factor",
+            "design_load_factor",
+            "gust_up_load_factor",
+            "gust_down_load_factor",
+            "load_factor_at_cruise",
+            "load_factor_at_never_exceed",
+            "load_factor_at_limit",
+            "load_factor_at_failure",
+            "forward_load_factor",
+            "factor_of_safety",
+            "peak_factor",
+            "reserve_factor",
+            "bearing_reserve_factor",
+            "alleviation_factor",
+            "knockdown",
+            "shear_knockdown",
+            "lift_fraction",
+            "lift_slope_per_rad",
             "mean_load_factor",
             "peak_load_factor",
             "rolling_resistance",

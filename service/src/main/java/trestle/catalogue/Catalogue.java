@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.ReferenceTable;
+import trestle.endpoint.airframeloads.AirframeLoadsEndpoint;
 import trestle.endpoint.buildreview.BuildReviewEndpoint;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
@@ -20,6 +21,7 @@ import trestle.endpoint.reference.CellsTable;
 import trestle.endpoint.reference.ConnectorsTable;
 import trestle.endpoint.reference.ContactTemperaturesTable;
 import trestle.endpoint.reference.InsulationsTable;
+import trestle.endpoint.reference.MaterialsTable;
 import trestle.endpoint.reference.MotorsTable;
 import trestle.endpoint.reference.ServosTable;
 import trestle.endpoint.reference.StandardAtmosphereTable;
@@ -44,7 +46,8 @@ public final class Catalogue {
             new EnduranceEndpoint(),
             new RailBudgetEndpoint(),
             new LaunchAndClimbEndpoint(),
-            new CompassClearanceEndpoint());
+            new CompassClearanceEndpoint(),
+            new AirframeLoadsEndpoint());
 
     /** They run the others, at other numbers. */
     private static final List<Calculation<?, ?, ?, ?>> STUDIES = List.of(
@@ -66,7 +69,8 @@ public final class Catalogue {
             new CellsTable(),
             new AirframesTable(),
             new MotorsTable(),
-            new ServosTable());
+            new ServosTable(),
+            new MaterialsTable());
 
     private Catalogue() {}
 

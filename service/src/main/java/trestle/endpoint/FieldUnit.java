@@ -68,6 +68,8 @@ public final class FieldUnit {
         units.put("_milliohm", "mΩ");
         units.put("_percent", "%");
         units.put("_percent_mac", "% of the mean aerodynamic chord");
+        units.put("_percent_chord", "% of the chord");
+        units.put("_mpa", "MPa");
         units.put("_dm2", "dm²");
         units.put("_km2", "km²");
         units.put("_mm2", "mm²");

@@ -23,4 +23,24 @@ public final class Pressure {
     public static double hpaFromPa(double pressurePa) {
         return pressurePa / 100;
     }
+
+    /**
+     * Stress or modulus, Pa.
+     *
+     * @param stressMpa stress, MPa
+     * @return stress, Pa
+     */
+    public static double paFromMpa(double stressMpa) {
+        return stressMpa * 1e6;
+    }
+
+    /**
+     * Stress or modulus, MPa.
+     *
+     * @param stressPa stress, Pa
+     * @return stress, MPa
+     */
+    public static double mpaFromPa(double stressPa) {
+        return stressPa / 1e6;
+    }
 }

@@ -154,6 +154,16 @@ class WorkedTest {
                     compass-clearance | e_w | /worst_case/heading_error_deg
                     compass-clearance | B_l | /likely/field_ut
                     compass-clearance | D_w | /worst_case/least_distance_mm
+                    airframe-loads | V_S | /stall_speed_m_per_s
+                    airframe-loads | mu | /gust/mass_ratio
+                    airframe-loads | K_g | /gust/alleviation_factor
+                    airframe-loads | V_r | /stations/0/shear_n
+                    airframe-loads | M_r | /stations/0/bending_n_m
+                    airframe-loads | R | /weakest/reserve_factor
+                    airframe-loads | n_f | /weakest/load_factor_at_failure
+                    airframe-loads | V_A | /manoeuvre_speed_m_per_s
+                    airframe-loads | F_p | /proof_test/half_wing_load_n
+                    airframe-loads | M_p | /proof_test/root_bending_n_m
                     """)
     void chainEndsAtTheAnswer(String name, String symbol, String pointer) throws IOException {
         Calculation<?, ?, ?, ?> calculation = Catalogue.named(name).orElseThrow();

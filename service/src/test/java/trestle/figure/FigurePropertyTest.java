@@ -355,6 +355,19 @@ class FigurePropertyTest {
         sound(theme -> RailFigure.of(task, result, theme));
     }
 
+    @Property(tries = 60)
+    void anyWingIsLoaded(@ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
+        Chance chance = new Chance(seed);
+        double outside = chance.spread(0.003, 0.2);
+        var task = Samples.loads(
+                name,
+                chance.even(0.01, 1.3),
+                trestle.structure.Section.round(outside, outside * chance.even(0, 0.99)),
+                chance.spread(1.6, 400));
+        var result = trestle.structure.AirframeLoads.of(task);
+        sound(theme -> LoadsFigure.of(result, theme));
+    }
+
     @Property(tries = 100)
     void anyCompassIsDisturbed(@ForAll @LongRange(min = 0) long seed, @ForAll @StringLength(max = 80) String name) {
         Chance chance = new Chance(seed);

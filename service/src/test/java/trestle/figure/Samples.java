@@ -74,6 +74,16 @@ import trestle.survey.Camera;
 import trestle.survey.Position;
 import trestle.survey.SurveyCoverage;
 import trestle.survey.SurveyTask;
+import trestle.structure.AirframeLoads;
+import trestle.structure.HalfWing;
+import trestle.structure.Joint;
+import trestle.structure.LiftDistribution;
+import trestle.structure.LoadsTask;
+import trestle.structure.Material;
+import trestle.structure.Materials;
+import trestle.structure.Spar;
+import trestle.structure.TorsionMoments;
+import trestle.structure.WingPanel;
 import trestle.units.Length;
 import trestle.units.Rotation;
 import trestle.units.Temperature;
@@ -397,6 +407,47 @@ final class Samples {
                 OptionalDouble.empty());
     }
 
+    static LoadsTask loads() {
+        return loads("outer panel", 0.7, trestle.structure.Section.round(0.02, 0.017), 6.9);
+    }
+
+    static LoadsTask loads(String name, double sparEndM, trestle.structure.Section section, double massKg) {
+        Material carbon = Materials.named("carbon_ud").orElseThrow();
+        HalfWing wing = new HalfWing(
+                List.of(new WingPanel(0.31, 0.31, 0.7, 0, 0.41), new WingPanel(0.31, 0.19, 0.7, 0.06, 0.33)));
+        Spar joiner = new Spar(0, 1, trestle.structure.Section.round(0.016, 0.012), 1, carbon, false);
+        return new LoadsTask(
+                massKg,
+                wing,
+                LiftDistribution.SCHRENK,
+                1.25,
+                -0.8,
+                wing.liftSlopePerRad(),
+                1.225,
+                17,
+                OptionalDouble.of(24),
+                OptionalDouble.of(27),
+                OptionalDouble.empty(),
+                OptionalDouble.of(3.8),
+                -1.5,
+                OptionalDouble.empty(),
+                1.5,
+                11.5,
+                OptionalDouble.empty(),
+                List.of(),
+                List.of(
+                        new Spar(0, sparEndM, section, 1, carbon, false),
+                        new Spar(sparEndM, 1.38, trestle.structure.Section.round(0.014, 0.012), 1, carbon, false)),
+                List.of(new Joint(name, 0.7, joiner, 0.12, OptionalDouble.of(20e6), 0.5, 0.016)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                new TorsionMoments(-0.05, 0.3, 0, 0, 1.4),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of());
+    }
+
     static String figure(String name, Theme theme) {
         return switch (name) {
             case "balance" -> BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
@@ -409,6 +460,7 @@ final class Samples {
             case "propulsion" -> PropulsionFigure.of(drive(), PropulsionMatch.of(drive()), theme);
             case "launch" -> LaunchFigure.of(launch(), LaunchAndClimb.of(launch()), LaunchPath.thrown(), theme);
             case "rails" -> RailFigure.of(rails(), Rails.of(rails()), theme);
+            case "loads" -> LoadsFigure.of(AirframeLoads.of(loads()), theme);
             case "compass" -> CompassFigure.of(compass(), CompassClearance.of(compass()), theme);
             default -> throw new IllegalArgumentException(name);
         };
@@ -426,5 +478,6 @@ final class Samples {
             "propulsion",
             "launch",
             "rails",
-            "compass");
+            "compass",
+            "loads");
 }

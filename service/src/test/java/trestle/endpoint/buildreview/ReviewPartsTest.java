@@ -87,12 +87,14 @@ class ReviewPartsTest {
 
     static Stream<Part> parts() {
         return Stream.of(
-                // Heights tell only together, and the front of a bay that the pack stays behind does not.
+                // Heights tell only together, and the front of a bay that the pack stays behind does not; the mass of a
+                // panel is for loads.
                 part("mass-balance", "/mass_balance", SingleRequests::balance)
                         .leaving(
                                 "/airframe/tail/vertical_mm",
                                 "/airframe/tailless",
                                 "/airframe/wing/root_vertical_mm",
+                                "/airframe/wing/panels/{}/mass_g",
                                 "/packs/{}/movable_from_mm"),
                 // What a cell is estimated from touches nothing where all of it is given.
                 part("pack-energy", "/pack_energy", SingleRequests::pack)
