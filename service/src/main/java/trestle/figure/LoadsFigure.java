@@ -69,11 +69,11 @@ public final class LoadsFigure {
                 .map(s -> new Point(1000 * s.lateralM(), percent(s.stress().get())))
                 .toList();
         double most = points.stream().mapToDouble(Point::y).max().orElse(0);
-        double top = Math.max(120, 1.05 * most);
+        Axis up = Axis.fromZero(Math.max(120, 1.05 * most), TICKS_UP);
         return new Panel(
                 "Of what the spar may bear, %",
-                List.of(KeyEntry.band(Style.LIMIT_BAND, "over")), Panel.TALL, Axis.fromZero(top, TICKS_UP), plot -> {
-                    plot.bandAcross(Style.LIMIT_BAND, 100, top);
+                List.of(KeyEntry.band(Style.LIMIT_BAND, "over")), Panel.TALL, up, plot -> {
+                    plot.bandAcross(Style.LIMIT_BAND, 100, up.to());
                     if (points.size() > 1) {
                         plot.curve(Style.SECOND_LINE, points);
                     }
