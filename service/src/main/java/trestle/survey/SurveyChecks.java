@@ -207,8 +207,8 @@ final class SurveyChecks {
                 "no terrain is looked at: over a rise overlap and clearance shrink");
         judge.assume(
                 Subject.of(SurveyPart.WIND),
-                "the wind is steady, and a turn takes as long as in still air",
-                "over half a circle the wind is with the aircraft and against it");
+                "the wind is steady, and a turn keeps its circle over the ground",
+                "the slow part of a circle lasts longer, so turns take more time than in still air");
         if (task.energy().isPresent() && task.energy().get().overheadJ() == 0) {
             judge.assume(
                     Subject.of(SurveyPart.ENERGY),

@@ -29,6 +29,11 @@ final class Turns {
         if (besideM >= 2 * radiusM) {
             return Math.PI * radiusM + besideM - 2 * radiusM;
         }
-        return radiusM * (Math.PI + 4 * Math.acos((radiusM + besideM / 2) / (2 * radiusM)));
+        return radiusM * (Math.PI + 4 * awayRad(besideM, radiusM));
+    }
+
+    /** How far a close turn first goes to the other side: {@code α}, rad. */
+    static double awayRad(double besideM, double radiusM) {
+        return Math.acos((radiusM + besideM / 2) / (2 * radiusM));
     }
 }
