@@ -8,6 +8,7 @@ import trestle.endpoint.ReferenceTable;
 import trestle.endpoint.buildreview.BuildReviewEndpoint;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
+import trestle.endpoint.flightreview.FlightReviewEndpoint;
 import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packenergy.PackEnergyEndpoint;
@@ -40,7 +41,8 @@ public final class Catalogue {
             new EnduranceEndpoint(),
             new RailBudgetEndpoint(),
             new LaunchAndClimbEndpoint(),
-            new CompassClearanceEndpoint());
+            new CompassClearanceEndpoint(),
+            new FlightReviewEndpoint());
 
     /** They run the others, at other numbers. */
     private static final List<Calculation<?, ?, ?, ?>> STUDIES = List.of(

@@ -34,6 +34,16 @@ public record FlightLog(
     }
 
     /**
+     * Whether there is a log at all.
+     *
+     * @param log its rows
+     * @return whether two rows follow each other in time
+     */
+    public static boolean isReadable(Telemetry log) {
+        return Screening.of(log).isPresent();
+    }
+
+    /**
      * Works out a log.
      *
      * @param log its rows

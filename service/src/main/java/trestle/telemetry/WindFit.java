@@ -20,6 +20,15 @@ public record WindFit(Optional<Wind> wind, double coverageRad) {
     /** Directions that must be flown: a third of the circle. Common practice, no source. */
     public static final double LEAST_COVERAGE_RAD = Math.toRadians(120);
 
+    /**
+     * Without a recorded airspeed, noise about one velocity is a circle too, a small and fuzzy one: a real one is larger
+     * than this, m/s.
+     */
+    private static final double LEAST_AIRSPEED_M_PER_S = 3;
+
+    /** And its points lie nearer to it than this share of its radius, or the airspeed was not one. */
+    private static final double MOST_SCATTER = 0.1;
+
     private static final int LEAST_SAMPLES = 20;
     private static final int STEPS = 30;
     private static final double CLOSE_M_PER_S = 1e-9;
@@ -54,10 +63,11 @@ public record WindFit(Optional<Wind> wind, double coverageRad) {
         } catch (MathRuntimeException allOneWay) {
             return new WindFit(Optional.empty(), 0);
         }
-        double coverage = coverage(fit, north, east);
-        boolean seen = coverage >= LEAST_COVERAGE_RAD && Double.isFinite(fit[0]) && Double.isFinite(variance);
         double scatter =
                 Math.sqrt(Arrays.stream(residuals).map(r -> r * r).average().orElse(0));
+        double coverage = coverage(fit, north, east);
+        boolean circle = known || fit[2] > LEAST_AIRSPEED_M_PER_S && scatter < MOST_SCATTER * fit[2];
+        boolean seen = circle && coverage >= LEAST_COVERAGE_RAD && Double.isFinite(fit[0]) && Double.isFinite(variance);
         return new WindFit(
                 seen
                         ? Optional.of(new Wind(fit[0], fit[1], Math.sqrt(Math.max(0, variance)), scatter, known))

@@ -82,6 +82,22 @@ class FlightLogClosedFormTest {
     }
 
     @Test
+    void noiseAboutOneVelocityIsNoCircle() {
+        SyntheticFlight flight = new SyntheticFlight();
+        flight.turnsEveryS = 1e9;
+        assertThat(read(flight.made(Channel.AIRSPEED)).wind().orElseThrow().wind())
+                .isEmpty();
+    }
+
+    @Test
+    void manyAirspeedsAreNoCircleEither() {
+        SyntheticFlight flight = new SyntheticFlight();
+        flight.airspeeds = new double[] {8, 20, 9, 21, 12, 18};
+        assertThat(read(flight.made(Channel.AIRSPEED)).wind().orElseThrow().wind())
+                .isEmpty();
+    }
+
+    @Test
     void oneSpeedGivesItsMeanPowerAndNoCurve() {
         SyntheticFlight flight = new SyntheticFlight();
         flight.airspeeds = new double[] {16};
