@@ -118,6 +118,7 @@ class ContractRulesTest {
             "charge_c_rate",
             "parasite_power_coefficient",
             "induced_power_coefficient",
+            "r_squared",
             "roll",
             "pitch",
             "yaw",

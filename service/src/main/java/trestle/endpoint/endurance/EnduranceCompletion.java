@@ -31,6 +31,7 @@ final class EnduranceCompletion {
                         .map(new DriveEstimates(ApiEnduranceRequest.PROPULSION.at(""), estimating)::drive)
                         .orElse(null))
                 .pack(pack(request.pack(), estimating));
+        whole.calibration(CalibrationEstimates.calibration(request.calibration(), estimating));
         return flown
                 ? whole.build()
                 : byPolar(request, airframe, estimating, whole).build();
