@@ -23,7 +23,7 @@ FIELDS = [
     "latitude_deg", "longitude_deg", "track_deg", "velocity_north_m_per_s", "velocity_east_m_per_s",
 ]
 MOST_BYTES = 1_000_000  # the service takes 1 MiB of JSON unless it was started with more
-MOST_ROWS = 50_000
+MOST_ROWS = 8_000  # as the contract has it
 CODES = {"fit": 0, "attention": 1, "stop": 2}
 
 

@@ -51,7 +51,7 @@ public final class ReviewWorkings {
                     Charge.ahFromC(found.chargeShownC()),
                     "Ah",
                     "rest curve of the pack");
-            chain.step("f_q", "true over counted charge", found.chargeFactor(), "", "Q_v/Q", Chain.ARITHMETIC);
+            chain.step("f_q", "true over counted charge", found.chargeFactor(), "1", "Q_v/Q", Chain.ARITHMETIC);
         });
         review.calibration().ifPresent(fit -> power(chain, task, review, fit));
         return chain.lines();

@@ -137,6 +137,11 @@ class WorkedTest {
                     rail-budget | H_1 | /rails/0/heat_w
                     rail-budget | P | /systems_power_w
                     rail-budget | Q | /peak_power_w
+                    flight-review | P_m | /mean_power_w
+                    flight-review | Q_v | /contradiction/charge_shown_ah
+                    flight-review | f_q | /contradiction/true_over_counted_charge_ratio
+                    flight-review | k_3 | /calibration/parasite_power_coefficient
+                    flight-review | P_V | /steady_power/power_w
                     launch-and-climb | V_s | /stall_speed_m_per_s
                     launch-and-climb | w | /launch/launch_lull_m_per_s
                     launch-and-climb | V_0 | /launch/release_airspeed_in_lull_m_per_s
