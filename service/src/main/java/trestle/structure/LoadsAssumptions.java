@@ -44,6 +44,12 @@ final class LoadsAssumptions {
                 "the gust formula of CS-VLA 341",
                 "it was fitted for heavier aircraft and knows neither autopilot nor wing flexibility");
         judge.assume(all, "torsion is shown and not judged", "how skin and spars share it is not described");
+        if (!task.restraints().isEmpty()) {
+            judge.assume(
+                    all,
+                    "9 g forward, 3 g up and 1.5 g sideways on what is held",
+                    "14 CFR 23.561 for light aeroplanes, from memory; it binds no aircraft of this kind");
+        }
         if (!task.surfaces().isEmpty()) {
             judge.assume(
                     all,

@@ -11,7 +11,6 @@ import trestle.finding.Trial;
 /** The checks of launch, landing, restraints and servos. */
 final class PartChecks {
     private static final double NEAR_STALL = 0.6;
-    private static final Basis CRASH = Basis.source("14 CFR 23.561 (from memory)");
 
     private PartChecks() {}
 
@@ -133,7 +132,7 @@ final class PartChecks {
                 return;
             }
             trial.of(forceN, "N")
-                    .atMost(strengthN.getAsDouble(), CRASH)
+                    .atMost(strengthN.getAsDouble(), Basis.REQUEST)
                     .stop(
                             "strap-too-weak",
                             "%s of %.0f g pulls %.0f N %s and is held by %.0f N: strengthen the strap and what it is tied"

@@ -21,7 +21,8 @@ import trestle.contract.Contract;
  */
 class ReviewFieldsTest {
     /** The review itself, and what is not yet a part: the ground that it covers, and its structure. */
-    private static final Set<String> ALONE = Set.of("build-review", "survey-coverage", "airframe-loads", "flight-review");
+    private static final Set<String> ALONE =
+            Set.of("build-review", "survey-coverage", "airframe-loads", "flight-review");
 
     private static final JsonNode REVIEW = Contract.request("build-review");
 
