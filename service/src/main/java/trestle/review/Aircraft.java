@@ -37,6 +37,7 @@ import trestle.rails.Rail;
  * @param runs runs of wire
  * @param rails regulated rails; empty for none
  * @param compass the compass and what passes it
+ * @param survey the ground that it is to cover; empty where there is none
  * @param charging how its packs are charged; empty where that is not described
  * @param flight the day and the flight
  * @param notFitted what it does without
@@ -58,6 +59,7 @@ public record Aircraft(
         List<InstalledRun> runs,
         List<Rail> rails,
         Optional<CompassPlan> compass,
+        Optional<SurveyOfAircraft> survey,
         Optional<ChargePlan> charging,
         PlannedFlight flight,
         Set<Fitting> notFitted) {

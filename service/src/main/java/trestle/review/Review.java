@@ -18,6 +18,8 @@ import trestle.massbalance.Balance;
 import trestle.massbalance.BalanceTask;
 import trestle.rails.RailBudget;
 import trestle.rails.RailTask;
+import trestle.survey.SurveyCoverage;
+import trestle.survey.SurveyTask;
 
 /**
  * What the review of an aircraft found. Each part is worked out when it is first asked for, so that one part alone costs
@@ -33,6 +35,8 @@ public final class Review {
     private final Once<Optional<LaunchAndClimbResult>> launch;
     private final Once<Optional<Compass>> compass;
     private final Once<Optional<PackCharge>> charge;
+    private final Once<Optional<SurveyTask>> surveyTask;
+    private final Once<Optional<SurveyCoverage>> survey;
     private final Once<Judgement> judgement;
 
     Review(Round round, List<RunReview> runs) {
@@ -48,6 +52,10 @@ public final class Review {
         launchTask = Once.of(round::launchTask);
         launch = Once.of(() -> launchTask.get().map(LaunchAndClimb::of));
         compass = Once.of(() -> aircraft.compass().map(plan -> Compass.of(plan, this.runs)));
+        surveyTask = Once.of(() -> aircraft.survey()
+                .flatMap(plan -> cruise().map(point ->
+                        plan.task(point, pack(), aircraft.flight().reserveFraction()))));
+        survey = Once.of(() -> surveyTask().map(SurveyCoverage::of));
         charge = Once.of(() -> chargeTask().map(PackCharge::of));
         judgement =
                 Once.of(() -> ReviewChecks.of(aircraft, round.cruise(), round.fullThrottle(), round.pack(), this.runs));
@@ -153,6 +161,16 @@ public final class Review {
         return aircraft()
                 .charging()
                 .map(plan -> plan.afterFlight(aircraft().segments(), aircraft().covering()));
+    }
+
+    /** How the ground is covered; empty where there is none to cover, or no cruise. */
+    public Optional<SurveyCoverage> survey() {
+        return survey.get();
+    }
+
+    /** What the survey was asked; empty where there is none, or no cruise. */
+    public Optional<SurveyTask> surveyTask() {
+        return surveyTask.get();
     }
 
     /** What is to be said of the whole; what is to be said of a part is in the part. */

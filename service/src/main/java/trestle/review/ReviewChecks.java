@@ -77,6 +77,11 @@ final class ReviewChecks {
                 "the launch",
                 ReviewPart.LAUNCH,
                 aircraft.flight().launch().isPresent());
+        judge.check("survey-described", "the survey", Subject.of(ReviewPart.SURVEY), trial -> {
+            if (aircraft.survey().isEmpty()) {
+                trial.notJudged(Subject.of(ReviewPart.SURVEY));
+            }
+        });
         judge.check("charging-described", "the charge", Subject.of(ReviewPart.CHARGING), trial -> {
             if (aircraft.charging().isEmpty()) {
                 trial.notJudged(Subject.of(ReviewPart.CHARGING));

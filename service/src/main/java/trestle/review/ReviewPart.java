@@ -20,6 +20,8 @@ public enum ReviewPart {
     COMPASS,
     /** How the packs are charged. */
     CHARGING,
+    /** The ground to be covered. */
+    SURVEY,
     /** How it is launched. */
     LAUNCH,
     /** Where the parts of the drive sit. */

@@ -53,7 +53,13 @@ public record Camera(
         return sampleM * focalM * pixelsAcross / sensorAcrossM;
     }
 
-    double footprintAcrossM(double heightM) {
+    /**
+     * Ground that a photo shows across the track.
+     *
+     * @param heightM height above the ground, m
+     * @return way, m
+     */
+    public double footprintAcrossM(double heightM) {
         return heightM * sensorAcrossM / focalM;
     }
 

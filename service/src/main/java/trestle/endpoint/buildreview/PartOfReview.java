@@ -40,7 +40,8 @@ record PartOfReview(BuildReviewEndpoint whole, PartName asked)
             "rail-budget", "/rails",
             "launch-and-climb", "/flight/launch",
             "compass-clearance", "/compass",
-            "pack-charge", "/charging");
+            "pack-charge", "/charging",
+            "survey-coverage", "/survey");
 
     @Override
     public String name() {

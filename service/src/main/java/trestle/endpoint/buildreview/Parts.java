@@ -16,6 +16,7 @@ import trestle.api.model.ApiPackChargeAnswer;
 import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.api.model.ApiRailBudgetAnswer;
+import trestle.api.model.ApiSurveyCoverageAnswer;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.battery.PackWorkings;
 import trestle.charging.ChargeTask;
@@ -36,6 +37,8 @@ import trestle.endpoint.propulsionmatch.PropulsionMatchEndpoint;
 import trestle.endpoint.propulsionmatch.PropulsionWriting;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
 import trestle.endpoint.railbudget.RailWriting;
+import trestle.endpoint.surveycoverage.SurveyCoverageEndpoint;
+import trestle.endpoint.surveycoverage.SurveyWriting;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
 import trestle.endpoint.wiresizing.WireWriting;
 import trestle.figure.BalanceFigure;
@@ -45,6 +48,7 @@ import trestle.figure.EnduranceFigure;
 import trestle.figure.PackFigure;
 import trestle.figure.PropulsionFigure;
 import trestle.figure.RailFigure;
+import trestle.figure.SurveyFigure;
 import trestle.figure.WireFigure;
 import trestle.finding.Working;
 import trestle.flight.EnduranceWorkings;
@@ -60,13 +64,16 @@ import trestle.review.Compass;
 import trestle.review.DriveMatch;
 import trestle.review.Review;
 import trestle.review.RunReview;
+import trestle.survey.SurveyTask;
+import trestle.survey.SurveyWorkings;
 import trestle.wiring.WireWorkings;
 
 /** The calculations that a review is made of, in the order of its answer. A new one is one line here. */
 final class Parts {
     /** Places that may have a part, whether or not one answer has it. */
-    private static final Pattern PLACES = Pattern.compile("/mass_balance|/pack_energy|/wire_sizing/(0|[1-9][0-9]{0,8})"
-            + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance|/pack_charge");
+    private static final Pattern PLACES = Pattern.compile(
+            "/mass_balance|/pack_energy|/wire_sizing/(0|[1-9][0-9]{0,8})"
+                    + "|/endurance|/propulsion_match|/rail_budget|/launch_and_climb|/compass_clearance|/pack_charge|/survey_coverage");
 
     /** A review sizes each wire and its plugs for itself, and asks no drive for airspeeds beside those of the flight. */
     private static final Set<String> NOT_ASKED_OF_DRIVE =
@@ -99,6 +106,7 @@ final class Parts {
         review.launchTask().map(of::launch).ifPresent(parts::add);
         review.compass().map(of::compass).ifPresent(parts::add);
         review.chargeTask().map(of::charge).ifPresent(parts::add);
+        review.surveyTask().map(of::survey).ifPresent(parts::add);
         return parts;
     }
 
@@ -116,6 +124,7 @@ final class Parts {
         answers.put("launch-and-climb", ApiLaunchAndClimbAnswer.class);
         answers.put("compass-clearance", ApiCompassClearanceAnswer.class);
         answers.put("pack-charge", ApiPackChargeAnswer.class);
+        answers.put("survey-coverage", ApiSurveyCoverageAnswer.class);
         return answers;
     }
 
@@ -138,6 +147,7 @@ final class Parts {
             case "launch-and-climb" -> review.launchTask().map(of::launch);
             case "compass-clearance" -> review.compass().map(of::compass);
             case "pack-charge" -> review.chargeTask().map(of::charge);
+            case "survey-coverage" -> review.surveyTask().map(of::survey);
             default -> Optional.empty();
         };
     }
@@ -255,6 +265,21 @@ final class Parts {
                 () -> LaunchWorkings.of(task, result),
                 figures -> LaunchWriting.figures(result, figures),
                 result::judgement);
+    }
+
+    private Part<ApiSurveyCoverageAnswer> survey(SurveyTask task) {
+        var found = review.survey().orElseThrow();
+        return new Part<>(
+                "survey-coverage",
+                "",
+                "/survey_coverage",
+                10,
+                premises -> SurveyCoverageEndpoint.judgement(found, places::ofSurvey, premises),
+                judgement -> SurveyWriting.write(task, found, judgement),
+                theme -> SurveyFigure.of(task, found, theme),
+                () -> SurveyWorkings.of(task, found),
+                figures -> {},
+                found::judgement);
     }
 
     private Part<ApiPackChargeAnswer> charge(ChargeTask task) {

@@ -14,6 +14,7 @@ import trestle.endpoint.packcharge.ChargeReading;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.endpoint.railbudget.RailBudgetEndpoint;
+import trestle.endpoint.surveycoverage.SurveyReading;
 import trestle.endpoint.wiresizing.WireSizingEndpoint;
 import trestle.finding.Subject;
 import trestle.flight.FlightPart;
@@ -24,6 +25,7 @@ import trestle.propulsion.PropulsionPart;
 import trestle.review.Aircraft;
 import trestle.review.Propulsion;
 import trestle.review.ReviewPart;
+import trestle.survey.SurveyPart;
 import trestle.wiring.WiringPart;
 
 /** Where the parts of each discipline stand in the document of an aircraft. */
@@ -61,6 +63,7 @@ public final class ReviewPlaces {
             entry(ReviewPart.RAILS, "/rails"),
             entry(ReviewPart.COMPASS, "/compass"),
             entry(ReviewPart.CHARGING, "/charging"),
+            entry(ReviewPart.SURVEY, "/survey"),
             entry(ReviewPart.LAUNCH, "/flight/launch"),
             entry(ReviewPart.ITEMS, "/items"),
             entry(ReviewPart.MASS_LIMIT, "/airframe/limits/max_takeoff_mass_g"),
@@ -71,6 +74,8 @@ public final class ReviewPlaces {
     private static final Pointers RAILS = RailBudgetEndpoint.pointers("/packs", "/rails");
 
     private static final Pointers COMPASS = CompassClearanceEndpoint.pointers("/compass");
+
+    private static final Pointers SURVEY = new Pointers(survey());
 
     private static final Pointers CHARGE = new Pointers(charge());
 
@@ -148,6 +153,18 @@ public final class ReviewPlaces {
                     : "/wiring";
         }
         return COMPASS.to(subject);
+    }
+
+    String ofSurvey(Subject subject) {
+        return SURVEY.to(subject);
+    }
+
+    private static Map<Enum<?>, String> survey() {
+        Map<Enum<?>, String> places = new HashMap<>(SurveyReading.pointers("/survey"));
+        places.put(SurveyPart.AIRSPEED, "/flight/airspeed_m_per_s");
+        places.put(SurveyPart.ENERGY, "/packs");
+        places.put(SurveyPart.HOME, "/survey/home");
+        return places;
     }
 
     String ofCharge(Subject subject) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import trestle.api.Field;
 import trestle.api.model.ApiAircraftCompass;
+import trestle.api.model.ApiAircraftSurvey;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiFitting;
@@ -34,6 +35,7 @@ import trestle.endpoint.massbalance.BalanceReading;
 import trestle.endpoint.packcharge.ChargeReading;
 import trestle.endpoint.packenergy.PackReading;
 import trestle.endpoint.railbudget.RailReading;
+import trestle.endpoint.surveycoverage.SurveyReading;
 import trestle.endpoint.wiresizing.WireReading;
 import trestle.flight.Conditions;
 import trestle.flight.Leg;
@@ -52,7 +54,10 @@ import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
 import trestle.review.PlannedFlight;
 import trestle.review.Propulsion;
+import trestle.review.SurveyOfAircraft;
+import trestle.survey.SurveyPlan;
 import trestle.units.Angle;
+import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Temperature;
@@ -88,6 +93,8 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
         Optional<Propulsion> propulsion = propulsion();
         Optional<List<Rail>> rails = rails();
         Optional<CompassPlan> compass = compass();
+        Optional<SurveyOfAircraft> survey =
+                Optional.ofNullable(request.survey()).flatMap(this::survey);
         Optional<ChargePlan> charging = charging(pack);
         PlannedFlight flight = flight();
         InstalledPackReading installed = new InstalledPackReading(request.packs(), "/packs", reading);
@@ -113,6 +120,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 runs.stream().map(Optional::orElseThrow).toList(),
                 rails.orElseThrow(),
                 compass,
+                survey,
                 charging,
                 flight,
                 notFitted);
@@ -132,6 +140,26 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
 
     private Optional<List<Rail>> rails() {
         return RailReading.rails(Reading.listed(request.rails()), "/rails", reading);
+    }
+
+    private Optional<SurveyOfAircraft> survey(ApiAircraftSurvey survey) {
+        String at = ApiBuildReviewRequest.SURVEY.at("");
+        SurveyReading read = new SurveyReading(survey, at, reading);
+        Optional<SurveyPlan> plan = read.plan();
+        String home = ApiAircraftSurvey.HOME.at(at);
+        reading.atMostOne(
+                at,
+                List.of(ApiAircraftSurvey.HOME.name(), ApiAircraftSurvey.WAY_KM.name()),
+                survey.home(),
+                survey.wayKm());
+        if (survey.home() != null && survey.area() == null) {
+            reading.fault(home, "contradiction", "home needs a polygon to be away from: give way_km, or area");
+        }
+        return plan.map(known -> new SurveyOfAircraft(
+                known,
+                Energy.jFromWh(Reading.or(survey.overheadEnergyWh(), ApiAircraftSurvey.OVERHEAD_ENERGY_WH)),
+                survey.home() == null ? Optional.empty() : read.position(survey.home(), home),
+                Reading.optional(survey.wayKm(), Length::mFromKm).orElse(0)));
     }
 
     private Optional<ChargePlan> charging(Optional<Pack> pack) {

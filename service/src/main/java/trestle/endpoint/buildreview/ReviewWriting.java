@@ -19,6 +19,7 @@ import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPropulsionMatchAnswer;
 import trestle.api.model.ApiRailBudgetAnswer;
 import trestle.api.model.ApiRunReview;
+import trestle.api.model.ApiSurveyCoverageAnswer;
 import trestle.api.model.ApiWireSizingAnswer;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
@@ -70,6 +71,7 @@ public final class ReviewWriting {
                 .launchAndClimb(answer("/launch_and_climb", ApiLaunchAndClimbAnswer.class))
                 .compassClearance(answer("/compass_clearance", ApiCompassClearanceAnswer.class))
                 .packCharge(answer("/pack_charge", ApiPackChargeAnswer.class))
+                .surveyCoverage(answer("/survey_coverage", ApiSurveyCoverageAnswer.class))
                 .build();
     }
 

@@ -1,23 +1,42 @@
 package trestle.endpoint.surveycoverage;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiSurveyCoverageAnswer;
 import trestle.api.model.ApiSurveyCoverageRequest;
+import trestle.api.model.ApiSurveyEnergyPlan;
 import trestle.api.model.ApiWorking;
 import trestle.endpoint.Calculation;
 import trestle.endpoint.Done;
 import trestle.endpoint.JudgementWriting;
+import trestle.endpoint.Pointers;
+import trestle.endpoint.Premises;
 import trestle.endpoint.Reading;
 import trestle.endpoint.WorkingWriting;
 import trestle.figure.SurveyFigure;
 import trestle.figure.Theme;
+import trestle.finding.Subject;
 import trestle.survey.SurveyCoverage;
+import trestle.survey.SurveyEnergy;
+import trestle.survey.SurveyPart;
+import trestle.survey.SurveyPlan;
 import trestle.survey.SurveyTask;
 import trestle.survey.SurveyWorkings;
+import trestle.units.Energy;
+import trestle.units.Length;
+import trestle.units.Share;
 
 /** The door of {@code /v1/survey-coverage}: reads the request once, writes the answer once. */
 public final class SurveyCoverageEndpoint
         implements Calculation<ApiSurveyCoverageRequest, SurveyTask, SurveyCoverage, ApiSurveyCoverageAnswer> {
+    private static final String ENERGY = ApiSurveyCoverageRequest.ENERGY.at("");
+    private static final String HOME = ApiSurveyEnergyPlan.HOME.at(ENERGY);
+    private static final String NOT_GIVEN = "the request gives none";
+
     private static final List<String> MODELS = List.of(
             "ground sample distance, footprint and base of a camera that looks straight down (Wolf, Dewitt and Wilkinson,"
                     + " Elements of Photogrammetry; from memory); ceil(width / spacing) + 1 lines about the middle of the block,"
@@ -43,7 +62,50 @@ public final class SurveyCoverageEndpoint
 
     @Override
     public SurveyTask read(ApiSurveyCoverageRequest request, Reading reading) {
-        return new SurveyReading(request, reading).task();
+        SurveyReading survey = new SurveyReading(request, "", reading);
+        Optional<SurveyPlan> plan = survey.plan();
+        Optional<SurveyEnergy> energy =
+                Optional.ofNullable(request.energy()).map(given -> energy(given, survey, request, reading));
+        reading.refuseContradictions();
+        return plan.orElseThrow().at(request.airspeedMPerS(), energy);
+    }
+
+    private static SurveyEnergy energy(
+            ApiSurveyEnergyPlan energy, SurveyReading survey, ApiSurveyCoverageRequest request, Reading reading) {
+        reading.atMostOne(
+                ENERGY,
+                List.of(ApiSurveyEnergyPlan.HOME.name(), ApiSurveyEnergyPlan.WAY_KM.name()),
+                energy.home(),
+                energy.wayKm());
+        if (energy.home() != null && request.area() == null) {
+            reading.fault(HOME, "contradiction", "home needs a polygon to be away from: give way_km, or area");
+        }
+        if (energy.home() == null && energy.wayKm() == null) {
+            reading.assume(ENERGY, "flights begin and end at the block", "neither home nor way_km is given");
+        }
+        reading.notBelow(
+                ENERGY,
+                ApiSurveyEnergyPlan.HIGH_CRUISE_POWER_W.name(),
+                energy.highCruisePowerW(),
+                ApiSurveyEnergyPlan.CRUISE_POWER_W.name(),
+                energy.cruisePowerW());
+        return new SurveyEnergy(
+                energy.cruisePowerW(),
+                Reading.optional(energy.highCruisePowerW()),
+                Energy.jFromWh(energy.usableEnergyWh()),
+                Share.fractionFromPercent(reading.orDefault(
+                        energy.reservePercent(), ApiSurveyEnergyPlan.RESERVE_PERCENT, ENERGY, NOT_GIVEN)),
+                Energy.jFromWh(Reading.or(energy.overheadEnergyWh(), ApiSurveyEnergyPlan.OVERHEAD_ENERGY_WH)),
+                energy.home() == null ? Optional.empty() : survey.position(energy.home(), HOME),
+                Reading.optional(energy.wayKm(), Length::mFromKm).orElse(0));
+    }
+
+    private static Pointers pointers() {
+        Map<Enum<?>, String> places = new HashMap<>(SurveyReading.pointers(""));
+        places.put(SurveyPart.AIRSPEED, ApiSurveyCoverageRequest.AIRSPEED_M_PER_S.at(""));
+        places.put(SurveyPart.ENERGY, ENERGY);
+        places.put(SurveyPart.HOME, HOME);
+        return new Pointers(places);
     }
 
     @Override
@@ -53,11 +115,19 @@ public final class SurveyCoverageEndpoint
 
     @Override
     public ApiSurveyCoverageAnswer answer(Done<ApiSurveyCoverageRequest, SurveyTask, SurveyCoverage> done) {
-        return SurveyWriting.write(
-                done.read(),
-                done.work(),
-                JudgementWriting.of(
-                        done.work().judgement(), SurveyReading.pointers()::to, done.assumed(), CAUTIONS, MODELS));
+        return SurveyWriting.write(done.read(), done.work(), judgement(done.work(), pointers()::to, done.assumed()));
+    }
+
+    /**
+     * What every answer about a survey carries.
+     *
+     * @param found what came of it
+     * @param place where its parts stand in the request
+     * @param assumed the defaults noted while reading the request
+     * @return the judgement
+     */
+    public static ApiJudgement judgement(SurveyCoverage found, Function<Subject, String> place, Premises assumed) {
+        return JudgementWriting.of(found.judgement(), place, assumed, CAUTIONS, MODELS);
     }
 
     @Override

@@ -19,10 +19,10 @@ import trestle.units.Energy;
 import trestle.units.Length;
 
 /** Writes a survey into its answer. */
-final class SurveyWriting {
+public final class SurveyWriting {
     private SurveyWriting() {}
 
-    static ApiSurveyCoverageAnswer write(SurveyTask task, SurveyCoverage found, ApiJudgement judgement) {
+    public static ApiSurveyCoverageAnswer write(SurveyTask task, SurveyCoverage found, ApiJudgement judgement) {
         ApiSurveyCoverageAnswer.Builder answer = ApiSurveyCoverageAnswer.builder()
                 .judgement(judgement)
                 .heightAboveGroundM(task.heightM())

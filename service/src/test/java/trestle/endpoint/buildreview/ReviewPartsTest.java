@@ -128,7 +128,10 @@ class ReviewPartsTest {
                         .leaving("/flight/launch/dolly_mass_g", "/flight/launch/kind"),
                 part("compass-clearance", "/compass_clearance", SingleRequests::compass),
                 // At the current of one charger a battery of either kind gives the share that may be drawn.
-                part("pack-charge", "/pack_charge", SingleRequests::charge).leaving("/charging/supply/battery/kind"));
+                part("pack-charge", "/pack_charge", SingleRequests::charge).leaving("/charging/supply/battery/kind"),
+                // Rings that are longer or shorter are the same ring again, or none.
+                part("survey-coverage", "/survey_coverage", SingleRequests::survey)
+                        .leaving("/survey/area/coordinates", "/survey/area/coordinates/{}/{}", "/survey/area/type"));
     }
 
     @ParameterizedTest

@@ -135,6 +135,8 @@ record SharedFields(String calculation, String at, List<String> places, Set<Stri
                                 "bank_deg",
                                 "load_factor",
                                 "turn_airspeed_m_per_s"),
+                // Airspeed and energy are those of the cruise.
+                part("survey-coverage", "", List.of("/survey")).supplying("airspeed_m_per_s", "energy"),
                 // The packs are those of the document; they start from one charge, that of the way home.
                 part("pack-charge", "", List.of("/charging", "")).supplying("segments"),
                 part("compass-clearance", "", List.of("/compass")).differing("runs"),

@@ -15,7 +15,10 @@ import trestle.magnetics.LeadRun;
 import trestle.massbalance.Item;
 import trestle.rails.Supply;
 import trestle.review.Review;
+import trestle.survey.SurveyEnergy;
+import trestle.survey.SurveyTask;
 import trestle.units.Area;
+import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
 import trestle.units.Resistance;
@@ -89,6 +92,24 @@ record SingleRequests(JsonNode document, Review review) {
                 run.put("distance_mm", Length.mmFromM(lead.distanceM()));
             }
             runs.add(run);
+        }
+        return request;
+    }
+
+    ObjectNode survey() {
+        ObjectNode request = SharedFields.of("survey-coverage", "").copied(document, 0);
+        SurveyTask task = review.surveyTask().orElseThrow();
+        request.put("airspeed_m_per_s", task.airspeedMPerS());
+        SurveyEnergy energy = task.energy().orElseThrow();
+        ObjectNode plan = request.putObject("energy");
+        plan.put("cruise_power_w", energy.cruisePowerW());
+        plan.put("usable_energy_wh", Energy.whFromJ(energy.usableJ()));
+        plan.put("reserve_percent", Share.percentFromFraction(energy.reserveFraction()));
+        for (String field : List.of("home", "way_km", "overhead_energy_wh")) {
+            JsonNode given = document.at("/survey/" + field);
+            if (!given.isMissingNode()) {
+                plan.set(field, given);
+            }
         }
         return request;
     }
