@@ -303,6 +303,9 @@ export class Form extends EventTarget {
 
   #list(at, schema, entries) {
     const items = this.#contract.resolved(schema.items);
+    if (items.type === 'array' || items.type === 'number') {
+      return this.#numbers(at, entries);
+    }
     const flat = Object.values(items.properties ?? {}).every((part) => isScalar(this.#contract.resolved(part)));
     const noun = label(last(at)).toLowerCase();
     return element(
@@ -318,6 +321,32 @@ export class Form extends EventTarget {
         }),
       ),
     );
+  }
+
+  /** Numbers in lists, as a map program writes them: one text, and nothing is lost while it is no list. */
+  #numbers(at, value) {
+    const id = this.#id();
+    const faults = element('div', { class: 'faults', id: `${id}-faults` });
+    const told = (event) => {
+      const list = listIn(event.target.value);
+      event.target[list === undefined ? 'setAttribute' : 'removeAttribute']('aria-invalid', 'true');
+      faults.replaceChildren(
+        ...(list === undefined ? [element('p', {}, 'This is no list of numbers in brackets: the last one that was is kept.')] : []),
+      );
+      if (list !== undefined) {
+        this.#edit(at, list);
+      }
+    };
+    const control = element('textarea', {
+      id,
+      rows: '4',
+      spellcheck: 'false',
+      'aria-label': label(last(at)),
+      'aria-describedby': `${id}-faults`,
+      input: told,
+    });
+    control.value = JSON.stringify(value);
+    return element('div', { class: 'field numbers' }, element('div', { class: 'control' }, control), faults);
   }
 
   #entry(list, schema, value, index, flat) {
@@ -583,6 +612,15 @@ function fits(schema, value) {
     return Array.isArray(value);
   }
   return schema.type !== 'object' || (typeof value === 'object' && value !== null && !Array.isArray(value));
+}
+
+function listIn(text) {
+  try {
+    const value = JSON.parse(text);
+    return Array.isArray(value) ? value : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function shortened(text) {

@@ -92,6 +92,27 @@ class DashboardTest {
         assertThat(browser.find("#stale").isDisplayed()).isFalse();
     }
 
+    /** A polygon is a list of lists of numbers: one text, of which a broken one is told and the last good one kept. */
+    @Test
+    void aPolygonIsTypedAsItsNumbers() {
+        String block = "details[data-at='/survey']";
+        browser.run("document.querySelector(\"" + block + "\").open = true");
+        WebElement text = browser.find(block + " textarea");
+        assertThat(text.getDomProperty("value")).startsWith("[[[8.208,53.601]");
+
+        text.sendKeys(Keys.END, "x");
+        assertThat(browser.find(block + " .numbers .faults").getText()).contains("no list of numbers");
+        assertThat(page.verdict()).doesNotStartWith("No answer");
+
+        browser.run("const area = document.querySelector(\"" + block + " textarea\"); area.value ="
+                + " '[[[8.2,53.6],[8.21,53.6],[8.21,53.61],[8.2,53.6]]]'; area.dispatchEvent(new Event('input'))");
+        browser.until(
+                "a smaller block is covered",
+                () -> browser.all(block + " [aria-invalid]").isEmpty()
+                        && page.verdict().startsWith("Fit"));
+        assertThat(browser.complaints()).isEmpty();
+    }
+
     @Test
     void everyFindingLeadsToItsField() {
         JsonNode findings =

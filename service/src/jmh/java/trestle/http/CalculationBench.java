@@ -13,12 +13,16 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import trestle.api.model.ApiCalculationName;
+import trestle.binding.Binder;
+import trestle.binding.Json;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
+import trestle.endpoint.Certainty;
+import trestle.page.Documents;
 
 /**
  * Service time of each calculation on its own example: bytes in, bound, validated, answered, bytes
- * out; without the network.
+ * out; without the network and without bands.
  *
  * <p>{@code mvn -q -Pbench -pl service -am verify -DskipTests -Dspotless.check.skip}
  */
@@ -54,6 +58,6 @@ public class CalculationBench {
     }
 
     private <Q, R, W, A> byte[] answer(Calculation<Q, R, W, A> known) {
-        return Json.bytes(known.answer(known.done(Binder.bind(example, known.requestType()))));
+        return Json.bytes(known.answer(known.done(Binder.bind(example, known.requestType()), Certainty.ESTIMATED)));
     }
 }

@@ -4,13 +4,13 @@ import org.hipparchus.util.MathUtils;
 
 /** The direction of lines that takes least time, turns and wind counted. */
 final class Direction {
-    /** The time has steps where a line more is needed, so a grid looks first: every 3°, fewer where there are many lines. */
-    private static final int MOST_DIRECTIONS = 60;
+    /** The time has steps where a line more is needed, so a grid looks first: every 5°, fewer where there are many lines. */
+    private static final int MOST_DIRECTIONS = 36;
 
     private static final int FEWEST_DIRECTIONS = 12;
 
     /** About the best of them it looks again, at an angle finer by as much. */
-    private static final int MOST_FINER = 12;
+    private static final int MOST_FINER = 10;
 
     private static final int FEWEST_FINER = 3;
 

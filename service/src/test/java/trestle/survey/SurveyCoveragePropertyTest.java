@@ -1,6 +1,7 @@
 package trestle.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -101,6 +102,33 @@ class SurveyCoveragePropertyTest {
                         .orElseThrow();
                 assertThat(distance).isLessThanOrEqualTo(task.betweenLinesM() / 2 + 1e-6);
             }
+        }
+    }
+
+    /** The library's overlay of a block and a strip reaches as far along it. */
+    @Property(tries = 200)
+    void aStripIsCutAsTheLibraryCutsIt(
+            @ForAll @LongRange(min = 0) long seed,
+            @ForAll @DoubleRange(min = 0, max = 1) double place,
+            @ForAll @DoubleRange(min = 1, max = 200) double widthM) {
+        Polygon polygon = polygon(Block.of(rings(new Random(seed))));
+        var around = polygon.getEnvelopeInternal();
+        double from = around.getMinY() - widthM + place * (around.getHeight() + widthM);
+        var strip = SHAPES.toGeometry(new org.locationtech.jts.geom.Envelope(
+                around.getMinX() - 1, around.getMaxX() + 1, from, from + widthM));
+        var inside = polygon.intersection(strip);
+        if (inside.getArea() < 1e-3) {
+            return;
+        }
+        List<Edges.Stretch> cut = Edges.of(polygon).stretches(from, from + widthM);
+        var reach = inside.getEnvelopeInternal();
+        assertThat(cut.get(0).fromM()).isCloseTo(reach.getMinX(), within(1e-6));
+        assertThat(cut.get(cut.size() - 1).toM()).isCloseTo(reach.getMaxX(), within(1e-6));
+        for (int i = 0; i < inside.getNumGeometries(); i++) {
+            var part = inside.getGeometryN(i).getEnvelopeInternal();
+            assertThat(cut)
+                    .anyMatch(stretch ->
+                            stretch.fromM() <= part.getMinX() + 1e-6 && stretch.toM() >= part.getMaxX() - 1e-6);
         }
     }
 

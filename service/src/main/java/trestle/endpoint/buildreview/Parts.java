@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiEnduranceAnswer;
@@ -21,6 +22,7 @@ import trestle.api.model.ApiWireSizingAnswer;
 import trestle.battery.PackWorkings;
 import trestle.charging.ChargeTask;
 import trestle.charging.ChargeWorkings;
+import trestle.charging.PackCharge;
 import trestle.endpoint.compassclearance.CompassClearanceEndpoint;
 import trestle.endpoint.compassclearance.CompassWriting;
 import trestle.endpoint.endurance.EnduranceEndpoint;
@@ -64,6 +66,7 @@ import trestle.review.Compass;
 import trestle.review.DriveMatch;
 import trestle.review.Review;
 import trestle.review.RunReview;
+import trestle.survey.SurveyCoverage;
 import trestle.survey.SurveyTask;
 import trestle.survey.SurveyWorkings;
 import trestle.wiring.WireWorkings;
@@ -268,33 +271,33 @@ final class Parts {
     }
 
     private Part<ApiSurveyCoverageAnswer> survey(SurveyTask task) {
-        var found = review.survey().orElseThrow();
+        Supplier<SurveyCoverage> found = () -> review.survey().orElseThrow();
         return new Part<>(
                 "survey-coverage",
                 "",
                 "/survey_coverage",
                 10,
-                premises -> SurveyCoverageEndpoint.judgement(found, places::ofSurvey, premises),
-                judgement -> SurveyWriting.write(task, found, judgement),
-                theme -> SurveyFigure.of(task, found, theme),
-                () -> SurveyWorkings.of(task, found),
+                premises -> SurveyCoverageEndpoint.judgement(found.get(), places::ofSurvey, premises),
+                judgement -> SurveyWriting.write(task, found.get(), judgement),
+                theme -> SurveyFigure.of(task, found.get(), theme),
+                () -> SurveyWorkings.of(task, found.get()),
                 figures -> {},
-                found::judgement);
+                () -> found.get().judgement());
     }
 
     private Part<ApiPackChargeAnswer> charge(ChargeTask task) {
-        var charge = review.charge().orElseThrow();
+        Supplier<PackCharge> charge = () -> review.charge().orElseThrow();
         return new Part<>(
                 "pack-charge",
                 "",
                 "/pack_charge",
                 9,
-                premises -> PackChargeEndpoint.judgement(task, charge, places::ofCharge, premises),
-                judgement -> ChargeWriting.write(task, charge, judgement),
-                theme -> ChargeFigure.of(task, charge, theme),
-                () -> ChargeWorkings.of(task, charge),
+                premises -> PackChargeEndpoint.judgement(task, charge.get(), places::ofCharge, premises),
+                judgement -> ChargeWriting.write(task, charge.get(), judgement),
+                theme -> ChargeFigure.of(task, charge.get(), theme),
+                () -> ChargeWorkings.of(task, charge.get()),
                 figures -> {},
-                charge::judgement);
+                () -> charge.get().judgement());
     }
 
     private Part<ApiCompassClearanceAnswer> compass(Compass compass) {
