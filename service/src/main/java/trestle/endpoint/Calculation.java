@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import trestle.api.model.ApiWorking;
+import trestle.estimate.Draw;
 import trestle.figure.Theme;
 
 /**
@@ -197,6 +198,17 @@ public interface Calculation<Q, R, W, A> {
      */
     default W workAgain(R read, W middle) {
         return work(read);
+    }
+
+    /**
+     * Refuses a request that lacks what nothing can stand in for, without working it.
+     *
+     * @param request validated against its constraints
+     * @param certainty whether to estimate
+     * @throws MissingFields with each field that is missing
+     */
+    default void requireWhole(Q request, Certainty certainty) {
+        new Doing<>(this, request, certainty).whole(new Estimating(Draw.MEDIANS, certainty.estimates()));
     }
 
     /**

@@ -24,10 +24,16 @@ import trestle.numeric.ImpossibleValue;
  */
 record Doing<Q, R, W>(Calculation<Q, R, W, ?> calculation, Q request, Certainty certainty) {
 
-    Done<Q, R, W> done() {
-        Estimating middle = new Estimating(Draw.MEDIANS, certainty.estimates());
+    /** The request with what it left open, at the middle of what is not known. */
+    Q whole(Estimating middle) {
         Q whole = calculation.complete(request, middle);
         middle.refuseMissing();
+        return whole;
+    }
+
+    Done<Q, R, W> done() {
+        Estimating middle = new Estimating(Draw.MEDIANS, certainty.estimates());
+        Q whole = whole(middle);
         Reading reading = new Reading();
         R read = calculation.read(whole, reading);
         W work = calculation.work(read);

@@ -98,6 +98,7 @@ final class CalculationRoute<Q, R, W, A> {
         if (tag.held(context)) {
             sendHeadAlone(stamped(context.status(304), renderer, tag));
         } else if (context.method() == HandlerType.HEAD) {
+            calculation.requireWhole(request, options.certainty());
             sendHeadAlone(stamped(context, renderer, tag));
         } else {
             byte[] written = renderer.render(Answered.of(calculation, request, options));
