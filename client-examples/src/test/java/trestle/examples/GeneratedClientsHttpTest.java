@@ -3,6 +3,7 @@ package trestle.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -73,6 +74,36 @@ class GeneratedClientsHttpTest {
         assertDone(CSharp.program(folder).run());
 
         assertReviews(command("mono", "Program.exe"));
+    }
+
+    /** 0 °C was dropped once, and a truth value that was left out was sent as false. */
+    @Test
+    void cSharpSendsWhatItWasGivenAndNothingElse() throws IOException {
+        CSharp.need();
+        write("Program.cs", """
+                static class Program {
+                    static void Main() {
+                        var given = System.IO.File.ReadAllText("aircraft.json");
+                        var aircraft = Newtonsoft.Json.JsonConvert
+                            .DeserializeObject<Trestle.Client.Model.BuildReviewRequest>(given);
+                        System.Console.WriteLine(aircraft.ToJson());
+                    }
+                }
+                """);
+        ObjectNode aircraft = LiveService.example("build-review");
+        ((ObjectNode) aircraft.at("/flight/conditions")).put("temperature_c", 0);
+        ((ObjectNode) aircraft.path("charging")).put("ambient_c", 0).put("imbalance_percent", 0);
+        write("aircraft.json", aircraft.toString());
+        assertDone(CSharp.library(clients.resolve("csharp/src/Trestle.Client"), folder)
+                .run());
+        assertDone(CSharp.program(folder).run());
+
+        Command.Outcome sent = command("mono", "Program.exe").run();
+
+        assertDone(sent);
+        assertThat(new ObjectMapper().readTree(sent.out()).equals(GeneratedClientsHttpTest::byValue, aircraft))
+                .as(sent.out())
+                .isTrue();
     }
 
     @Test
@@ -146,6 +177,14 @@ class GeneratedClientsHttpTest {
         assertDone(refused);
         assertThat(refused.out().lines().map(line -> line.replaceFirst("^422 ", "")))
                 .containsExactlyElementsOf(texts(problem.path("errors"), "at"));
+    }
+
+    /** Numbers by what they are worth, since C# writes 0 as 0.0; all else as it stands. */
+    private static int byValue(JsonNode one, JsonNode other) {
+        if (one.isNumber() && other.isNumber()) {
+            return Double.compare(one.doubleValue(), other.doubleValue());
+        }
+        return one.equals(other) ? 0 : 1;
     }
 
     /** Each element as a line of these fields and its message. */
