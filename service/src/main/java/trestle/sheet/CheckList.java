@@ -63,13 +63,35 @@ final class CheckList {
                 element("code", "", give.isEmpty() ? "" : "give " + String.join(", ", give)));
     }
 
-    /** Every check in its order. */
+    /** Every check with a number, in its order. */
     Markup table() {
         return element(
                 "table",
                 "",
                 element("thead", "", element("tr", "", each(COLUMNS, column -> element("th", "", column)))),
-                element("tbody", "", each(checks, CheckList::row)));
+                element(
+                        "tbody",
+                        "",
+                        each(checks.stream().filter(check -> !saidAtOnce(check)).toList(), CheckList::row)));
+    }
+
+    /** What passed without a number to show, in a sentence: a row each would be mostly empty. */
+    Markup passedWithoutNumbers() {
+        List<String> said = checks.stream()
+                .filter(CheckList::saidAtOnce)
+                .map(Checked::about)
+                .toList();
+        return when(
+                !said.isEmpty(),
+                element("p", "", "Passed too, with nothing to measure: " + String.join("; ", said) + "."));
+    }
+
+    private static boolean saidAtOnce(Checked check) {
+        return check.passed()
+                && check.value().isEmpty()
+                && check.limit().isEmpty()
+                && check.margin().isEmpty()
+                && check.basis().isEmpty();
     }
 
     private static Markup row(Checked check) {

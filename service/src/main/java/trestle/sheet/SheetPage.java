@@ -117,7 +117,11 @@ final class SheetPage {
     }
 
     private Markup checks() {
-        return section("checks", "Checks", checks.counted() + LIMITS, element("div", "", checks.table()));
+        return section(
+                "checks",
+                "Checks",
+                checks.counted() + LIMITS,
+                element("div", "", checks.table(), checks.passedWithoutNumbers()));
     }
 
     private static Markup finding(Judged finding) {
