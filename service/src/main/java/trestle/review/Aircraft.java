@@ -39,6 +39,7 @@ import trestle.rails.Rail;
  * @param compass the compass and what passes it
  * @param survey the ground that it is to cover; empty where there is none
  * @param charging how its packs are charged; empty where that is not described
+ * @param goAround the go-around that its packs are to hold at the end of it
  * @param flight the day and the flight
  * @param notFitted what it does without
  */
@@ -61,6 +62,7 @@ public record Aircraft(
         Optional<CompassPlan> compass,
         Optional<SurveyOfAircraft> survey,
         Optional<ChargePlan> charging,
+        GoAroundPlan goAround,
         PlannedFlight flight,
         Set<Fitting> notFitted) {
     /** Checks the physics and copies the lists. */

@@ -22,6 +22,8 @@ public enum ReviewPart {
     CHARGING,
     /** The ground to be covered. */
     SURVEY,
+    /** The go-around at the end of the flight. */
+    GO_AROUND,
     /** How it is launched. */
     LAUNCH,
     /** Where the parts of the drive sit. */

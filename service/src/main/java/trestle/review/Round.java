@@ -16,6 +16,7 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
+import trestle.joint.GoAroundTask;
 import trestle.joint.PackStore;
 import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.Balance;
@@ -142,6 +143,19 @@ final class Round {
                 .flown(
                         aircraft.aerodynamics().neverExceedMPerS(),
                         aircraft.propulsion().fullThrottleDurationS());
+    }
+
+    /** Empty where nothing flies, or the full power is not known. */
+    Optional<GoAroundTask> goAroundTask() {
+        return cruise().flatMap(point -> new GoAroundOfAircraft(
+                        aircraft.goAround(),
+                        airframe,
+                        polar,
+                        base.air().densityKgPerM3(),
+                        store,
+                        thrust.get(),
+                        base.systemsPowerW())
+                .after(point, endurance().energy().legs()));
     }
 
     Optional<LaunchAndClimbTask> launchTask() {

@@ -46,6 +46,28 @@ class BuildReviewHttpTest {
     }
 
     @Test
+    void aGoAroundIsJudgedOnWhatTheFlightLeaves() {
+        ObjectNode request = LiveService.changed(NAME, "/go_around", "{\"state_of_charge_percent\": 6}");
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("go_around.state_of_charge_percent")).isCloseTo(6, within(0.1));
+        assertThat(answer.getDouble("go_around.time_to_cutoff_s")).isZero();
+        assertThat(answer.getList("findings.code", String.class)).contains("no-go-around");
+        assertThat(example().getDouble("go_around.state_of_charge_percent"))
+                .as("after the legs of its flight")
+                .isBetween(50.0, 70.0);
+    }
+
+    @Test
+    void aGoAroundWithoutItsPowerIsNotJudged() {
+        ObjectNode request = LiveService.changed(
+                NAME, "/propulsion", "{\"efficiency\": {\"propeller\": 0.65, \"motor\": 0.85, \"controller\": 0.95}}");
+        LiveService.answer(NAME, request)
+                .body("go_around", nullValue())
+                .body("checks.find { it.code == 'go-around' }.outcome", equalTo("not_judged"))
+                .body("checks.find { it.code == 'go-around' }.give", hasItem("/propulsion/full_throttle_power_w"));
+    }
+
+    @Test
     void packsAndWiresAreWeighed() {
         JsonPath answer = example();
         double listed = answer.getList("mass_balance.moments.mass_g", Double.class).stream()

@@ -64,6 +64,7 @@ public final class ReviewPlaces {
             entry(ReviewPart.COMPASS, "/compass"),
             entry(ReviewPart.CHARGING, "/charging"),
             entry(ReviewPart.SURVEY, "/survey"),
+            entry(ReviewPart.GO_AROUND, "/go_around"),
             entry(ReviewPart.LAUNCH, "/flight/launch"),
             entry(ReviewPart.ITEMS, "/items"),
             entry(ReviewPart.MASS_LIMIT, "/airframe/limits/max_takeoff_mass_g"),

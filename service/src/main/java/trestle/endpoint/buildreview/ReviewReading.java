@@ -13,6 +13,7 @@ import trestle.api.model.ApiAircraftSurvey;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiFitting;
+import trestle.api.model.ApiGoAround;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbRequest;
@@ -50,6 +51,7 @@ import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
 import trestle.review.Fitting;
+import trestle.review.GoAroundPlan;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
 import trestle.review.PlannedFlight;
@@ -60,6 +62,7 @@ import trestle.units.Angle;
 import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
+import trestle.units.Share;
 import trestle.units.Temperature;
 
 /**
@@ -122,6 +125,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 compass,
                 survey,
                 charging,
+                goAround(),
                 flight,
                 notFitted);
     }
@@ -169,6 +173,17 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             pack.ifPresent(known -> charge.requireAlike(plan, known.segments()));
             return plan;
         });
+    }
+
+    private GoAroundPlan goAround() {
+        ApiGoAround asked = Optional.ofNullable(request.goAround())
+                .orElseGet(() -> ApiGoAround.builder().build());
+        return new GoAroundPlan(
+                Reading.optional(asked.stateOfChargePercent(), Share::fractionFromPercent),
+                Reading.optional(asked.powerW()),
+                Reading.or(asked.holdS(), ApiGoAround.HOLD_S),
+                Reading.or(asked.heightM(), ApiGoAround.HEIGHT_M),
+                request.goAround() != null);
     }
 
     private Optional<CompassPlan> compass() {

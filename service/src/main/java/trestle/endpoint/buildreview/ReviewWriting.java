@@ -10,6 +10,8 @@ import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiGoAroundEnd;
+import trestle.api.model.ApiGoAroundResult;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiKeyFigures;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
@@ -27,6 +29,7 @@ import trestle.endpoint.Premises;
 import trestle.endpoint.Writing;
 import trestle.endpoint.massbalance.BalanceWriting;
 import trestle.flight.SpeedPoint;
+import trestle.joint.GoAround;
 import trestle.massbalance.Planform;
 import trestle.propulsion.OperatingPoint;
 import trestle.rails.RailBudget;
@@ -60,6 +63,7 @@ public final class ReviewWriting {
         return ApiBuildReviewAnswer.builder()
                 .judgement(JudgementWriting.merged(judgements))
                 .keyFigures(keyFigures())
+                .goAround(review.goAround().map(this::goAround).orElse(null))
                 .massBalance(answer("/mass_balance", ApiMassBalanceAnswer.class))
                 .packEnergy(answer("/pack_energy", ApiPackEnergyAnswer.class))
                 .wireSizing(IntStream.range(0, review.runs().size())
@@ -85,6 +89,26 @@ public final class ReviewWriting {
     /** The answer of a part; null where this aircraft lacks it. */
     private <A> A answer(String at, Class<A> type) {
         return type.cast(answers.get(at));
+    }
+
+    private ApiGoAroundResult goAround(GoAround go) {
+        return ApiGoAroundResult.builder()
+                .stateOfChargePercent(Share.percentFromFraction(go.chargeFraction()))
+                .powerW(go.powerW())
+                .voltageBeforeV(go.voltageBeforeV())
+                .voltageAfter10SV(Writing.boxed(go.voltageAfter10sV()))
+                .lowestVoltageV(go.lowestVoltageV())
+                .lowestRailMarginV(Writing.boxed(review.goAroundRailMarginV()))
+                .timeToCutoffS(Writing.boxed(go.timeToCutoffS()))
+                .endReason(ApiGoAroundEnd.valueOf(go.end().name()))
+                .energyAboveCutoffWh(Writing.in(go.energyToCutoffJ(), Energy::whFromJ))
+                .climbAirspeedMPerS(go.climbAirspeedMPerS())
+                .climbRateMPerS(go.climbRateMPerS())
+                .heightGainedM(go.heightM())
+                .powerAllowedW(go.powerAllowedW())
+                .leastStateOfChargePercent(Writing.in(go.leastChargeFraction(), Share::percentFromFraction))
+                .cutoffThatLastsV(Writing.boxed(go.cutoffThatLastsV()))
+                .build();
     }
 
     private ApiRunReview run(int index) {
