@@ -17,6 +17,7 @@ import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
 import trestle.joint.GoAroundTask;
+import trestle.joint.PackSource;
 import trestle.joint.PackStore;
 import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.Balance;
@@ -128,6 +129,7 @@ final class Round {
                 aircraft.propulsion().fullThrottleDurationS(),
                 massKg,
                 store.pack().nominalVoltageV(),
+                PackSource.of(new Pack(aircraft.segments(), 0), store.surroundings()),
                 base.air(),
                 aircraft.flight().conditions().altitudeM());
         return aircraft.runs().stream().map(currents::review).toList();

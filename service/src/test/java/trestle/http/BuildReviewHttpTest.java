@@ -67,6 +67,30 @@ class BuildReviewHttpTest {
                 .body("checks.find { it.code == 'go-around' }.give", hasItem("/propulsion/full_throttle_power_w"));
     }
 
+    /** By hand: half of 1000 µF times the square of 29.4 V. */
+    @Test
+    void aPlugMeetsThePacksOfItsDocument() {
+        ObjectNode request = LiveService.changed(NAME, "/wiring/0/controller_capacitance_uf", "1000");
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("wire_sizing[0].answer.inrush.energy_j"))
+                .isCloseTo(0.5 * 1000e-6 * 29.4 * 29.4, within(1e-6));
+        assertThat(answer.getDouble("wire_sizing[0].answer.inrush.peak_current_a"))
+                .isGreaterThan(50);
+        assertThat(answer.getList("assumptions.findAll { it.at == '/wiring/0' }.assumed", String.class))
+                .anySatisfy(assumed -> assertThat(assumed).startsWith("29.4 V and "));
+    }
+
+    @Test
+    void whatARunSaysOfItsSourceStands() {
+        ObjectNode request = LiveService.changed(NAME, "/wiring/0/controller_capacitance_uf", "1000");
+        ((ObjectNode) request.at("/wiring/0")).put("full_voltage_v", 25).put("source_resistance_milliohm", 100);
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("wire_sizing[0].answer.inrush.energy_j"))
+                .isCloseTo(0.5 * 1000e-6 * 25 * 25, within(1e-6));
+        assertThat(answer.getList("assumptions.findAll { it.at == '/wiring/0' }.assumed", String.class))
+                .noneSatisfy(assumed -> assertThat(assumed).contains("at its supply end"));
+    }
+
     @Test
     void packsAndWiresAreWeighed() {
         JsonPath answer = example();
