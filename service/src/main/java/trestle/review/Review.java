@@ -45,6 +45,7 @@ public final class Review {
     private final Once<Optional<SurveyCoverage>> survey;
     private final Once<Optional<GoAroundTask>> goAroundTask;
     private final Once<Optional<GoAround>> goAround;
+    private final Once<Optional<MotorOutOfAircraft>> motorOut;
     private final Once<Judgement> ofItsParts;
     private final Once<Judgement> judgement;
 
@@ -68,12 +69,14 @@ public final class Review {
         charge = Once.of(() -> chargeTask().map(PackCharge::of));
         goAroundTask = Once.of(round::goAroundTask);
         goAround = Once.of(() -> goAroundTask.get().map(GoAround::of));
+        motorOut = Once.of(round::motorOut);
         ofItsParts =
                 Once.of(() -> ReviewChecks.of(aircraft, round.cruise(), round.fullThrottle(), round.pack(), this.runs));
         judgement = Once.of(() -> {
             Judge judge = new Judge();
             judge.join(ofItsParts.get());
             judge.join(GoAroundChecks.of(aircraft, goAround()));
+            judge.join(MotorOutChecks.of(aircraft, motorOut()));
             return judge.judgement();
         });
     }
@@ -195,6 +198,11 @@ public final class Review {
         return goAround.get();
     }
 
+    /** One motor of several stopped; empty with one motor, or where a place is not known. */
+    public Optional<MotorOutOfAircraft> motorOut() {
+        return motorOut.get();
+    }
+
     /** Voltage that a go-around leaves above what the rails need, V; empty without one or the other. */
     public OptionalDouble goAroundRailMarginV() {
         OptionalDouble neededV = GoAroundChecks.neededV(aircraft());
@@ -206,6 +214,7 @@ public final class Review {
     /** Codes of what stops the whole, worked out without what only its sentences need: for a sample. */
     public Set<String> stops() {
         Set<String> stops = new TreeSet<>(ofItsParts.get().stops());
+        stops.addAll(MotorOutChecks.of(aircraft(), motorOut()).stops());
         goAroundTask.get().ifPresent(task -> stops.addAll(GoAroundChecks.stops(aircraft(), task)));
         return stops;
     }

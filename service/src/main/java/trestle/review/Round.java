@@ -160,6 +160,17 @@ final class Round {
                 .after(point, endurance().energy().legs()));
     }
 
+    /** Empty with one motor, or where a place is not known. */
+    Optional<MotorOutOfAircraft> motorOut() {
+        return MotorOutOfAircraft.of(
+                aircraft,
+                airframe,
+                polar,
+                base.air(),
+                thrust.get(),
+                balance.stream().mapToDouble(it -> it.centre().armM()).findFirst());
+    }
+
     Optional<LaunchAndClimbTask> launchTask() {
         PlannedFlight flight = aircraft.flight();
         if (flight.launch().isEmpty() || thrust.get().thrust().isEmpty()) {

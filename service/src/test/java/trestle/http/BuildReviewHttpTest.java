@@ -91,6 +91,47 @@ class BuildReviewHttpTest {
                 .noneSatisfy(assumed -> assertThat(assumed).contains("at its supply end"));
     }
 
+    private static ObjectNode twin() {
+        return LiveService.changed(NAME, "/propulsion/motor_count", "2");
+    }
+
+    @Test
+    void aTwinIsJudgedOnTheMotorThatGoesOn() {
+        ObjectNode request = twin();
+        ((ObjectNode) request.at("/propulsion")).put("motor_lateral_mm", 450);
+        ((ObjectNode) request.at("/airframe"))
+                .putObject("tail_fin")
+                .put("area_dm2", 6.5)
+                .put("height_mm", 320)
+                .put("quarter_chord_arm_mm", 1480)
+                .put("rudder_chord_percent", 35);
+        JsonPath answer = answer(request);
+        double yawNm = answer.getDouble("one_motor_out.yaw_moment_n_m");
+        assertThat(yawNm)
+                .isCloseTo(
+                        0.45
+                                * (answer.getDouble("one_motor_out.thrust_n")
+                                        + answer.getDouble("one_motor_out.dead_drag_n")),
+                        withPercentage(1e-4));
+        assertThat(answer.getDouble("one_motor_out.rudder_needed_deg"))
+                .isCloseTo(25 * yawNm / answer.getDouble("one_motor_out.yaw_control_n_m"), withPercentage(1e-4));
+    }
+
+    @Test
+    void aTwinWithoutAFinIsNotJudged() {
+        LiveService.answer(NAME, twin())
+                .body("one_motor_out", nullValue())
+                .body("checks.find { it.code == 'motor-out-control' }.outcome", equalTo("not_judged"))
+                .body(
+                        "checks.find { it.code == 'motor-out-control' }.give",
+                        hasItems("/propulsion/motor_lateral_mm", "/airframe/tail_fin"));
+    }
+
+    @Test
+    void anAircraftWithOneMotorHasNoneToStop() {
+        assertThat(example().getList("checks.code", String.class)).noneMatch(code -> code.startsWith("motor-out"));
+    }
+
     @Test
     void packsAndWiresAreWeighed() {
         JsonPath answer = example();

@@ -13,7 +13,6 @@ import trestle.api.model.ApiAircraftSurvey;
 import trestle.api.model.ApiAirframe;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiFitting;
-import trestle.api.model.ApiGoAround;
 import trestle.api.model.ApiInstalledRun;
 import trestle.api.model.ApiLaunch;
 import trestle.api.model.ApiLaunchAndClimbRequest;
@@ -51,7 +50,6 @@ import trestle.review.Aircraft;
 import trestle.review.CompassLead;
 import trestle.review.CompassPlan;
 import trestle.review.Fitting;
-import trestle.review.GoAroundPlan;
 import trestle.review.InstalledRun;
 import trestle.review.LaunchPlan;
 import trestle.review.PlannedFlight;
@@ -62,7 +60,6 @@ import trestle.units.Angle;
 import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
-import trestle.units.Share;
 import trestle.units.Temperature;
 
 /**
@@ -114,6 +111,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 covering,
                 AirframeReading.wing(WingCompletion.of(airframe.wing())),
                 tail,
+                new MarginsReading(request, reading).fin(),
                 limits,
                 target,
                 Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
@@ -125,7 +123,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 compass,
                 survey,
                 charging,
-                goAround(),
+                new MarginsReading(request, reading).goAround(),
                 flight,
                 notFitted);
     }
@@ -173,17 +171,6 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
             pack.ifPresent(known -> charge.requireAlike(plan, known.segments()));
             return plan;
         });
-    }
-
-    private GoAroundPlan goAround() {
-        ApiGoAround asked = Optional.ofNullable(request.goAround())
-                .orElseGet(() -> ApiGoAround.builder().build());
-        return new GoAroundPlan(
-                Reading.optional(asked.stateOfChargePercent(), Share::fractionFromPercent),
-                Reading.optional(asked.powerW()),
-                Reading.or(asked.holdS(), ApiGoAround.HOLD_S),
-                Reading.or(asked.heightM(), ApiGoAround.HEIGHT_M),
-                request.goAround() != null);
     }
 
     private Optional<CompassPlan> compass() {

@@ -16,6 +16,7 @@ import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiKeyFigures;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiMotorOutResult;
 import trestle.api.model.ApiPackChargeAnswer;
 import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPropulsionMatchAnswer;
@@ -31,12 +32,15 @@ import trestle.endpoint.massbalance.BalanceWriting;
 import trestle.flight.SpeedPoint;
 import trestle.joint.GoAround;
 import trestle.massbalance.Planform;
+import trestle.motorout.MotorOut;
 import trestle.propulsion.OperatingPoint;
 import trestle.rails.RailBudget;
 import trestle.review.Aircraft;
 import trestle.review.FullThrottle;
+import trestle.review.MotorOutOfAircraft;
 import trestle.review.Review;
 import trestle.review.RunReview;
+import trestle.units.Angle;
 import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
@@ -64,6 +68,7 @@ public final class ReviewWriting {
                 .judgement(JudgementWriting.merged(judgements))
                 .keyFigures(keyFigures())
                 .goAround(review.goAround().map(this::goAround).orElse(null))
+                .oneMotorOut(review.motorOut().map(ReviewWriting::motorOut).orElse(null))
                 .massBalance(answer("/mass_balance", ApiMassBalanceAnswer.class))
                 .packEnergy(answer("/pack_energy", ApiPackEnergyAnswer.class))
                 .wireSizing(IntStream.range(0, review.runs().size())
@@ -89,6 +94,25 @@ public final class ReviewWriting {
     /** The answer of a part; null where this aircraft lacks it. */
     private <A> A answer(String at, Class<A> type) {
         return type.cast(answers.get(at));
+    }
+
+    private static ApiMotorOutResult motorOut(MotorOutOfAircraft it) {
+        MotorOut out = it.out();
+        return ApiMotorOutResult.builder()
+                .climbAirspeedMPerS(out.airspeedMPerS())
+                .thrustN(out.thrustN())
+                .deadDragN(out.deadDragN())
+                .yawMomentNM(out.yawNm())
+                .yawControlNM(out.controlNm())
+                .rudderNeededDeg(Writing.in(out.rudderNeededRad(), Angle::degFromRad))
+                .minimumControlAirspeedMPerS(Writing.boxed(out.minimumControlMPerS()))
+                .largestThrustN(out.largestThrustN())
+                .throttlePercent(Writing.in(it.throttleFraction(), Share::percentFromFraction))
+                .bankNeededDeg(Angle.degFromRad(out.bankNeededRad()))
+                .trimDragN(out.trimDragN())
+                .climbRateMPerS(out.climbRateMPerS())
+                .levelPossible(out.climbRateMPerS() >= 0)
+                .build();
     }
 
     private ApiGoAroundResult goAround(GoAround go) {
