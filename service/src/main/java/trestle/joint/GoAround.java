@@ -26,6 +26,7 @@ import trestle.numeric.Root;
  * @param end what ends it
  * @param energyToCutoffJ energy until then, J; empty likewise
  * @param climbAirspeedMPerS safe climb speed, m/s
+ * @param thrustN thrust at its start, N; 0 where the power cannot be fed
  * @param climbRateMPerS rate of climb at its start, m/s
  * @param heightM height gained until the time is over or the cutoff comes, m
  * @param holdS how long was asked, s
@@ -48,6 +49,7 @@ public record GoAround(
         GoAroundEnd end,
         OptionalDouble energyToCutoffJ,
         double climbAirspeedMPerS,
+        double thrustN,
         double climbRateMPerS,
         double heightM,
         double holdS,
@@ -107,6 +109,7 @@ public record GoAround(
                 run.end,
                 run.cutoffS.isPresent() ? OptionalDouble.of(run.energyAtCutoffJ) : OptionalDouble.empty(),
                 task.climbing().airspeedMPerS(),
+                run.startThrustN,
                 run.startRateMPerS,
                 heightM,
                 task.holdS(),

@@ -46,6 +46,7 @@ final class GoAroundRun {
     private boolean cut;
 
     double startPowerW;
+    double startThrustN;
     double startRateMPerS;
     double heightAtCutoffM;
     double energyAtCutoffJ;
@@ -102,9 +103,11 @@ final class GoAroundRun {
         }
         double voltageV = voltage.getAsDouble();
         double powerW = voltageV * power.currentA(voltageV) + systemsW;
-        double rateMPerS = climbing.rateMPerS(power.thrustN(voltageV));
+        double thrustN = power.thrustN(voltageV);
+        double rateMPerS = climbing.rateMPerS(thrustN);
         if (timeS == 0) {
             startPowerW = powerW;
+            startThrustN = thrustN;
             startRateMPerS = rateMPerS;
         }
         if (!(powerW > 0)) {

@@ -20,12 +20,14 @@ import trestle.propulsion.PropulsionSystem;
 /**
  * An aircraft of several motors whose outermost stops in the climb: those that go on find a pack that sags less.
  *
+ * @param task what was asked
  * @param out what is left
  * @param throttleFraction throttle that gives the thrust that is held, where full throttle is not, 0 to 1
  * @param dragN drag of level flight at that airspeed, N
  * @param foldedDragN drag of the dead propeller were it folded, N
  */
-public record MotorOutOfAircraft(MotorOut out, OptionalDouble throttleFraction, double dragN, double foldedDragN) {
+public record MotorOutOfAircraft(
+        MotorOutTask task, MotorOut out, OptionalDouble throttleFraction, double dragN, double foldedDragN) {
     /** As the launch climbs. */
     private static final double CLIMB_IN_STALL_SPEEDS = 1.3;
 
@@ -65,7 +67,7 @@ public record MotorOutOfAircraft(MotorOut out, OptionalDouble throttleFraction, 
         int turning = parts.motorCount() - 1;
         PowerTrain train = train(thrust.drive().get(), turning, air);
         double pressurePa = density * airspeed * airspeed / 2;
-        MotorOut out = MotorOut.of(new MotorOutTask(
+        MotorOutTask task = new MotorOutTask(
                 aircraft.fin().get(),
                 finArmM,
                 parts.motorLateralM().getAsDouble(),
@@ -75,9 +77,14 @@ public record MotorOutOfAircraft(MotorOut out, OptionalDouble throttleFraction, 
                 airspeed,
                 dragN,
                 airframe.massKg() * GRAVITY_M_PER_S2,
-                density));
+                density);
+        MotorOut out = MotorOut.of(task);
         return Optional.of(new MotorOutOfAircraft(
-                out, throttle(out, turning, train), dragN, deadN(parts, DeadPropellerState.FOLDED, airspeed, air)));
+                task,
+                out,
+                throttle(out, turning, train),
+                dragN,
+                deadN(parts, DeadPropellerState.FOLDED, airspeed, air)));
     }
 
     private static PowerTrain train(Drive all, int turning, AirState air) {

@@ -198,6 +198,11 @@ public final class Review {
         return goAround.get();
     }
 
+    /** What the go-around was asked; empty where it is. */
+    public Optional<GoAroundTask> goAroundTask() {
+        return goAroundTask.get();
+    }
+
     /** One motor of several stopped; empty with one motor, or where a place is not known. */
     public Optional<MotorOutOfAircraft> motorOut() {
         return motorOut.get();
