@@ -24,6 +24,9 @@ final class GoAroundChecks {
     /** Charge that a cell model near empty and cold may be off by, %. */
     private static final double MODEL_PERCENT = 2;
 
+    /** A charge that is this far from the one asked is another. */
+    private static final double UNLIKE = 0.005;
+
     private final Aircraft aircraft;
     private final Optional<GoAround> goAround;
     private final Judge judge = new Judge();
@@ -165,6 +168,16 @@ final class GoAroundChecks {
     }
 
     private void assume(GoAround go) {
+        aircraft.goAround().chargeFraction().stream()
+                .filter(asked -> Math.abs(asked - go.chargeFraction()) > UNLIKE)
+                .forEach(asked -> judge.assume(
+                        SUBJECT,
+                        Judge.text(
+                                "begun with %.0f %% charge in place of %.0f %%",
+                                Share.percentFromFraction(go.chargeFraction()), Share.percentFromFraction(asked)),
+                        asked > go.chargeFraction()
+                                ? "the packs have no more at take-off"
+                                : "the cells come to their minimum voltage before"));
         if (!aircraft.goAround().asked()) {
             judge.assume(
                     SUBJECT,

@@ -58,6 +58,25 @@ class BuildReviewHttpTest {
     }
 
     @Test
+    void aGoAroundThatBeginsWithOtherChargeThanAskedSaysSo() {
+        ObjectNode request = LiveService.changed(NAME, "/packs/0/state_of_charge_percent", "60");
+        request.putObject("go_around").put("state_of_charge_percent", 90);
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("go_around.state_of_charge_percent")).isCloseTo(60, within(0.1));
+        assertThat(answer.getList("assumptions.findAll { it.at == '/go_around' }.assumed", String.class))
+                .contains("begun with 60 % charge in place of 90 %");
+        assertThat(example().getList("assumptions.assumed", String.class))
+                .noneMatch(assumed -> assumed.startsWith("begun with"));
+    }
+
+    @Test
+    void whatItWorksOutOfItsPartsTogetherHasItsCautions() {
+        assertThat(example().getList("cautions", String.class))
+                .anyMatch(caution -> caution.startsWith("A go-around on the last of a pack"))
+                .noneMatch(caution -> caution.startsWith("An aircraft of several motors"));
+    }
+
+    @Test
     void aGoAroundWithoutItsPowerIsNotJudged() {
         ObjectNode request = LiveService.changed(
                 NAME, "/propulsion", "{\"efficiency\": {\"propeller\": 0.65, \"motor\": 0.85, \"controller\": 0.95}}");

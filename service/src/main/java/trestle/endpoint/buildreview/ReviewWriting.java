@@ -62,7 +62,12 @@ public final class ReviewWriting {
     ApiBuildReviewAnswer answer() {
         ReviewPlaces places = new ReviewPlaces(done.read());
         List<ApiJudgement> judgements = new ArrayList<>();
-        judgements.add(JudgementWriting.of(review.judgement(), places::ofReview, done.assumed(), List.of(), List.of()));
+        judgements.add(JudgementWriting.of(
+                review.judgement(),
+                places::ofReview,
+                done.assumed(),
+                ReviewMargins.cautions(review),
+                ReviewMargins.models(review)));
         Parts.of(review).forEach(part -> judgements.add(written(part)));
         return ApiBuildReviewAnswer.builder()
                 .judgement(JudgementWriting.merged(judgements))
