@@ -21,6 +21,7 @@ import trestle.endpoint.reference.CellChemistriesTable;
 import trestle.endpoint.reference.CellsTable;
 import trestle.endpoint.reference.ConnectorsTable;
 import trestle.endpoint.reference.ContactTemperaturesTable;
+import trestle.endpoint.reference.FusesTable;
 import trestle.endpoint.reference.InsulationsTable;
 import trestle.endpoint.reference.MaterialsTable;
 import trestle.endpoint.reference.MotorsTable;
@@ -65,6 +66,7 @@ public final class Catalogue {
             new WireGaugesTable(),
             new InsulationsTable(),
             new ConnectorsTable(),
+            new FusesTable(),
             new ContactTemperaturesTable(),
             new CellChemistriesTable(),
             new StandardAtmosphereTable(),

@@ -35,6 +35,7 @@ final class BladeElementModel {
 
     private final int bladeCount;
     private final double noLiftAdvanceRatio;
+    private final double solidity;
     private final BladeStrip[] strips = new BladeStrip[STRIPS];
     private final double[] lastAngleRad = new double[STRIPS];
 
@@ -50,6 +51,7 @@ final class BladeElementModel {
         this.bladeCount = bladeCount;
         double pitchPerDiameter = pitchM / diameterM;
         double chordScale = type.chordScale(diameterM);
+        solidity = bladeCount * chordScale * meanBladeArea() / Math.PI;
         for (int i = 0; i < STRIPS; i++) {
             double x = HUB_RATIO + (i + 0.5) * stripWidth();
             strips[i] = strip(x, chordScale, pitchPerDiameter, bladeCount, type);
@@ -125,6 +127,11 @@ final class BladeElementModel {
         return drag / weight;
     }
 
+    /** Area of the blades over that of the disc; the chord is straight between its points. */
+    double solidity() {
+        return solidity;
+    }
+
     /** Advance ratio at which the section at 75 % radius has no lift. */
     double noLiftAdvanceRatio() {
         return noLiftAdvanceRatio;
@@ -138,6 +145,15 @@ final class BladeElementModel {
                 twistRad(radiusRatio, pitchPerDiameter, type),
                 bladeCount,
                 type);
+    }
+
+    /** Area of the mean blade over the square of its radius. */
+    private static double meanBladeArea() {
+        double area = 0;
+        for (int i = 1; i < RADIUS_RATIOS.length; i++) {
+            area += (RADIUS_RATIOS[i] - RADIUS_RATIOS[i - 1]) * (CHORD_RATIOS[i] + CHORD_RATIOS[i - 1]) / 2;
+        }
+        return area;
     }
 
     private static double stripWidth() {

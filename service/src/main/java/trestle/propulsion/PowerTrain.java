@@ -122,6 +122,28 @@ public final class PowerTrain {
     }
 
     /**
+     * The state at full throttle on a voltage, whatever the supply would have: for a supply that sags by a law of its own.
+     *
+     * @param voltageV voltage at the controllers, V, above 0; no more than the supply has at rest
+     * @param airspeedMPerS airspeed, m/s, 0 or more
+     * @return the state; empty where the wind drives the propeller faster than the motor would
+     */
+    public Optional<OperatingPoint> fedAt(double voltageV, double airspeedMPerS) {
+        Guard.positive("voltageV", voltageV);
+        Guard.notNegative("airspeedMPerS", airspeedMPerS);
+        OptionalDouble revPerS = Root.between(
+                n -> voltageV - shaft(n, airspeedMPerS).outputVoltageV(),
+                Math.min(fastestRevPerS, slowestRevPerS(airspeedMPerS)),
+                fastestRevPerS,
+                fastestRevPerS * ACCURACY_RATIO);
+        if (revPerS.isEmpty()) {
+            return Optional.empty();
+        }
+        Shaft shaft = shaft(revPerS.getAsDouble(), airspeedMPerS);
+        return shaft.currentA() < 0 ? Optional.empty() : Optional.of(point(shaft, voltageV));
+    }
+
+    /**
      * The state that holds a thrust at an airspeed.
      *
      * @param thrustN thrust of all motors, N, above 0

@@ -14,6 +14,7 @@ import trestle.massbalance.TailArrangement;
 import trestle.massbalance.Target;
 import trestle.massbalance.Weighing;
 import trestle.massbalance.Wing;
+import trestle.motorout.Fin;
 import trestle.numeric.Guard;
 import trestle.numeric.ImpossibleValue;
 import trestle.rails.Rail;
@@ -28,6 +29,7 @@ import trestle.rails.Rail;
  * @param covering what covers the packs
  * @param wing the wing
  * @param tail the tail, or that there is none; needed for the neutral point
+ * @param fin its fins and rudders; empty where they are not described
  * @param limits what the balance is held against
  * @param target where the centre of gravity should be
  * @param weighing the aircraft on scales
@@ -39,6 +41,7 @@ import trestle.rails.Rail;
  * @param compass the compass and what passes it
  * @param survey the ground that it is to cover; empty where there is none
  * @param charging how its packs are charged; empty where that is not described
+ * @param goAround the go-around that its packs are to hold at the end of it
  * @param flight the day and the flight
  * @param notFitted what it does without
  */
@@ -50,6 +53,7 @@ public record Aircraft(
         Covering covering,
         Wing wing,
         Optional<TailArrangement> tail,
+        Optional<Fin> fin,
         Optional<Limits> limits,
         Optional<Target> target,
         Optional<Weighing> weighing,
@@ -61,6 +65,7 @@ public record Aircraft(
         Optional<CompassPlan> compass,
         Optional<SurveyOfAircraft> survey,
         Optional<ChargePlan> charging,
+        GoAroundPlan goAround,
         PlannedFlight flight,
         Set<Fitting> notFitted) {
     /** Checks the physics and copies the lists. */

@@ -8,6 +8,7 @@ import trestle.launch.LinearThrust;
 import trestle.massbalance.Item;
 import trestle.numeric.Guard;
 import trestle.propulsion.Controller;
+import trestle.propulsion.DeadPropellerState;
 import trestle.propulsion.Motor;
 import trestle.propulsion.Propeller;
 
@@ -52,6 +53,8 @@ public sealed interface Propulsion {
      * @param items those parts that have a mass and a place, for the balance
      * @param unplacedMassKg mass of the motors, all together, where they have no place, kg; 0 where they do
      * @param fullThrottleDurationS how long full throttle is held in one go, s, above 0
+     * @param motorLateralM from the centre line to the outermost motor, m, above 0; empty where it is not known
+     * @param deadPropeller what the propeller of a motor that has stopped does
      */
     record ByParts(
             int motorCount,
@@ -60,7 +63,9 @@ public sealed interface Propulsion {
             Propeller propeller,
             List<Item> items,
             double unplacedMassKg,
-            double fullThrottleDurationS)
+            double fullThrottleDurationS,
+            OptionalDouble motorLateralM,
+            DeadPropellerState deadPropeller)
             implements Propulsion {
         /** Checks the physics and copies the list. */
         public ByParts {

@@ -2,15 +2,21 @@ package trestle.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import trestle.battery.PackEnergy;
 import trestle.battery.PackTask;
 import trestle.charging.ChargeTask;
 import trestle.charging.PackCharge;
+import trestle.finding.Judge;
 import trestle.finding.Judgement;
 import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.SpeedPoint;
 import trestle.joint.ChargeBack;
+import trestle.joint.GoAround;
+import trestle.joint.GoAroundTask;
 import trestle.launch.LaunchAndClimb;
 import trestle.launch.LaunchAndClimbResult;
 import trestle.launch.LaunchAndClimbTask;
@@ -37,6 +43,10 @@ public final class Review {
     private final Once<Optional<PackCharge>> charge;
     private final Once<Optional<SurveyTask>> surveyTask;
     private final Once<Optional<SurveyCoverage>> survey;
+    private final Once<Optional<GoAroundTask>> goAroundTask;
+    private final Once<Optional<GoAround>> goAround;
+    private final Once<Optional<MotorOutOfAircraft>> motorOut;
+    private final Once<Judgement> ofItsParts;
     private final Once<Judgement> judgement;
 
     Review(Round round, List<RunReview> runs) {
@@ -57,8 +67,18 @@ public final class Review {
                         plan.task(point, pack(), aircraft.flight().reserveFraction()))));
         survey = Once.of(() -> surveyTask().map(SurveyCoverage::of));
         charge = Once.of(() -> chargeTask().map(PackCharge::of));
-        judgement =
+        goAroundTask = Once.of(round::goAroundTask);
+        goAround = Once.of(() -> goAroundTask.get().map(GoAround::of));
+        motorOut = Once.of(round::motorOut);
+        ofItsParts =
                 Once.of(() -> ReviewChecks.of(aircraft, round.cruise(), round.fullThrottle(), round.pack(), this.runs));
+        judgement = Once.of(() -> {
+            Judge judge = new Judge();
+            judge.join(ofItsParts.get());
+            judge.join(GoAroundChecks.of(aircraft, goAround()));
+            judge.join(MotorOutChecks.of(aircraft, motorOut()));
+            return judge.judgement();
+        });
     }
 
     /** The last pass. */
@@ -171,6 +191,37 @@ public final class Review {
     /** What the survey was asked; empty where there is none, or no cruise. */
     public Optional<SurveyTask> surveyTask() {
         return surveyTask.get();
+    }
+
+    /** The go-around on what the flight leaves; empty where nothing flies, or the full power is not known. */
+    public Optional<GoAround> goAround() {
+        return goAround.get();
+    }
+
+    /** What the go-around was asked; empty where it is. */
+    public Optional<GoAroundTask> goAroundTask() {
+        return goAroundTask.get();
+    }
+
+    /** One motor of several stopped; empty with one motor, or where a place is not known. */
+    public Optional<MotorOutOfAircraft> motorOut() {
+        return motorOut.get();
+    }
+
+    /** Voltage that a go-around leaves above what the rails need, V; empty without one or the other. */
+    public OptionalDouble goAroundRailMarginV() {
+        OptionalDouble neededV = GoAroundChecks.neededV(aircraft());
+        return neededV.isPresent() && goAround().isPresent()
+                ? OptionalDouble.of(goAround().get().lowestVoltageV() - neededV.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Codes of what stops the whole, worked out without what only its sentences need: for a sample. */
+    public Set<String> stops() {
+        Set<String> stops = new TreeSet<>(ofItsParts.get().stops());
+        stops.addAll(MotorOutChecks.of(aircraft(), motorOut()).stops());
+        goAroundTask.get().ifPresent(task -> stops.addAll(GoAroundChecks.stops(aircraft(), task)));
+        return stops;
     }
 
     /** What is to be said of the whole; what is to be said of a part is in the part. */

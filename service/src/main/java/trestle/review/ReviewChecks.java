@@ -15,7 +15,9 @@ import trestle.finding.Trial;
 import trestle.flight.SpeedPoint;
 import trestle.massbalance.Limits;
 import trestle.units.Mass;
+import trestle.units.Resistance;
 import trestle.units.Share;
+import trestle.wiring.PlugEnd;
 
 /** What only shows when the parts are seen together. */
 final class ReviewChecks {
@@ -41,6 +43,7 @@ final class ReviewChecks {
         ReviewChecks checks = new ReviewChecks(aircraft, cruise, fullThrottle);
         checks.judge(pack, runs);
         checks.assume();
+        checks.assumeSources(runs);
         return checks.judge.judgement();
     }
 
@@ -203,6 +206,27 @@ final class ReviewChecks {
                                 + " watch their temperature.",
                         drawnA,
                         ratedA.getAsDouble());
+    }
+
+    /** Where a fuse or a plug is reckoned with the packs for want of a source of its own. */
+    private void assumeSources(List<RunReview> runs) {
+        for (int i = 0; i < runs.size(); i++) {
+            PlugEnd said = aircraft.runs().get(i).plan().plug();
+            PlugEnd taken = runs.get(i).task().plug();
+            boolean matters =
+                    said.capacitanceF().isPresent() || runs.get(i).task().fuse().isPresent();
+            if (matters && runs.get(i).carriesPackCurrent() && !said.equals(taken)) {
+                judge.assume(
+                        Subject.of(ReviewPart.RUN, i),
+                        Judge.text(
+                                "%.1f V and %.0f mΩ at its supply end",
+                                taken.fullVoltageV().getAsDouble(),
+                                Resistance.milliohmFromOhm(
+                                        taken.sourceResistanceOhm().getAsDouble())),
+                        "those of the packs in the first moment, full and as warm as at take-off, where the run says"
+                                + " nothing else");
+            }
+        }
     }
 
     private void assume() {

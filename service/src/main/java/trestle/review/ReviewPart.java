@@ -22,6 +22,14 @@ public enum ReviewPart {
     CHARGING,
     /** The ground to be covered. */
     SURVEY,
+    /** The go-around at the end of the flight. */
+    GO_AROUND,
+    /** From the centre line to the outermost motor. */
+    MOTOR_LATERAL,
+    /** What the propeller of a motor that has stopped does. */
+    DEAD_PROPELLER,
+    /** Fins and rudders. */
+    TAIL_FIN,
     /** How it is launched. */
     LAUNCH,
     /** Where the parts of the drive sit. */

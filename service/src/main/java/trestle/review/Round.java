@@ -16,6 +16,8 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
+import trestle.joint.GoAroundTask;
+import trestle.joint.PackSource;
 import trestle.joint.PackStore;
 import trestle.launch.LaunchAndClimbTask;
 import trestle.massbalance.Balance;
@@ -127,6 +129,7 @@ final class Round {
                 aircraft.propulsion().fullThrottleDurationS(),
                 massKg,
                 store.pack().nominalVoltageV(),
+                PackSource.of(new Pack(aircraft.segments(), 0), store.surroundings()),
                 base.air(),
                 aircraft.flight().conditions().altitudeM());
         return aircraft.runs().stream().map(currents::review).toList();
@@ -142,6 +145,30 @@ final class Round {
                 .flown(
                         aircraft.aerodynamics().neverExceedMPerS(),
                         aircraft.propulsion().fullThrottleDurationS());
+    }
+
+    /** Empty where nothing flies, or the full power is not known. */
+    Optional<GoAroundTask> goAroundTask() {
+        return cruise().flatMap(point -> new GoAroundOfAircraft(
+                        aircraft.goAround(),
+                        airframe,
+                        polar,
+                        base.air().densityKgPerM3(),
+                        store,
+                        thrust.get(),
+                        base.systemsPowerW())
+                .after(point, endurance().energy().legs()));
+    }
+
+    /** Empty with one motor, or where a place is not known. */
+    Optional<MotorOutOfAircraft> motorOut() {
+        return MotorOutOfAircraft.of(
+                aircraft,
+                airframe,
+                polar,
+                base.air(),
+                thrust.get(),
+                balance.stream().mapToDouble(it -> it.centre().armM()).findFirst());
     }
 
     Optional<LaunchAndClimbTask> launchTask() {

@@ -3,9 +3,11 @@ package trestle.review;
 import java.util.Optional;
 import trestle.atmosphere.AirState;
 import trestle.flight.SpeedPoint;
+import trestle.joint.PackSource;
 import trestle.wiring.CurrentPeak;
 import trestle.wiring.Flight;
 import trestle.wiring.WireDuty;
+import trestle.wiring.WirePlan;
 import trestle.wiring.WireSizing;
 import trestle.wiring.WireTask;
 
@@ -17,6 +19,7 @@ import trestle.wiring.WireTask;
  * @param fullThrottleDurationS how long full throttle is held, s
  * @param massKg take-off mass, kg
  * @param packVoltageV voltage at the supply end of runs that give none, V
+ * @param source the packs as what a plug or a short meets
  * @param air the air
  * @param altitudeM geopotential altitude, m
  */
@@ -26,11 +29,15 @@ record RunCurrents(
         double fullThrottleDurationS,
         double massKg,
         double packVoltageV,
+        PackSource source,
         AirState air,
         double altitudeM) {
 
     RunReview review(InstalledRun run) {
-        WireTask task = run.plan().task(duty(run), air.temperatureK(), altitudeM);
+        WirePlan plan = run.currentA().isEmpty()
+                ? run.plan().pluggedAs(run.plan().plug().behind(source.fullVoltageV(), source.resistanceOhm()))
+                : run.plan();
+        WireTask task = plan.task(duty(run), air.temperatureK(), altitudeM);
         return new RunReview(run.currentA().isEmpty(), task, WireSizing.of(task));
     }
 

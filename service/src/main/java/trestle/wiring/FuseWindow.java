@@ -46,7 +46,8 @@ public record FuseWindow(double leastA, double greatestA) {
         return new FuseWindow(Math.max(run.currentA() / CONTINUOUS, peakA), ampacityA / OPENS_AT);
     }
 
-    private static double carried(double durationS) {
+    /** Share of its rating that a fuse is sure to carry in a peak of so long, s. */
+    static double carried(double durationS) {
         return PEAKS.stream()
                 .filter(peak -> durationS <= peak.longestS())
                 .mapToDouble(Carried::share)

@@ -30,6 +30,21 @@ public record PlugEnd(
     }
 
     /**
+     * The same behind a source that is known, as far as nothing else is said of it.
+     *
+     * @param voltageV its highest voltage, V, above 0
+     * @param resistanceOhm its resistance, Ω, above 0
+     * @return the ends
+     */
+    public PlugEnd behind(double voltageV, double resistanceOhm) {
+        return new PlugEnd(
+                OptionalDouble.of(fullVoltageV.orElse(voltageV)),
+                OptionalDouble.of(sourceResistanceOhm.orElse(resistanceOhm)),
+                capacitanceF,
+                precharge);
+    }
+
+    /**
      * Current of a short right behind the source, which nothing else limits.
      *
      * @param supplyVoltageV voltage at the supply, V, where no full voltage is known

@@ -49,6 +49,32 @@ public record WirePlan(
     }
 
     /**
+     * The same run with other ends.
+     *
+     * @param ends what is known of them
+     * @return the run
+     */
+    public WirePlan pluggedAs(PlugEnd ends) {
+        return new WirePlan(
+                name,
+                lengthM,
+                parallelWires,
+                connectors,
+                insulation,
+                wallM,
+                enclosure,
+                bayTemperatureK,
+                bundledConductors,
+                foamWallM,
+                drops,
+                touches,
+                system,
+                checked,
+                fuse,
+                ends);
+    }
+
+    /**
      * The task that this run is, once it is known what flows and where.
      *
      * @param duty what flows through it

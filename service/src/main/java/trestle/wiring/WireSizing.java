@@ -85,6 +85,7 @@ public record WireSizing(
         TouchChecks.judge(judged, judge);
         DropChecks.judge(judged, judge);
         RunChecks.judge(task.run(), judge);
+        ConnectorHeatChecks.judge(task, judge);
         PlugChecks.judge(task, judge);
         FuseChecks.judge(task, checked.or(() -> recommended), candidates, judge);
         WireAssumptions.note(task, checked.or(() -> recommended), judge);

@@ -19,6 +19,7 @@ public final class Arithmetic {
             Map.entry("sin", Math::sin),
             Map.entry("cos", Math::cos),
             Map.entry("tan", Math::tan),
+            Map.entry("acos", Math::acos),
             Map.entry("asin", Math::asin),
             Map.entry("atan", Math::atan),
             Map.entry("asinh", x -> Math.log(x + Math.sqrt(x * x + 1))));

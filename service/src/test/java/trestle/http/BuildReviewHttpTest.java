@@ -46,6 +46,112 @@ class BuildReviewHttpTest {
     }
 
     @Test
+    void aGoAroundIsJudgedOnWhatTheFlightLeaves() {
+        ObjectNode request = LiveService.changed(NAME, "/go_around", "{\"state_of_charge_percent\": 6}");
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("go_around.state_of_charge_percent")).isCloseTo(6, within(0.1));
+        assertThat(answer.getDouble("go_around.time_to_cutoff_s")).isZero();
+        assertThat(answer.getList("findings.code", String.class)).contains("no-go-around");
+        assertThat(example().getDouble("go_around.state_of_charge_percent"))
+                .as("after the legs of its flight")
+                .isBetween(50.0, 70.0);
+    }
+
+    @Test
+    void aGoAroundThatBeginsWithOtherChargeThanAskedSaysSo() {
+        ObjectNode request = LiveService.changed(NAME, "/packs/0/state_of_charge_percent", "60");
+        request.putObject("go_around").put("state_of_charge_percent", 90);
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("go_around.state_of_charge_percent")).isCloseTo(60, within(0.1));
+        assertThat(answer.getList("assumptions.findAll { it.at == '/go_around' }.assumed", String.class))
+                .contains("begun with 60 % charge in place of 90 %");
+        assertThat(example().getList("assumptions.assumed", String.class))
+                .noneMatch(assumed -> assumed.startsWith("begun with"));
+    }
+
+    @Test
+    void whatItWorksOutOfItsPartsTogetherHasItsCautions() {
+        assertThat(example().getList("cautions", String.class))
+                .anyMatch(caution -> caution.startsWith("A go-around on the last of a pack"))
+                .noneMatch(caution -> caution.startsWith("An aircraft of several motors"));
+    }
+
+    @Test
+    void aGoAroundWithoutItsPowerIsNotJudged() {
+        ObjectNode request = LiveService.changed(
+                NAME, "/propulsion", "{\"efficiency\": {\"propeller\": 0.65, \"motor\": 0.85, \"controller\": 0.95}}");
+        LiveService.answer(NAME, request)
+                .body("go_around", nullValue())
+                .body("checks.find { it.code == 'go-around' }.outcome", equalTo("not_judged"))
+                .body("checks.find { it.code == 'go-around' }.give", hasItem("/propulsion/full_throttle_power_w"));
+    }
+
+    /** By hand: half of 1000 µF times the square of 29.4 V. */
+    @Test
+    void aPlugMeetsThePacksOfItsDocument() {
+        ObjectNode request = LiveService.changed(NAME, "/wiring/0/controller_capacitance_uf", "1000");
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("wire_sizing[0].answer.inrush.energy_j"))
+                .isCloseTo(0.5 * 1000e-6 * 29.4 * 29.4, within(1e-6));
+        assertThat(answer.getDouble("wire_sizing[0].answer.inrush.peak_current_a"))
+                .isGreaterThan(50);
+        assertThat(answer.getList("assumptions.findAll { it.at == '/wiring/0' }.assumed", String.class))
+                .anySatisfy(assumed -> assertThat(assumed).startsWith("29.4 V and "));
+    }
+
+    @Test
+    void whatARunSaysOfItsSourceStands() {
+        ObjectNode request = LiveService.changed(NAME, "/wiring/0/controller_capacitance_uf", "1000");
+        ((ObjectNode) request.at("/wiring/0")).put("full_voltage_v", 25).put("source_resistance_milliohm", 100);
+        JsonPath answer = answer(request);
+        assertThat(answer.getDouble("wire_sizing[0].answer.inrush.energy_j"))
+                .isCloseTo(0.5 * 1000e-6 * 25 * 25, within(1e-6));
+        assertThat(answer.getList("assumptions.findAll { it.at == '/wiring/0' }.assumed", String.class))
+                .noneSatisfy(assumed -> assertThat(assumed).contains("at its supply end"));
+    }
+
+    private static ObjectNode twin() {
+        return LiveService.changed(NAME, "/propulsion/motor_count", "2");
+    }
+
+    @Test
+    void aTwinIsJudgedOnTheMotorThatGoesOn() {
+        ObjectNode request = twin();
+        ((ObjectNode) request.at("/propulsion")).put("motor_lateral_mm", 450);
+        ((ObjectNode) request.at("/airframe"))
+                .putObject("tail_fin")
+                .put("area_dm2", 6.5)
+                .put("height_mm", 320)
+                .put("quarter_chord_arm_mm", 1480)
+                .put("rudder_chord_percent", 35);
+        JsonPath answer = answer(request);
+        double yawNm = answer.getDouble("one_motor_out.yaw_moment_n_m");
+        assertThat(yawNm)
+                .isCloseTo(
+                        0.45
+                                * (answer.getDouble("one_motor_out.thrust_n")
+                                        + answer.getDouble("one_motor_out.dead_drag_n")),
+                        withPercentage(1e-4));
+        assertThat(answer.getDouble("one_motor_out.rudder_needed_deg"))
+                .isCloseTo(25 * yawNm / answer.getDouble("one_motor_out.yaw_control_n_m"), withPercentage(1e-4));
+    }
+
+    @Test
+    void aTwinWithoutAFinIsNotJudged() {
+        LiveService.answer(NAME, twin())
+                .body("one_motor_out", nullValue())
+                .body("checks.find { it.code == 'motor-out-control' }.outcome", equalTo("not_judged"))
+                .body(
+                        "checks.find { it.code == 'motor-out-control' }.give",
+                        hasItems("/propulsion/motor_lateral_mm", "/airframe/tail_fin"));
+    }
+
+    @Test
+    void anAircraftWithOneMotorHasNoneToStop() {
+        assertThat(example().getList("checks.code", String.class)).noneMatch(code -> code.startsWith("motor-out"));
+    }
+
+    @Test
     void packsAndWiresAreWeighed() {
         JsonPath answer = example();
         double listed = answer.getList("mass_balance.moments.mass_g", Double.class).stream()

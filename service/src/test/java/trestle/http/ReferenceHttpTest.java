@@ -92,6 +92,18 @@ class ReferenceHttpTest {
         assertThat(row.path("source").asText()).contains(source);
     }
 
+    /** By hand, of ISO 8820-3's shares from memory: a 50 A fuse for good, in a peak, and its wire. */
+    @Test
+    void aFuseCarriesAShareOfItsRatingByTheLengthOfAPeak() throws IOException {
+        JsonNode row = row("fuses", "rated_current_a", "50.0");
+        assertThat(row.path("continuous_current_a").asDouble()).isCloseTo(37.5, within(1e-9));
+        assertThat(row.path("peak_to_40_ms_a").asDouble()).isCloseTo(175, within(1e-9));
+        assertThat(row.path("peak_to_150_ms_a").asDouble()).isCloseTo(100, within(1e-9));
+        assertThat(row.path("peak_to_750_ms_a").asDouble()).isCloseTo(67.5, within(1e-9));
+        assertThat(row.path("longer_peak_a").asDouble()).isCloseTo(55, within(1e-9));
+        assertThat(row.path("least_wire_ampacity_a").asDouble()).isCloseTo(67.5, within(1e-9));
+    }
+
     @Test
     void largerConnectorsHaveLessResistance() throws IOException {
         JsonNode rows = rows("connectors");

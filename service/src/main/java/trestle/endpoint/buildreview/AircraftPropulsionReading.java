@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.api.model.ApiAircraftPropulsion;
+import trestle.api.model.ApiDeadPropeller;
 import trestle.api.model.ApiDrive;
 import trestle.api.model.ApiDrivePlaces;
 import trestle.api.model.ApiPartPlace;
@@ -13,6 +14,7 @@ import trestle.endpoint.endurance.PowerReading;
 import trestle.endpoint.propulsionmatch.DriveReading;
 import trestle.launch.LinearThrust;
 import trestle.massbalance.Item;
+import trestle.propulsion.DeadPropellerState;
 import trestle.propulsion.PropulsionSystem;
 import trestle.propulsion.Supply;
 import trestle.review.Propulsion;
@@ -70,7 +72,10 @@ public record AircraftPropulsionReading(ApiAircraftPropulsion propulsion, String
                 system.propeller(),
                 items(system.motorCount()),
                 unplacedMassKg(system.motorCount()),
-                durationS);
+                durationS,
+                Reading.optional(propulsion.motorLateralMm(), Length::mFromMm),
+                DeadPropellerState.valueOf(Reading.or(propulsion.deadPropeller(), ApiDeadPropeller.WINDMILLING)
+                        .name()));
     }
 
     private boolean takesNo(String field, Object value) {

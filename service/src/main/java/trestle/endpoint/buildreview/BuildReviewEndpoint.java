@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiWorking;
@@ -114,7 +115,9 @@ public final class BuildReviewEndpoint
 
     @Override
     public List<ApiWorking> workings(Done<ApiBuildReviewRequest, Aircraft, Review> done) {
-        return WorkingWriting.write(Parts.workings(parts(done)));
+        return WorkingWriting.write(
+                Stream.concat(Parts.workings(parts(done)).stream(), ReviewMargins.workings(done.work()))
+                        .toList());
     }
 
     private static List<Part<?>> parts(Done<ApiBuildReviewRequest, Aircraft, Review> done) {

@@ -22,7 +22,7 @@ final class ReviewMainFigures {
     }
 
     static Set<String> stops(Review review) {
-        Set<String> stops = new HashSet<>(review.judgement().stops());
+        Set<String> stops = new HashSet<>(review.stops());
         Parts.of(review).stream()
                 .filter(part -> !AFTER_THE_FLIGHT.contains(part.calculation()))
                 .forEach(part -> stops.addAll(part.judged().get().stops()));

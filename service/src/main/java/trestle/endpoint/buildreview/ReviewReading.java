@@ -111,6 +111,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 covering,
                 AirframeReading.wing(WingCompletion.of(airframe.wing())),
                 tail,
+                new MarginsReading(request, reading).fin(),
                 limits,
                 target,
                 Optional.ofNullable(request.weighing()).map(BalanceReading::weighing),
@@ -122,6 +123,7 @@ record ReviewReading(ApiBuildReviewRequest request, Reading reading) {
                 compass,
                 survey,
                 charging,
+                new MarginsReading(request, reading).goAround(),
                 flight,
                 notFitted);
     }

@@ -10,10 +10,13 @@ import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
 import trestle.api.model.ApiCompassClearanceAnswer;
 import trestle.api.model.ApiEnduranceAnswer;
+import trestle.api.model.ApiGoAroundEnd;
+import trestle.api.model.ApiGoAroundResult;
 import trestle.api.model.ApiJudgement;
 import trestle.api.model.ApiKeyFigures;
 import trestle.api.model.ApiLaunchAndClimbAnswer;
 import trestle.api.model.ApiMassBalanceAnswer;
+import trestle.api.model.ApiMotorOutResult;
 import trestle.api.model.ApiPackChargeAnswer;
 import trestle.api.model.ApiPackEnergyAnswer;
 import trestle.api.model.ApiPropulsionMatchAnswer;
@@ -27,13 +30,17 @@ import trestle.endpoint.Premises;
 import trestle.endpoint.Writing;
 import trestle.endpoint.massbalance.BalanceWriting;
 import trestle.flight.SpeedPoint;
+import trestle.joint.GoAround;
 import trestle.massbalance.Planform;
+import trestle.motorout.MotorOut;
 import trestle.propulsion.OperatingPoint;
 import trestle.rails.RailBudget;
 import trestle.review.Aircraft;
 import trestle.review.FullThrottle;
+import trestle.review.MotorOutOfAircraft;
 import trestle.review.Review;
 import trestle.review.RunReview;
+import trestle.units.Angle;
 import trestle.units.Energy;
 import trestle.units.Length;
 import trestle.units.Mass;
@@ -55,11 +62,18 @@ public final class ReviewWriting {
     ApiBuildReviewAnswer answer() {
         ReviewPlaces places = new ReviewPlaces(done.read());
         List<ApiJudgement> judgements = new ArrayList<>();
-        judgements.add(JudgementWriting.of(review.judgement(), places::ofReview, done.assumed(), List.of(), List.of()));
+        judgements.add(JudgementWriting.of(
+                review.judgement(),
+                places::ofReview,
+                done.assumed(),
+                ReviewMargins.cautions(review),
+                ReviewMargins.models(review)));
         Parts.of(review).forEach(part -> judgements.add(written(part)));
         return ApiBuildReviewAnswer.builder()
                 .judgement(JudgementWriting.merged(judgements))
                 .keyFigures(keyFigures())
+                .goAround(review.goAround().map(this::goAround).orElse(null))
+                .oneMotorOut(review.motorOut().map(ReviewWriting::motorOut).orElse(null))
                 .massBalance(answer("/mass_balance", ApiMassBalanceAnswer.class))
                 .packEnergy(answer("/pack_energy", ApiPackEnergyAnswer.class))
                 .wireSizing(IntStream.range(0, review.runs().size())
@@ -85,6 +99,45 @@ public final class ReviewWriting {
     /** The answer of a part; null where this aircraft lacks it. */
     private <A> A answer(String at, Class<A> type) {
         return type.cast(answers.get(at));
+    }
+
+    private static ApiMotorOutResult motorOut(MotorOutOfAircraft it) {
+        MotorOut out = it.out();
+        return ApiMotorOutResult.builder()
+                .climbAirspeedMPerS(out.airspeedMPerS())
+                .thrustN(out.thrustN())
+                .deadDragN(out.deadDragN())
+                .yawMomentNM(out.yawNm())
+                .yawControlNM(out.controlNm())
+                .rudderNeededDeg(Writing.in(out.rudderNeededRad(), Angle::degFromRad))
+                .minimumControlAirspeedMPerS(Writing.boxed(out.minimumControlMPerS()))
+                .largestThrustN(out.largestThrustN())
+                .throttlePercent(Writing.in(it.throttleFraction(), Share::percentFromFraction))
+                .bankNeededDeg(Angle.degFromRad(out.bankNeededRad()))
+                .trimDragN(out.trimDragN())
+                .climbRateMPerS(out.climbRateMPerS())
+                .levelPossible(out.climbRateMPerS() >= 0)
+                .build();
+    }
+
+    private ApiGoAroundResult goAround(GoAround go) {
+        return ApiGoAroundResult.builder()
+                .stateOfChargePercent(Share.percentFromFraction(go.chargeFraction()))
+                .powerW(go.powerW())
+                .voltageBeforeV(go.voltageBeforeV())
+                .voltageAfter10SV(Writing.boxed(go.voltageAfter10sV()))
+                .lowestVoltageV(go.lowestVoltageV())
+                .lowestRailMarginV(Writing.boxed(review.goAroundRailMarginV()))
+                .timeToCutoffS(Writing.boxed(go.timeToCutoffS()))
+                .endReason(ApiGoAroundEnd.valueOf(go.end().name()))
+                .energyAboveCutoffWh(Writing.in(go.energyToCutoffJ(), Energy::whFromJ))
+                .climbAirspeedMPerS(go.climbAirspeedMPerS())
+                .climbRateMPerS(go.climbRateMPerS())
+                .heightGainedM(go.heightM())
+                .powerAllowedW(go.powerAllowedW())
+                .leastStateOfChargePercent(Writing.in(go.leastChargeFraction(), Share::percentFromFraction))
+                .cutoffThatLastsV(Writing.boxed(go.cutoffThatLastsV()))
+                .build();
     }
 
     private ApiRunReview run(int index) {

@@ -2,6 +2,7 @@ package trestle.endpoint.wiresizing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import trestle.api.model.ApiContactMaterial;
 import trestle.api.model.ApiEnclosure;
 import trestle.api.model.ApiRunShape;
@@ -126,7 +127,10 @@ public final class WireReading {
                 Length.mFromMm(run.lengthMm()),
                 parallelWires(),
                 Optional.ofNullable(run.connectors())
-                        .map(given -> given.stream().map(WireReading::connector).toList()),
+                        .map(given -> IntStream.range(0, given.size())
+                                .mapToObj(
+                                        i -> connector(given.get(i), ApiWireSizingRequest.CONNECTORS.at(at) + "/" + i))
+                                .toList()),
                 insulation,
                 Reading.optional(run.insulationThicknessMm(), Length::mFromMm),
                 enclosure,
@@ -249,12 +253,20 @@ public final class WireReading {
         }
     }
 
-    private static Connector connector(ApiWireConnector connector) {
+    private Connector connector(ApiWireConnector connector, String place) {
         return new Connector(
                 connector.name(),
                 Resistance.ohmFromMilliohm(connector.resistanceMilliohm()),
                 connector.ratedCurrentA(),
-                Reading.or(connector.count(), ApiWireConnector.COUNT));
+                Reading.or(connector.count(), ApiWireConnector.COUNT),
+                Reading.optional(connector.thermalResistanceKPerW()),
+                connector.thermalResistanceKPerW() == null
+                        ? reading.orDefault(
+                                connector.ratedRiseK(),
+                                ApiWireConnector.RATED_RISE_K,
+                                place,
+                                "the rise that ratings are commonly set for, IEC 60512-5, from memory")
+                        : Reading.or(connector.ratedRiseK(), ApiWireConnector.RATED_RISE_K));
     }
 
     private static Fuse fuse(ApiWireFuse fuse) {

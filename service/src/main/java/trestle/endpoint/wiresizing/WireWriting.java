@@ -1,6 +1,7 @@
 package trestle.endpoint.wiresizing;
 
 import java.util.Optional;
+import trestle.api.model.ApiConnectorHeat;
 import trestle.api.model.ApiFuseWindow;
 import trestle.api.model.ApiGaugeFailure;
 import trestle.api.model.ApiGaugeResult;
@@ -16,6 +17,7 @@ import trestle.units.Mass;
 import trestle.units.Resistance;
 import trestle.units.Share;
 import trestle.units.Temperature;
+import trestle.wiring.ConnectorHeat;
 import trestle.wiring.GaugeAnswer;
 import trestle.wiring.Plugging;
 import trestle.wiring.Shortfall;
@@ -43,6 +45,11 @@ public final class WireWriting {
                 .inrush(inrush(task, sizing).orElse(null))
                 .precharge(precharge(task).orElse(null))
                 .connectorDropV(sizing.connectorDropV())
+                .connectors(task.run().connectors().stream()
+                        .map(connector -> ConnectorHeat.of(
+                                connector, task.run(), task.surroundings().sinkTemperatureK()))
+                        .map(WireWriting::connector)
+                        .toList())
                 .build();
     }
 
@@ -81,6 +88,15 @@ public final class WireWriting {
                                 .energyJ(plugging.energyJ())
                                 .leftVoltageV(plugging.leftVoltageV())
                                 .build());
+    }
+
+    private static ApiConnectorHeat connector(ConnectorHeat heat) {
+        return ApiConnectorHeat.builder()
+                .name(heat.connector().name())
+                .contactLossW(heat.lossW())
+                .temperatureRiseK(heat.riseK())
+                .temperatureC(Temperature.cFromK(heat.temperatureK()))
+                .build();
     }
 
     private static ApiGaugeResult gauge(GaugeAnswer gauge) {

@@ -58,6 +58,10 @@ record SingleRequests(JsonNode document, Review review) {
         request.put("feeds_controller", review.runs().get(index).carriesPackCurrent());
         request.put("ambient_c", Temperature.cFromK(task.surroundings().ambientTemperatureK()));
         request.put("altitude_m", task.surroundings().altitudeM());
+        task.plug().fullVoltageV().ifPresent(voltageV -> request.put("full_voltage_v", voltageV));
+        task.plug()
+                .sourceResistanceOhm()
+                .ifPresent(ohm -> request.put("source_resistance_milliohm", Resistance.milliohmFromOhm(ohm)));
         task.flight()
                 .ifPresent(flight -> request.putObject("flight")
                         .put("duration_s", flight.durationS())
