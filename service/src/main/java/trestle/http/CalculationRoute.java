@@ -65,7 +65,7 @@ final class CalculationRoute<Q, R, W, A> {
         Optional<String> rows = rows(context, options);
         if (rows.isPresent()) {
             Q request = Binder.bind(WholeBody.of(context), calculation.requestType());
-            batches.send(context, table(request), options, rows.get());
+            batches.send(context, calculation, table(request), options, rows.get());
             return;
         }
         Renderer renderer = renderer(context, options);
@@ -89,7 +89,12 @@ final class CalculationRoute<Q, R, W, A> {
         requirePossible(options);
         Optional<String> rows = rows(context, options);
         if (rows.isPresent() && context.method() != HandlerType.HEAD) {
-            batches.send(context, table(Binder.bind(query.fields(), calculation.requestType())), options, rows.get());
+            batches.send(
+                    context,
+                    calculation,
+                    table(Binder.bind(query.fields(), calculation.requestType())),
+                    options,
+                    rows.get());
             return;
         }
         Renderer renderer = renderer(context, options);

@@ -17,14 +17,16 @@ import trestle.page.Pages;
 final class Routes {
     private final WarmUp warmUp = new WarmUp();
     private final Batches batches;
+    private final Metrics metrics;
 
     /** Begins to answer an example, beside the start of the server. */
     void warmUp() {
         warmUp.begin();
     }
 
-    Routes(Settings settings) {
-        batches = new Batches(limits(settings));
+    Routes(Settings settings, Metrics metrics) {
+        this.metrics = metrics;
+        batches = new Batches(limits(settings), metrics);
     }
 
     private static BatchLimits limits(Settings settings) {
@@ -47,6 +49,11 @@ final class Routes {
                 "/openapi.yaml",
                 context -> context.contentType("application/yaml")
                         .result(Documents.onBoard().yaml()));
+        doors.reading(
+                "/metrics",
+                context -> context.header("Cache-Control", "no-store")
+                        .contentType(Metrics.MEDIA_TYPE)
+                        .result(metrics.text()));
         doors.reading("/health/live", context -> json(context, status("live")));
         doors.reading("/health/ready", this::ready);
         Failures.register(routes);

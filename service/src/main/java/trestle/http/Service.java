@@ -33,6 +33,9 @@ public final class Service implements AutoCloseable {
 
     private static final int FIRST_JAVA_WITH_VIRTUAL_THREADS = 21;
 
+    /** What watches the service must get through when callers do not. */
+    private static final String[] OWN_WAY_IN = {"/health/*", "/metrics"};
+
     private final Javalin javalin;
 
     private Service(Javalin javalin) {
@@ -47,9 +50,10 @@ public final class Service implements AutoCloseable {
      * @throws PortTaken when the address is in use
      */
     public static Service start(Settings settings) {
-        Routes routes = new Routes(settings);
+        Metrics metrics = new Metrics();
+        Routes routes = new Routes(settings, metrics);
         routes.warmUp();
-        Javalin javalin = Javalin.create(config -> configure(config, settings, routes));
+        Javalin javalin = Javalin.create(config -> configure(config, settings, routes, metrics));
         try {
             javalin.start();
             return new Service(javalin);
@@ -73,7 +77,7 @@ public final class Service implements AutoCloseable {
         javalin.stop();
     }
 
-    private static void configure(JavalinConfig config, Settings settings, Routes routes) {
+    private static void configure(JavalinConfig config, Settings settings, Routes routes, Metrics metrics) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = settings.maxBodyBytes();
@@ -81,7 +85,7 @@ public final class Service implements AutoCloseable {
         config.http.defaultContentType = "application/json";
         config.concurrency.useVirtualThreads = Runtime.version().feature() >= FIRST_JAVA_WITH_VIRTUAL_THREADS;
         config.router.treatMultipleSlashesAsSingleSlash = true;
-        config.jetty.modifyServer(server -> harden(server, settings));
+        config.jetty.modifyServer(server -> harden(server, settings, metrics));
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(LONGEST_HEADER_BYTES);
@@ -98,7 +102,6 @@ public final class Service implements AutoCloseable {
             config.bundledPlugins.enableCors(cors -> cors.addRule(rule -> allow(rule, settings)));
             config.routes.beforeMatched(Service::answerAllTheSame);
         }
-        config.requestLogger.http(RequestLog::write);
         routes.register(config.routes);
     }
 
@@ -122,15 +125,22 @@ public final class Service implements AutoCloseable {
         }
     }
 
-    private static void harden(Server server, Settings settings) {
+    private static void harden(Server server, Settings settings, Metrics metrics) {
         server.setStopTimeout(STOP_TIMEOUT_MS);
+        server.setRequestLog(new RequestLog(metrics));
         server.setErrorHandler(Service::problemOfTheServer);
         server.insertHandler(new BodyLimit(settings.maxBodyBytes()));
         server.insertHandler(new GracefulHandler());
         QoSHandler places = new QoSHandler();
         places.setMaxRequestCount(settings.maxConcurrentRequests());
         places.setMaxSuspend(LONGEST_WAIT);
+        places.excludePath(OWN_WAY_IN);
+        metrics.gauge(
+                "trestle_requests_waiting",
+                "Requests that wait for a place; one that waits too long is refused.",
+                places::getSuspendedRequestCount);
         server.insertHandler(places);
+        server.insertHandler(new Watch(metrics));
     }
 
     /** Errors that arise before a route is reached: a bad line, a body too large, no free place. */
