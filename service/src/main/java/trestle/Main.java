@@ -70,6 +70,14 @@ public final class Main implements Callable<Integer> {
     private List<String> allowedOrigins = List.of();
 
     @Option(
+            names = "--log",
+            converter = LogForm.Reader.class,
+            defaultValue = "${env:TRESTLE_LOG:-text}",
+            description = "How the lines of the log are written, on standard error: text, or json for a machine to"
+                    + " collect. TRESTLE_LOG. Default ${DEFAULT-VALUE}.")
+    private LogForm log;
+
+    @Option(
             names = "--demo",
             description = "Also post the example aircraft to /v1/build-review and print what comes back.")
     private boolean demo;
@@ -99,6 +107,7 @@ public final class Main implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        LogToStandardError.writeAs(log);
         List<String> origins = allowedOrigins.stream().filter(o -> !o.isBlank()).toList();
         Settings settings =
                 new Settings(host, port, maxBodyBytes, maxBatchBytes, maxBatchSeconds, maxConcurrentRequests, origins);

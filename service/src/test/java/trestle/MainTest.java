@@ -2,6 +2,8 @@ package trestle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -10,6 +12,7 @@ import java.io.StringWriter;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import trestle.catalogue.Catalogue;
@@ -50,7 +53,7 @@ class MainTest {
         assertThat(printed.toString())
                 .contains("--host", "--port", "--max-body-bytes", "--max-batch-bytes")
                 .contains("--max-batch-seconds", "--max-concurrent-requests")
-                .contains("--allowed-origins", "--demo", "--check")
+                .contains("--allowed-origins", "--log", "--demo", "--check")
                 .contains("TRESTLE_HOST", "TRESTLE_PORT", "TRESTLE_ALLOWED_ORIGINS");
     }
 
@@ -74,6 +77,34 @@ class MainTest {
             assertThat(said.toString(StandardCharsets.UTF_8))
                     .containsPattern(calculation.name() + " +answered: (fit|attention|stop)");
         }
+    }
+
+    @Test
+    void theLogIsOneObjectALineWhenAMachineReadsIt() throws IOException {
+        PrintStream before = System.err;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        try {
+            System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+            assertThat(run("--check", "--port", "0", "--log", "json")).isZero();
+        } finally {
+            System.setErr(before);
+            LogToStandardError.writeAs(LogForm.TEXT);
+        }
+        List<String> lines = said.toString(StandardCharsets.UTF_8).lines().toList();
+        assertThat(lines).hasSizeGreaterThan(Catalogue.calculations().size());
+        for (String line : lines) {
+            JsonNode read = new ObjectMapper().readTree(line);
+            assertThat(read.path("logger").asText()).as(line).isEqualTo("trestle.request");
+            assertThat(read.path("status").isInt()).as(line).isTrue();
+            assertThat(read.path("duration_ms").isNumber()).as(line).isTrue();
+            assertThat(read.path("request_id").asText()).as(line).matches("[0-9a-f]{16}");
+        }
+    }
+
+    @Test
+    void aFormOfTheLogThatIsNoneIsNamed() {
+        assertThat(run("--log", "xml")).isEqualTo(2);
+        assertThat(complained.toString()).contains("--log", "text or json");
     }
 
     @Test

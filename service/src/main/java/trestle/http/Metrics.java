@@ -92,9 +92,13 @@ final class Metrics {
 
     /** Notes how a request was answered. */
     void answered(String route, String method, int status, long tookNs) {
-        requests.labelValues(route, METHODS.contains(method) ? method : "other", Integer.toString(status))
-                .inc();
+        requests.labelValues(route, known(method), Integer.toString(status)).inc();
         durations.labelValues(route).observe(tookNs / NS_PER_S);
+    }
+
+    /** A method that HTTP knows by its name, any other as one. */
+    static String known(String method) {
+        return METHODS.contains(method) ? method : "other";
     }
 
     /** Notes a row of a batch or a study. */

@@ -5,7 +5,6 @@ import org.eclipse.jetty.server.Response;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.slf4j.spi.LoggingEventBuilder;
-import trestle.numeric.Decimal;
 
 /**
  * Counts each request when its answer is out, and writes a line of it: id, trace, method, route, status, time. Never
@@ -14,9 +13,6 @@ import trestle.numeric.Decimal;
  */
 final class RequestLog implements org.eclipse.jetty.server.RequestLog {
     private static final Logger LOG = LoggerFactory.getLogger("trestle.request");
-
-    /** What a method may look like in a line; any other is none that HTTP knows. */
-    private static final String METHOD = "[A-Z]{1,10}";
 
     private static final double NS_PER_MS = 1e6;
 
@@ -35,10 +31,10 @@ final class RequestLog implements org.eclipse.jetty.server.RequestLog {
         metrics.answered(route, method, status, tookNs);
         if (LOG.isInfoEnabled()) {
             LoggingEventBuilder line = LOG.atInfo()
-                    .addKeyValue("method", method.matches(METHOD) ? method : "other")
+                    .addKeyValue("method", Metrics.known(method))
                     .addKeyValue("route", route)
                     .addKeyValue("status", status)
-                    .addKeyValue("duration_ms", Decimal.fixed(tookNs / NS_PER_MS, 1));
+                    .addKeyValue("duration_ms", Math.round(tookNs / NS_PER_MS * 10) / 10.0);
             Exchange.of(request).ifPresent(exchange -> {
                 line.addKeyValue("request_id", exchange.id());
                 exchange.trace()
