@@ -13,6 +13,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import trestle.catalogue.Catalogue;
@@ -53,8 +54,13 @@ class MainTest {
         assertThat(printed.toString())
                 .contains("--host", "--port", "--max-body-bytes", "--max-batch-bytes")
                 .contains("--max-batch-seconds", "--max-concurrent-requests")
-                .contains("--allowed-origins", "--log", "--demo", "--check")
-                .contains("TRESTLE_HOST", "TRESTLE_PORT", "TRESTLE_ALLOWED_ORIGINS");
+                .contains("--allowed-origins", "--allowed-hosts", "--token-file", "--log", "--demo", "--check")
+                .contains(
+                        "TRESTLE_HOST",
+                        "TRESTLE_PORT",
+                        "TRESTLE_ALLOWED_ORIGINS",
+                        "TRESTLE_TOKEN_FILE",
+                        "TRESTLE_TOKEN.");
     }
 
     @Test
@@ -111,7 +117,8 @@ class MainTest {
     void aServiceThatDoesNotAnswerFailsTheCheck() {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
-        assertThat(SelfCheck.run("http://127.0.0.1:9", out)).isFalse();
+        assertThat(SelfCheck.run(new Caller("http://127.0.0.1:9", Optional.empty()), out))
+                .isFalse();
         assertThat(said.toString(StandardCharsets.UTF_8)).startsWith("the index: ");
     }
 

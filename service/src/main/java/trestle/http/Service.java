@@ -5,17 +5,11 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
-import java.nio.ByteBuffer;
 import java.time.Duration;
-import org.eclipse.jetty.http.HttpHeader;
-import org.eclipse.jetty.server.Request;
-import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.QoSHandler;
-import org.eclipse.jetty.util.Callback;
-import trestle.binding.Json;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
@@ -98,7 +92,7 @@ public final class Service implements AutoCloseable {
             connector.setIdleTimeout(IDLE_TIMEOUT_MS);
             return connector;
         });
-        if (!settings.allowedOrigins().isEmpty()) {
+        if (!settings.admission().origins().isEmpty()) {
             config.bundledPlugins.enableCors(cors -> cors.addRule(rule -> allow(rule, settings)));
             config.routes.beforeMatched(Service::answerAllTheSame);
         }
@@ -106,10 +100,10 @@ public final class Service implements AutoCloseable {
     }
 
     private static void allow(io.javalin.plugin.bundled.CorsPluginConfig.CorsRule rule, Settings settings) {
-        if (settings.allowedOrigins().contains("*")) {
+        if (settings.admission().origins().contains("*")) {
             rule.anyHost();
         } else {
-            settings.allowedOrigins().forEach(rule::allowHost);
+            settings.admission().origins().forEach(rule::allowHost);
         }
     }
 
@@ -128,7 +122,7 @@ public final class Service implements AutoCloseable {
     private static void harden(Server server, Settings settings, Metrics metrics) {
         server.setStopTimeout(STOP_TIMEOUT_MS);
         server.setRequestLog(new RequestLog(metrics));
-        server.setErrorHandler(Service::problemOfTheServer);
+        server.setErrorHandler(new ServerProblems(settings.admission()));
         server.insertHandler(new BodyLimit(settings.maxBodyBytes()));
         server.insertHandler(new GracefulHandler());
         QoSHandler places = new QoSHandler();
@@ -140,19 +134,9 @@ public final class Service implements AutoCloseable {
                 "Requests that wait for a place; one that waits too long is refused.",
                 places::getSuspendedRequestCount);
         server.insertHandler(places);
+        server.insertHandler(new Guard(
+                settings.admission(),
+                new HostNames(settings.host(), settings.admission().hosts())));
         server.insertHandler(new Watch(metrics));
-    }
-
-    /** Errors that arise before a route is reached: a bad line, a body too large, no free place. */
-    private static boolean problemOfTheServer(Request request, Response response, Callback callback) {
-        Problems.Kind kind = Problems.Kind.of(response.getStatus());
-        response.setStatus(kind.status());
-        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
-        if (kind == Problems.Kind.BUSY) {
-            response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_S);
-        }
-        byte[] body = Json.bytes(Problem.of(kind).details());
-        response.write(true, ByteBuffer.wrap(body), callback);
-        return true;
     }
 }
