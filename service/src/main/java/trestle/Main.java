@@ -28,6 +28,10 @@ import trestle.http.Settings;
 public final class Main implements Callable<Integer> {
     private static final int CHECK_FAILED = 1;
     private static final int PORT_TAKEN = 2;
+    private static final int GREATEST_PORT = 65_535;
+
+    /** A body is held whole, in one array. */
+    private static final long MOST_BODY_BYTES = 1 << 30;
 
     @Option(
             names = "--host",
@@ -135,6 +139,7 @@ public final class Main implements Callable<Integer> {
     @Override
     public Integer call() {
         LogToStandardError.writeAs(log);
+        requireUsable();
         Optional<AccessToken> token = token();
         Settings settings = new Settings(
                 host,
@@ -161,6 +166,25 @@ public final class Main implements Callable<Integer> {
         } catch (PortTaken taken) {
             System.err.println("trestle: " + taken.getMessage());
             return PORT_TAKEN;
+        }
+    }
+
+    /** Refuses what would start a service that answers nothing, or none. */
+    private void requireUsable() {
+        require(port >= 0 && port <= GREATEST_PORT, "--port", port, "0 to " + GREATEST_PORT);
+        require(
+                maxBodyBytes >= 1 && maxBodyBytes <= MOST_BODY_BYTES,
+                "--max-body-bytes",
+                maxBodyBytes,
+                "1 to " + MOST_BODY_BYTES);
+        require(maxBatchBytes >= 1, "--max-batch-bytes", maxBatchBytes, "1 or more");
+        require(maxBatchSeconds >= 1, "--max-batch-seconds", maxBatchSeconds, "1 or more");
+        require(maxConcurrentRequests >= 1, "--max-concurrent-requests", maxConcurrentRequests, "1 or more");
+    }
+
+    private void require(boolean usable, String option, long given, String range) {
+        if (!usable) {
+            throw new ParameterException(spec.commandLine(), option + " is " + given + ": it may be " + range);
         }
     }
 

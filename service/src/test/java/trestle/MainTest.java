@@ -15,6 +15,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 import trestle.catalogue.Catalogue;
 import trestle.endpoint.Calculation;
@@ -105,6 +107,30 @@ class MainTest {
             assertThat(read.path("duration_ms").isNumber()).as(line).isTrue();
             assertThat(read.path("request_id").asText()).as(line).matches("[0-9a-f]{16}");
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--port, 99999",
+        "--port, -5",
+        "--max-concurrent-requests, 0",
+        "--max-concurrent-requests, -3",
+        "--max-batch-seconds, -1",
+        "--max-batch-bytes, 0",
+        "--max-body-bytes, 0",
+        "--max-body-bytes, 99999999999"
+    })
+    void anOptionOutOfItsRangeIsNamedWithTheRange(String option, String value) {
+        assertThat(run(option + "=" + value)).isEqualTo(2);
+        assertThat(complained.toString())
+                .startsWith(option + " is " + value + ": it may be ")
+                .doesNotContain("Exception");
+    }
+
+    @Test
+    void aTokenThatCannotBeHadStopsTheStart() {
+        assertThat(run("--token-file", "/no/such/file", "--port", "0")).isEqualTo(2);
+        assertThat(complained.toString()).startsWith("the file /no/such/file cannot be read as a token");
     }
 
     @Test

@@ -12,7 +12,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.IntSupplier;
+import java.util.function.DoubleSupplier;
 import trestle.endpoint.Version;
 
 /**
@@ -72,11 +72,11 @@ final class Metrics {
     }
 
     /** A number that is asked for when somebody asks for all. */
-    void gauge(String name, String help, IntSupplier now) {
+    void gauge(String name, String help, DoubleSupplier now) {
         GaugeWithCallback.builder()
                 .name(name)
                 .help(help)
-                .callback(value -> value.call(now.getAsInt()))
+                .callback(value -> value.call(now.getAsDouble()))
                 .register(registry);
     }
 

@@ -18,6 +18,7 @@ final class Routes {
     private final WarmUp warmUp = new WarmUp();
     private final Batches batches;
     private final Metrics metrics;
+    private final Bodies bodies;
 
     /** Begins to answer an example, beside the start of the server. */
     void warmUp() {
@@ -27,6 +28,12 @@ final class Routes {
     Routes(Settings settings, Metrics metrics) {
         this.metrics = metrics;
         batches = new Batches(limits(settings), metrics);
+        Room room = Room.ofThisProcess();
+        bodies = new Bodies(settings.maxBodyBytes(), room);
+        metrics.gauge(
+                "trestle_request_memory_taken_ratio",
+                "Share of the memory for requests that is taken, 0 to 1.",
+                room::taken);
     }
 
     private static BatchLimits limits(Settings settings) {
@@ -60,7 +67,7 @@ final class Routes {
     }
 
     private <Q, R, W, A> void calculation(Doors doors, Calculation<Q, R, W, A> calculation) {
-        CalculationRoute<Q, R, W, A> route = new CalculationRoute<>(calculation, batches);
+        CalculationRoute<Q, R, W, A> route = new CalculationRoute<>(calculation, batches, bodies);
         String path = "/v1/" + calculation.name();
         doors.answering(path, InlineError.around(route::get), InlineError.around(route::post));
         doors.reading(path + "/example", context -> json(context, example(calculation)));

@@ -19,6 +19,8 @@ final class Watch extends Handler.Wrapper {
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         Exchange exchange = Exchange.begin(request);
         response.getHeaders().put(ID_HEADER, exchange.id());
+        // No browser is to take an answer for something else than it says it is.
+        response.getHeaders().put("X-Content-Type-Options", "nosniff");
         exchange.trace()
                 .ifPresent(trace -> response.getHeaders().put(TraceParent.HEADER, trace.passedOn(exchange.id())));
         metrics.begun();
