@@ -10,8 +10,9 @@ import java.util.concurrent.TimeUnit;
  */
 final class Room {
     /**
-     * Bytes that a byte of a request may take: the densest body (small objects of two short fields) was measured at some
-     * twenty, tree, model and faults together; as much again for the answer and for what is not collected yet.
+     * Bytes that a byte of a request may take. Measured on a 64-bit Java 17 with a heap below 32 GB: a list of items of two
+     * short fields 10 for its tree and 5 for its model, a list of empty objects 29 for its tree; the rest is for faults,
+     * for the answer and for what is not collected yet.
      */
     private static final int TIMES = 40;
 
