@@ -5,14 +5,17 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.URL;
 import java.net.URLConnection;
+import java.util.Optional;
+import trestle.http.AccessToken;
 
 /**
  * Asks the running service as a caller would. By the plainest client there is: the newer one sets
  * up encryption before it asks anything.
  *
  * @param address where the service listens
+ * @param token what it asks for, if anything
  */
-record Caller(String address) {
+record Caller(String address, Optional<AccessToken> token) {
     private static final String JSON = "application/json";
 
     /** The body of an answer. */
@@ -34,6 +37,7 @@ record Caller(String address) {
     private URLConnection connection(String path) throws IOException {
         URLConnection connection = new URL(address + path).openConnection();
         connection.setRequestProperty("Accept", JSON);
+        token.ifPresent(known -> connection.setRequestProperty("Authorization", known.authorization()));
         return connection;
     }
 

@@ -18,12 +18,11 @@ final class Demo {
     /**
      * Posts the example aircraft to the running service.
      *
-     * @param address where the service listens
+     * @param caller asks the running service
      * @return the verdict, the findings, how the checks came out and the key figures as text
      */
-    static String run(String address) {
+    static String run(Caller caller) {
         try {
-            Caller caller = new Caller(address);
             byte[] aircraft = caller.get(REVIEW + "/example");
             return text(new ObjectMapper().readTree(caller.post(REVIEW, aircraft)));
         } catch (IOException unreachable) {

@@ -1,12 +1,19 @@
 package trestle;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import trestle.endpoint.Version;
+import trestle.http.AccessToken;
+import trestle.http.Admission;
 import trestle.http.PortTaken;
 import trestle.http.Service;
 import trestle.http.Settings;
@@ -21,6 +28,10 @@ import trestle.http.Settings;
 public final class Main implements Callable<Integer> {
     private static final int CHECK_FAILED = 1;
     private static final int PORT_TAKEN = 2;
+    private static final int GREATEST_PORT = 65_535;
+
+    /** A body is held whole, in one array. */
+    private static final long MOST_BODY_BYTES = 1 << 30;
 
     @Option(
             names = "--host",
@@ -70,6 +81,34 @@ public final class Main implements Callable<Integer> {
     private List<String> allowedOrigins = List.of();
 
     @Option(
+            names = "--allowed-hosts",
+            split = ",",
+            defaultValue = "${env:TRESTLE_ALLOWED_HOSTS:-}",
+            description = "Names by which the service may be asked, beside its address, with commas between. On the"
+                    + " machine's own address, its own names (localhost) are always taken and no other is; on any other"
+                    + " address every name is, unless some are listed. TRESTLE_ALLOWED_HOSTS. Default none.")
+    private List<String> allowedHosts = List.of();
+
+    @Option(
+            names = "--token-file",
+            defaultValue = "${env:TRESTLE_TOKEN_FILE:-" + CommandLine.Option.NULL_VALUE + "}",
+            description = "File with a token of 16 characters or more, which every caller has to send as"
+                    + " \"Authorization: Bearer TOKEN\", but for /health. TRESTLE_TOKEN_FILE, or the token itself in"
+                    + " TRESTLE_TOKEN. Default none: whoever reaches the address is answered.")
+    private Path tokenFile;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--log",
+            converter = LogForm.Reader.class,
+            defaultValue = "${env:TRESTLE_LOG:-text}",
+            description = "How the lines of the log are written, on standard error: text, or json for a machine to"
+                    + " collect. TRESTLE_LOG. Default ${DEFAULT-VALUE}.")
+    private LogForm log;
+
+    @Option(
             names = "--demo",
             description = "Also post the example aircraft to /v1/build-review and print what comes back.")
     private boolean demo;
@@ -99,27 +138,67 @@ public final class Main implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<String> origins = allowedOrigins.stream().filter(o -> !o.isBlank()).toList();
-        Settings settings =
-                new Settings(host, port, maxBodyBytes, maxBatchBytes, maxBatchSeconds, maxConcurrentRequests, origins);
+        LogToStandardError.writeAs(log);
+        requireUsable();
+        Optional<AccessToken> token = token();
+        Settings settings = new Settings(
+                host,
+                port,
+                maxBodyBytes,
+                maxBatchBytes,
+                maxBatchSeconds,
+                maxConcurrentRequests,
+                new Admission(named(allowedOrigins), named(allowedHosts), token));
         try {
             Service service = Service.start(settings);
             Runtime.getRuntime().addShutdownHook(new Thread(service::close, "stop"));
             String address = "http://" + host + ":" + service.port();
             System.out.println("Trestle " + Version.current() + " listens on " + address);
             if (check) {
-                boolean whole = SelfCheck.run(address, System.out);
+                boolean whole = SelfCheck.run(new Caller(address, token), System.out);
                 service.close();
                 return whole ? 0 : CHECK_FAILED;
             }
             if (demo) {
-                System.out.print(Demo.run(address));
+                System.out.print(Demo.run(new Caller(address, token)));
             }
             return 0;
         } catch (PortTaken taken) {
             System.err.println("trestle: " + taken.getMessage());
             return PORT_TAKEN;
         }
+    }
+
+    /** Refuses what would start a service that answers nothing, or none. */
+    private void requireUsable() {
+        require(port >= 0 && port <= GREATEST_PORT, "--port", port, "0 to " + GREATEST_PORT);
+        require(
+                maxBodyBytes >= 1 && maxBodyBytes <= MOST_BODY_BYTES,
+                "--max-body-bytes",
+                maxBodyBytes,
+                "1 to " + MOST_BODY_BYTES);
+        require(maxBatchBytes >= 1, "--max-batch-bytes", maxBatchBytes, "1 or more");
+        require(maxBatchSeconds >= 1, "--max-batch-seconds", maxBatchSeconds, "1 or more");
+        require(maxConcurrentRequests >= 1, "--max-concurrent-requests", maxConcurrentRequests, "1 or more");
+    }
+
+    private void require(boolean usable, String option, long given, String range) {
+        if (!usable) {
+            throw new ParameterException(spec.commandLine(), option + " is " + given + ": it may be " + range);
+        }
+    }
+
+    private Optional<AccessToken> token() {
+        try {
+            return TokenSource.read(tokenFile, System.getenv());
+        } catch (IllegalArgumentException unfit) {
+            throw new ParameterException(spec.commandLine(), unfit.getMessage());
+        }
+    }
+
+    /** An empty variable names nothing. */
+    private static List<String> named(List<String> list) {
+        return list.stream().filter(name -> !name.isBlank()).map(String::strip).toList();
     }
 
     /** Tells picocli the version. */

@@ -15,12 +15,11 @@ final class SelfCheck {
     /**
      * Asks every calculation of the index its own example, and prints a line for each.
      *
-     * @param address where the service listens
+     * @param caller asks the running service
      * @param out takes the lines
      * @return whether all were answered
      */
-    static boolean run(String address, PrintStream out) {
-        Caller caller = new Caller(address);
+    static boolean run(Caller caller, PrintStream out) {
         boolean whole = true;
         try {
             JsonNode index = MAPPER.readTree(caller.get("/v1"));

@@ -2,6 +2,7 @@ package trestle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trestle.finding.Caution;
 import trestle.http.LiveService;
@@ -10,7 +11,7 @@ import trestle.http.LiveService;
 class DemoTest {
     @Test
     void theDemoPrintsVerdictFindingsAndKeyFigures() {
-        String printed = Demo.run(LiveService.address());
+        String printed = Demo.run(new Caller(LiveService.address(), Optional.empty()));
         assertThat(printed.lines()).first().asString().matches("verdict +(fit|attention|stop)");
         assertThat(printed)
                 .containsPattern("  (note|attention|stop): .+ \\[/.+]")
@@ -22,6 +23,7 @@ class DemoTest {
 
     @Test
     void aServiceThatIsNotThereIsOneLine() {
-        assertThat(Demo.run("http://127.0.0.1:9")).startsWith("the demo could not reach the service: ");
+        assertThat(Demo.run(new Caller("http://127.0.0.1:9", Optional.empty())))
+                .startsWith("the demo could not reach the service: ");
     }
 }

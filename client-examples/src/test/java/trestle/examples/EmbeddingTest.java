@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.WebElement;
+import trestle.http.Admission;
 import trestle.http.Service;
 import trestle.http.Settings;
 
@@ -107,15 +108,8 @@ class EmbeddingTest {
     }
 
     private static Service service(List<String> origins) {
-        Settings usual = Settings.onAFreePort();
-        return Service.start(new Settings(
-                usual.host(),
-                usual.port(),
-                usual.maxBodyBytes(),
-                usual.maxBatchBytes(),
-                usual.maxBatchSeconds(),
-                usual.maxConcurrentRequests(),
-                origins));
+        return Service.start(
+                Settings.onAFreePort().admitting(Admission.ofAnyone().from(origins)));
     }
 
     private static String url(Service service) {

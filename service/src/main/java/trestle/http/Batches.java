@@ -48,10 +48,16 @@ final class Batches {
 
     private final BatchLimits limits;
     private final Semaphore places;
+    private final Metrics metrics;
 
-    Batches(BatchLimits limits) {
+    Batches(BatchLimits limits, Metrics metrics) {
         this.limits = limits;
+        this.metrics = metrics;
         places = new Semaphore(limits.atOnce());
+        metrics.gauge(
+                "trestle_batches_under_way",
+                "Batches and streams of rows that are being answered.",
+                () -> limits.atOnce() - places.availablePermits());
     }
 
     /**
@@ -78,7 +84,9 @@ final class Batches {
                     calculation.requestType(),
                     request -> Answered.of(calculation, request, options));
             run.answer(
-                    reader, RowStream.to(writer(mediaType, calculation, options), out), Deadline.after(limits.time()));
+                    reader,
+                    RowStream.to(counted(writer(mediaType, calculation, options), calculation), out),
+                    Deadline.after(limits.time()));
         } catch (IOException gone) {
             LOG.info("a batch for {} ended early: {}", calculation.name(), gone.toString());
         } finally {
@@ -92,7 +100,7 @@ final class Batches {
      *
      * @throws Denial when it may not begin
      */
-    void send(Context context, Table table, Options options, String mediaType) {
+    void send(Context context, Calculation<?, ?, ?, ?> calculation, Table table, Options options, String mediaType) {
         if (!places.tryAcquire()) {
             throw new Denial(Problems.Kind.BUSY, limits.atOnce() + " batches are being answered already");
         }
@@ -106,13 +114,17 @@ final class Batches {
             RowWriter writer = isCsv(mediaType)
                     ? new CsvWriter(comments(options), columns, r -> InlineError.text(Problem.of(r)))
                     : new NdjsonWriter(List.of(), (line, r) -> Problem.of(r).details(line));
-            TableRun.send(table, RowStream.to(writer, out), Deadline.after(limits.time()));
+            TableRun.send(table, RowStream.to(counted(writer, calculation), out), Deadline.after(limits.time()));
         } catch (IOException gone) {
             LOG.info("a stream of rows ended early: {}", gone.toString());
         } finally {
             cutoff.cancel();
             places.release();
         }
+    }
+
+    private RowWriter counted(RowWriter writer, Calculation<?, ?, ?, ?> calculation) {
+        return new CountedRows(writer, calculation.name(), metrics);
     }
 
     /** How rows are asked for; empty where the whole answer is. */

@@ -38,12 +38,18 @@ final class CalculationRoute<Q, R, W, A> {
 
     private static final String VARY = "Accept, Accept-Encoding";
 
+    /** A figure has its styles in it. */
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
     private final Calculation<Q, R, W, A> calculation;
     private final Batches batches;
+    private final Bodies bodies;
 
-    CalculationRoute(Calculation<Q, R, W, A> calculation, Batches batches) {
+    CalculationRoute(Calculation<Q, R, W, A> calculation, Batches batches, Bodies bodies) {
         this.calculation = calculation;
         this.batches = batches;
+        this.bodies = bodies;
     }
 
     void post(Context context) {
@@ -57,21 +63,31 @@ final class CalculationRoute<Q, R, W, A> {
 
     private void post(Context context, Options options) {
         requirePossible(options);
+        MediaTypes.requirePlain(context);
         if (MediaTypes.isBatch(MediaTypes.of(context))) {
             batches.answer(context, calculation, options);
             return;
         }
         MediaTypes.requireJson(MediaTypes.of(context));
+        Room.Taken taken = bodies.room(context);
+        try {
+            whole(context, options);
+        } finally {
+            taken.giveBack();
+        }
+    }
+
+    private void whole(Context context, Options options) {
         Optional<String> rows = rows(context, options);
         if (rows.isPresent()) {
-            Q request = Binder.bind(WholeBody.of(context), calculation.requestType());
-            batches.send(context, table(request), options, rows.get());
+            Q request = Binder.bind(bodies.read(context), calculation.requestType());
+            batches.send(context, calculation, table(request), options, rows.get());
             return;
         }
         Renderer renderer = renderer(context, options);
-        Q request = Binder.bind(WholeBody.of(context), calculation.requestType());
+        Q request = Binder.bind(bodies.read(context), calculation.requestType());
         byte[] written = renderer.render(Answered.of(calculation, request, options));
-        context.contentType(renderer.mediaType()).result(written);
+        typed(context, renderer).result(written);
     }
 
     /**
@@ -87,9 +103,23 @@ final class CalculationRoute<Q, R, W, A> {
 
     private void get(Context context, Query query, Options options) throws IOException {
         requirePossible(options);
+        Room.Taken taken = bodies.roomForQuery(context);
+        try {
+            whole(context, query, options);
+        } finally {
+            taken.giveBack();
+        }
+    }
+
+    private void whole(Context context, Query query, Options options) throws IOException {
         Optional<String> rows = rows(context, options);
         if (rows.isPresent() && context.method() != HandlerType.HEAD) {
-            batches.send(context, table(Binder.bind(query.fields(), calculation.requestType())), options, rows.get());
+            batches.send(
+                    context,
+                    calculation,
+                    table(Binder.bind(query.fields(), calculation.requestType())),
+                    options,
+                    rows.get());
             return;
         }
         Renderer renderer = renderer(context, options);
@@ -107,9 +137,15 @@ final class CalculationRoute<Q, R, W, A> {
     }
 
     private static Context stamped(Context context, Renderer renderer, EntityTag tag) {
-        return context.contentType(renderer.mediaType())
-                .header("ETag", tag.value())
-                .header("Cache-Control", CACHE_CONTROL);
+        return typed(context, renderer).header("ETag", tag.value()).header("Cache-Control", CACHE_CONTROL);
+    }
+
+    /** What is drawn or laid out runs no script and fetches nothing, whatever stood in the request. */
+    private static Context typed(Context context, Renderer renderer) {
+        if (!renderer.mediaType().startsWith(MediaTypes.JSON)) {
+            context.header("Content-Security-Policy", POLICY);
+        }
+        return context.contentType(renderer.mediaType());
     }
 
     /** Sends the head before the server can note in it that the answer has no bytes: a GET has. */
@@ -130,7 +166,7 @@ final class CalculationRoute<Q, R, W, A> {
                     : Nearest.to(part.calculation(), parts, "a part of " + calculation.name());
             throw new Refusal(Reason.INVALID, List.of(new ApiFault("/part", "unknown_value", known)));
         }
-        return new CalculationRoute<>(calculation.part(part), batches);
+        return new CalculationRoute<>(calculation.part(part), batches, bodies);
     }
 
     /** Whether the answer is wanted as the rows that it is made of. */

@@ -36,7 +36,12 @@ final class Failures {
                 return;
             }
         }
-        LOG.error("failed on {} {}", context.method(), context.path(), failure);
+        Exchange.of(context)
+                .ifPresent(exchange -> LOG.atError()
+                        .setCause(failure)
+                        .addKeyValue("route", exchange.route())
+                        .addKeyValue("request_id", exchange.id())
+                        .log("a request failed"));
         Problems.write(context, Problem.of(Problems.Kind.INTERNAL));
     }
 }

@@ -47,6 +47,14 @@ final class MediaTypes {
         }
     }
 
+    /** Refuses a body that is packed: read as it stands it would only be a strange body. */
+    static void requirePlain(Context context) {
+        String packed = context.header("Content-Encoding");
+        if (packed != null && !packed.strip().equalsIgnoreCase("identity")) {
+            throw new Denial(Problems.Kind.UNSUPPORTED_MEDIA_TYPE, "send the body as it is, without Content-Encoding");
+        }
+    }
+
     private static boolean known(String charset) {
         try {
             return Charset.isSupported(charset);

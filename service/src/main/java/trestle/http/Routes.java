@@ -17,14 +17,23 @@ import trestle.page.Pages;
 final class Routes {
     private final WarmUp warmUp = new WarmUp();
     private final Batches batches;
+    private final Metrics metrics;
+    private final Bodies bodies;
 
     /** Begins to answer an example, beside the start of the server. */
     void warmUp() {
         warmUp.begin();
     }
 
-    Routes(Settings settings) {
-        batches = new Batches(limits(settings));
+    Routes(Settings settings, Metrics metrics) {
+        this.metrics = metrics;
+        batches = new Batches(limits(settings), metrics);
+        Room room = Room.ofThisProcess();
+        bodies = new Bodies(settings.maxBodyBytes(), room);
+        metrics.gauge(
+                "trestle_request_memory_taken_ratio",
+                "Share of the memory for requests that is taken, 0 to 1.",
+                room::taken);
     }
 
     private static BatchLimits limits(Settings settings) {
@@ -47,13 +56,18 @@ final class Routes {
                 "/openapi.yaml",
                 context -> context.contentType("application/yaml")
                         .result(Documents.onBoard().yaml()));
+        doors.reading(
+                "/metrics",
+                context -> context.header("Cache-Control", "no-store")
+                        .contentType(Metrics.MEDIA_TYPE)
+                        .result(metrics.text()));
         doors.reading("/health/live", context -> json(context, status("live")));
         doors.reading("/health/ready", this::ready);
         Failures.register(routes);
     }
 
     private <Q, R, W, A> void calculation(Doors doors, Calculation<Q, R, W, A> calculation) {
-        CalculationRoute<Q, R, W, A> route = new CalculationRoute<>(calculation, batches);
+        CalculationRoute<Q, R, W, A> route = new CalculationRoute<>(calculation, batches, bodies);
         String path = "/v1/" + calculation.name();
         doors.answering(path, InlineError.around(route::get), InlineError.around(route::post));
         doors.reading(path + "/example", context -> json(context, example(calculation)));

@@ -5,17 +5,11 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
-import java.nio.ByteBuffer;
 import java.time.Duration;
-import org.eclipse.jetty.http.HttpHeader;
-import org.eclipse.jetty.server.Request;
-import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.QoSHandler;
-import org.eclipse.jetty.util.Callback;
-import trestle.binding.Json;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
@@ -33,6 +27,9 @@ public final class Service implements AutoCloseable {
 
     private static final int FIRST_JAVA_WITH_VIRTUAL_THREADS = 21;
 
+    /** What watches the service must get through when callers do not. */
+    private static final String[] OWN_WAY_IN = {"/health/*", "/metrics"};
+
     private final Javalin javalin;
 
     private Service(Javalin javalin) {
@@ -47,9 +44,10 @@ public final class Service implements AutoCloseable {
      * @throws PortTaken when the address is in use
      */
     public static Service start(Settings settings) {
-        Routes routes = new Routes(settings);
+        Metrics metrics = new Metrics();
+        Routes routes = new Routes(settings, metrics);
         routes.warmUp();
-        Javalin javalin = Javalin.create(config -> configure(config, settings, routes));
+        Javalin javalin = Javalin.create(config -> configure(config, settings, routes, metrics));
         try {
             javalin.start();
             return new Service(javalin);
@@ -73,7 +71,7 @@ public final class Service implements AutoCloseable {
         javalin.stop();
     }
 
-    private static void configure(JavalinConfig config, Settings settings, Routes routes) {
+    private static void configure(JavalinConfig config, Settings settings, Routes routes, Metrics metrics) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = settings.maxBodyBytes();
@@ -81,7 +79,7 @@ public final class Service implements AutoCloseable {
         config.http.defaultContentType = "application/json";
         config.concurrency.useVirtualThreads = Runtime.version().feature() >= FIRST_JAVA_WITH_VIRTUAL_THREADS;
         config.router.treatMultipleSlashesAsSingleSlash = true;
-        config.jetty.modifyServer(server -> harden(server, settings));
+        config.jetty.modifyServer(server -> harden(server, settings, metrics));
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(LONGEST_HEADER_BYTES);
@@ -94,19 +92,18 @@ public final class Service implements AutoCloseable {
             connector.setIdleTimeout(IDLE_TIMEOUT_MS);
             return connector;
         });
-        if (!settings.allowedOrigins().isEmpty()) {
+        if (!settings.admission().origins().isEmpty()) {
             config.bundledPlugins.enableCors(cors -> cors.addRule(rule -> allow(rule, settings)));
             config.routes.beforeMatched(Service::answerAllTheSame);
         }
-        config.requestLogger.http(RequestLog::write);
         routes.register(config.routes);
     }
 
     private static void allow(io.javalin.plugin.bundled.CorsPluginConfig.CorsRule rule, Settings settings) {
-        if (settings.allowedOrigins().contains("*")) {
+        if (settings.admission().origins().contains("*")) {
             rule.anyHost();
         } else {
-            settings.allowedOrigins().forEach(rule::allowHost);
+            settings.admission().origins().forEach(rule::allowHost);
         }
     }
 
@@ -122,27 +119,24 @@ public final class Service implements AutoCloseable {
         }
     }
 
-    private static void harden(Server server, Settings settings) {
+    private static void harden(Server server, Settings settings, Metrics metrics) {
         server.setStopTimeout(STOP_TIMEOUT_MS);
-        server.setErrorHandler(Service::problemOfTheServer);
+        server.setRequestLog(new RequestLog(metrics));
+        server.setErrorHandler(new ServerProblems(settings.admission()));
         server.insertHandler(new BodyLimit(settings.maxBodyBytes()));
         server.insertHandler(new GracefulHandler());
         QoSHandler places = new QoSHandler();
         places.setMaxRequestCount(settings.maxConcurrentRequests());
         places.setMaxSuspend(LONGEST_WAIT);
+        places.excludePath(OWN_WAY_IN);
+        metrics.gauge(
+                "trestle_requests_waiting",
+                "Requests that wait for a place; one that waits too long is refused.",
+                places::getSuspendedRequestCount);
         server.insertHandler(places);
-    }
-
-    /** Errors that arise before a route is reached: a bad line, a body too large, no free place. */
-    private static boolean problemOfTheServer(Request request, Response response, Callback callback) {
-        Problems.Kind kind = Problems.Kind.of(response.getStatus());
-        response.setStatus(kind.status());
-        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
-        if (kind == Problems.Kind.BUSY) {
-            response.getHeaders().put(HttpHeader.RETRY_AFTER, Problems.RETRY_AFTER_S);
-        }
-        byte[] body = Json.bytes(Problem.of(kind).details());
-        response.write(true, ByteBuffer.wrap(body), callback);
-        return true;
+        server.insertHandler(new Guard(
+                settings.admission(),
+                new HostNames(settings.host(), settings.admission().hosts())));
+        server.insertHandler(new Watch(metrics));
     }
 }

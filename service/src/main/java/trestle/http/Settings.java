@@ -1,7 +1,5 @@
 package trestle.http;
 
-import java.util.List;
-
 /**
  * How the service runs.
  *
@@ -11,7 +9,7 @@ import java.util.List;
  * @param maxBatchBytes largest batch of requests, each of which may be as large as a body
  * @param maxBatchSeconds longest time that one batch is worked on
  * @param maxConcurrentRequests requests worked on at once; more wait a moment and are then refused
- * @param allowedOrigins origins that browsers may call from; empty allows none, {@code *} all
+ * @param admission who is answered
  */
 public record Settings(
         String host,
@@ -20,12 +18,7 @@ public record Settings(
         long maxBatchBytes,
         int maxBatchSeconds,
         int maxConcurrentRequests,
-        List<String> allowedOrigins) {
-
-    /** Copies the list. */
-    public Settings {
-        allowedOrigins = List.copyOf(allowedOrigins);
-    }
+        Admission admission) {
 
     /**
      * The defaults on a free local port, for tests.
@@ -33,6 +26,16 @@ public record Settings(
      * @return the settings
      */
     public static Settings onAFreePort() {
-        return new Settings("127.0.0.1", 0, 1 << 20, 1 << 30, 600, 64, List.of());
+        return new Settings("127.0.0.1", 0, 1 << 20, 1 << 30, 600, 64, Admission.ofAnyone());
+    }
+
+    /**
+     * The same for others.
+     *
+     * @param others who is answered
+     * @return the settings
+     */
+    public Settings admitting(Admission others) {
+        return new Settings(host, port, maxBodyBytes, maxBatchBytes, maxBatchSeconds, maxConcurrentRequests, others);
     }
 }

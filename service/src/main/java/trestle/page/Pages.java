@@ -98,8 +98,6 @@ public final class Pages {
     }
 
     private static void guard(Context context) {
-        context.header("Content-Security-Policy", POLICY)
-                .header("X-Content-Type-Options", "nosniff")
-                .header("Referrer-Policy", "no-referrer");
+        context.header("Content-Security-Policy", POLICY).header("Referrer-Policy", "no-referrer");
     }
 }

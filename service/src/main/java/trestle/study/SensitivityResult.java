@@ -29,6 +29,13 @@ record SensitivityResult(int runs, List<Figure> figures, Judgement judgement) {
     /** A number that is 0 has no hundredth: it is moved by so much of its unit. */
     private static final double STEP_FROM_ZERO = 0.01;
 
+    /** Less than this is as good as 0 in every unit of the contract; its hundredth would divide to what is no number. */
+    private static final double LEAST_VALUE = 1e-9;
+
+    private static boolean isNone(double value) {
+        return Math.abs(value) < LEAST_VALUE;
+    }
+
     /** A figure, and the effects on it, greatest first. */
     record Figure(FieldPath pick, OptionalDouble value, List<Effect> effects) {}
 
@@ -72,8 +79,8 @@ record SensitivityResult(int runs, List<Figure> figures, Judgement judgement) {
 
     private static Moved moved(Studied<?, ?, ?> studied, FieldPath at) {
         double value = studied.number(at).orElseThrow();
-        double step = value == 0 ? STEP_FROM_ZERO : Math.abs(value) * STEP;
-        double wide = value == 0 ? WIDE : Math.abs(value) * WIDE;
+        double step = isNone(value) ? STEP_FROM_ZERO : Math.abs(value) * STEP;
+        double wide = isNone(value) ? WIDE : Math.abs(value) * WIDE;
         return new Moved(
                 at,
                 value,
@@ -101,7 +108,7 @@ record SensitivityResult(int runs, List<Figure> figures, Judgement judgement) {
                 ? OptionalDouble.empty()
                 : OptionalDouble.of((above.orElse(middle.getAsDouble()) - below.orElse(middle.getAsDouble()))
                         / (sides * moved.step()));
-        boolean relative = perUnit.isPresent() && moved.value() != 0 && middle.getAsDouble() != 0;
+        boolean relative = perUnit.isPresent() && !isNone(moved.value()) && middle.getAsDouble() != 0;
         return new Effect(
                 moved.at(),
                 moved.value(),

@@ -20,6 +20,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import trestle.http.Admission;
 import trestle.http.Service;
 import trestle.http.Settings;
 
@@ -33,7 +34,8 @@ class BatchStreamHttpTest {
             + "{\"name\":\"pack\",\"mass_g\":1200,\"arm_mm\":280}]}\n";
 
     private static Service service(long maxBatchBytes, int seconds, int places) {
-        return Service.start(new Settings("127.0.0.1", 0, 1 << 20, maxBatchBytes, seconds, places, List.of()));
+        return Service.start(
+                new Settings("127.0.0.1", 0, 1 << 20, maxBatchBytes, seconds, places, Admission.ofAnyone()));
     }
 
     private static Socket batch(int port, String query) throws IOException {
@@ -46,7 +48,7 @@ class BatchStreamHttpTest {
     private static byte[] head(String query) {
         return ("POST /v1/mass-balance"
                         + query
-                        + " HTTP/1.1\r\nHost: test\r\n"
+                        + " HTTP/1.1\r\nHost: localhost\r\n"
                         + "Content-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\n"
                         + "Connection: close\r\n\r\n")
                 .getBytes(StandardCharsets.US_ASCII);

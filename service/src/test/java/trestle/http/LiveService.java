@@ -49,6 +49,11 @@ public final class LiveService {
         return given().spec(base()).filter(ANSWER_ONLY);
     }
 
+    /** A request to a service of the test's own, with the answer checked. */
+    static RequestSpecification held(RequestSpecification request) {
+        return request.filter(ANSWER_ONLY);
+    }
+
     /** A request outside the contract's paths and methods. */
     public static RequestSpecification unchecked() {
         return given().spec(base());

@@ -15,7 +15,7 @@ class MalformedHttpTest {
 
     private static final String CHUNKED = """
             POST /v1/mass-balance HTTP/1.1\r
-            Host: test\r
+            Host: localhost\r
             Connection: close\r
             Content-Type: %s\r
             Transfer-Encoding: chunked\r
@@ -34,9 +34,9 @@ class MalformedHttpTest {
                 "text/csv; charset=nope|415"
             })
     void aCharsetIsKnownOrRefused(String contentType, int status) {
-        String answer =
-                RawHttp.answerTo("POST /v1/mass-balance HTTP/1.1\r\nHost: test\r\nConnection: close\r\nContent-Type: "
-                        + contentType + "\r\nContent-Length: " + GOOD.length() + "\r\n\r\n" + GOOD);
+        String answer = RawHttp.answerTo(
+                "POST /v1/mass-balance HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: " + contentType
+                        + "\r\nContent-Length: " + GOOD.length() + "\r\n\r\n" + GOOD);
         assertThat(answer).startsWith("HTTP/1.1 " + status + " ");
         if (status != 200) {
             assertThat(answer).contains("application/problem+json");
@@ -77,7 +77,7 @@ class MalformedHttpTest {
                 "GET /v1/mass-balance/..%2f HTTP/1.1|404|not-found"
             })
     void aRequestLineThatCannotBeReadIsAProblem(String line, int status, String kind) {
-        assertThat(RawHttp.answerTo(line + "\r\nHost: test\r\nConnection: close\r\n\r\n"))
+        assertThat(RawHttp.answerTo(line + "\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 " + status + " ")
                 .contains("application/problem+json", "/problems/" + kind);
     }
@@ -85,7 +85,8 @@ class MalformedHttpTest {
     @ParameterizedTest
     @ValueSource(strings = {"Content-Length: -1", "Content-Length: abc", "Content-Length: 5\r\nContent-Length: 6"})
     void aLengthThatIsNoneIsAProblem(String header) {
-        assertThat(RawHttp.answerTo("POST /v1/mass-balance HTTP/1.1\r\nHost: test\r\n" + header + "\r\n\r\n" + GOOD))
+        assertThat(RawHttp.answerTo(
+                        "POST /v1/mass-balance HTTP/1.1\r\nHost: localhost\r\n" + header + "\r\n\r\n" + GOOD))
                 .startsWith("HTTP/1.1 400 ")
                 .contains("/problems/malformed-request");
     }

@@ -18,15 +18,8 @@ class OriginsHttpTest {
 
     @BeforeAll
     static void start() {
-        Settings usual = Settings.onAFreePort();
-        service = Service.start(new Settings(
-                usual.host(),
-                usual.port(),
-                usual.maxBodyBytes(),
-                usual.maxBatchBytes(),
-                usual.maxBatchSeconds(),
-                usual.maxConcurrentRequests(),
-                List.of(BOARD)));
+        service = Service.start(
+                Settings.onAFreePort().admitting(Admission.ofAnyone().from(List.of(BOARD))));
     }
 
     @AfterAll

@@ -169,7 +169,7 @@ class ProblemHttpTest {
     @Test
     void aHugeBodyIsRefused() throws IOException {
         URI address = URI.create(LiveService.address());
-        String head = "POST /v1/mass-balance HTTP/1.1\r\nHost: test\r\nContent-Type: application/json\r\n"
+        String head = "POST /v1/mass-balance HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
                 + "Content-Length: 2000000\r\n\r\n";
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));

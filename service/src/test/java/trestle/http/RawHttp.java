@@ -17,7 +17,7 @@ public final class RawHttp {
         URI address = URI.create(LiveService.address());
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(10_000);
-            String request = requestLine + "\r\nHost: test\r\nConnection: close\r\n\r\n";
+            String request = requestLine + "\r\nHost: localhost\r\nConnection: close\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             BufferedReader answer =
                     new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
@@ -29,8 +29,12 @@ public final class RawHttp {
 
     /** Everything that comes back for some bytes, to the end of the connection. */
     public static String answerTo(String request) {
-        URI address = URI.create(LiveService.address());
-        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+        return answerTo(URI.create(LiveService.address()).getPort(), request);
+    }
+
+    /** The same of a service of the test's own. */
+    static String answerTo(int port, String request) {
+        try (Socket socket = new Socket("127.0.0.1", port)) {
             socket.setSoTimeout(10_000);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
