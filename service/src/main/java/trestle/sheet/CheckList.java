@@ -15,12 +15,20 @@ import trestle.finding.Outcome;
 
 /** Lays out what was judged, and what was not. */
 final class CheckList {
-    private static final List<String> COLUMNS = List.of("Check", "Value", "Limit", "Outcome, margin");
+    private static final List<String> COLUMNS = List.of("Check", "Value", "Limit", "Passed by");
 
     private final List<Checked> checks;
 
+    /** Where limits are from, each once: its place gives the mark of a row. */
+    private final List<String> bases;
+
     CheckList(List<Checked> checks) {
         this.checks = checks;
+        this.bases = checks.stream()
+                .map(Checked::basis)
+                .filter(basis -> !basis.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /** How many came out how, such as 117 checks passed, 1 not passed, 8 not judged. */
@@ -63,7 +71,7 @@ final class CheckList {
                 element("code", "", give.isEmpty() ? "" : "give " + String.join(", ", give)));
     }
 
-    /** Every check with a number, in its order. */
+    /** Every check that was judged and has a number, in its order. */
     Markup table() {
         return element(
                 "table",
@@ -72,7 +80,26 @@ final class CheckList {
                 element(
                         "tbody",
                         "",
-                        each(checks.stream().filter(check -> !saidAtOnce(check)).toList(), CheckList::row)));
+                        each(
+                                checks.stream()
+                                        .filter(check -> check.judged() && !saidAtOnce(check))
+                                        .toList(),
+                                this::row)));
+    }
+
+    /** What the marks stand for. */
+    Markup marks() {
+        return when(
+                !bases.isEmpty(),
+                element(
+                        "p",
+                        "marks",
+                        text("Where a marked limit is from: "),
+                        each(bases, basis -> element("span", "", mark(basis), text(" " + basis + "; ")))));
+    }
+
+    private Markup mark(String basis) {
+        return element("sup", "", String.valueOf(bases.indexOf(basis) + 1));
     }
 
     /** What passed without a number to show, in a sentence: a row each would be mostly empty. */
@@ -94,22 +121,18 @@ final class CheckList {
                 && check.basis().isEmpty();
     }
 
-    private static Markup row(Checked check) {
+    private Markup row(Checked check) {
         return element(
                 "tr",
                 word(check.outcome()),
-                element(
-                        "th",
-                        "",
-                        text(check.about()),
-                        when(!check.basis().isEmpty(), Markup.SPACE, element("span", "", "(" + check.basis() + ")"))),
+                element("th", "", text(check.about()), when(!check.basis().isEmpty(), mark(check.basis()))),
                 element("td", "", check.value()),
                 element("td", "", check.limit()),
-                element("td", "", check.judged() ? judged(check) : "not judged"));
+                element("td", "", outcome(check)));
     }
 
-    private static String judged(Checked check) {
-        return check.margin().isEmpty() ? word(check.outcome()) : word(check.outcome()) + ", " + check.margin();
+    private static String outcome(Checked check) {
+        return check.passed() && !check.margin().isEmpty() ? check.margin() : word(check.outcome());
     }
 
     private static String word(Outcome outcome) {

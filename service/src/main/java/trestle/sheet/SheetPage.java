@@ -23,7 +23,7 @@ final class SheetPage {
     /** A bare value says nothing without its place; a sentence does, and paper is short. */
     private static final int LONGEST_BARE = 40;
 
-    private static final String LIMITS = "; a limit is from the document or computed, unless its source is named";
+    private static final String LIMITS = "; a limit without a mark is from the document or computed";
 
     private static final Markup CSS = css();
 
@@ -121,7 +121,7 @@ final class SheetPage {
                 "checks",
                 "Checks",
                 checks.counted() + LIMITS,
-                element("div", "", checks.table(), checks.passedWithoutNumbers()));
+                element("div", "", checks.table(), checks.passedWithoutNumbers(), checks.marks()));
     }
 
     private static Markup finding(Judged finding) {
