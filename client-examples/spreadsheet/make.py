@@ -152,6 +152,174 @@ FLOWN = [
 WINDS = [0, 2, 4, 6, 8, 10]
 WIND_ROW = 20
 
+
+
+def placed(rows, field_at, first, wanted):
+    """The row of a field among rows that begin at one."""
+    return first + next(index for index, row in enumerate(rows) if row[field_at] == wanted)
+
+
+def flight_cell(field):
+    """Where the sheet Endurance holds a field."""
+    return "=Endurance.B%d" % placed(FLIGHT, 1, FLIGHT_ROW, field)
+
+
+def flown_cell(pointer):
+    """Where the sheet Endurance shows a value."""
+    return "=Endurance.F%d" % placed(FLOWN, 1, FLIGHT_ROW, pointer)
+
+
+def filled(calculation, rows):
+    """Labels, fields, values and units; the value is that of the example unless another cell holds it."""
+    request = example(calculation)
+    return [(label, field, at(request, field) if linked is None else linked, unit) for label, field, linked, unit in rows]
+
+
+def panel_rows():
+    """Wing panels of the sheet Balance; one that is not there stays empty."""
+    for index, row in enumerate(PANEL_ROWS):
+        for column, what, field in zip("BCDE", ["root", "tip", "span", "sweep"], PANEL_FIELDS):
+            place = "Balance.%s%d" % (column, row)
+            linked = '=IF(ISBLANK(%s);"";%s)' % (place, place)
+            yield "Panel %d, %s" % (index + 1, what), "wing.panels.%d.%s" % (index, field), linked, "mm"
+
+
+def spar_rows():
+    for index in (0, 1):
+        for what, field, unit in (
+            ("from", "from_lateral_mm", "mm"),
+            ("to", "to_lateral_mm", "mm"),
+            ("shape", "shape", ""),
+            ("outside diameter", "outside_diameter_mm", "mm"),
+            ("inside diameter", "inside_diameter_mm", "mm"),
+            ("material", "material", ""),
+        ):
+            yield "Spar %d, %s" % (index + 1, what), "spars.%d.%s" % (index, field), None, unit
+
+
+CELL = "segments.0.cell."
+
+# Sheets of one question each: title, what it is about, calculation, what is entered and what is shown.
+PARTS = {
+    "Charging": (
+        "Charging",
+        "One pack on one charger. The cells are those of the sheet Endurance; write over them to try others.",
+        "pack-charge",
+        filled("pack-charge", [
+            ("Cells in series", "segments.0.series", flight_cell("pack.segments.0.series"), ""),
+            ("Cells in parallel", "segments.0.parallel", flight_cell("pack.segments.0.parallel"), ""),
+            ("Chemistry", CELL + "chemistry", flight_cell("pack.segments.0.cell.chemistry"), ""),
+            ("Capacity of a cell", CELL + "capacity_ah", flight_cell("pack.segments.0.cell.capacity_ah"), "Ah"),
+            ("Resistance of a cell", CELL + "dc_resistance_milliohm", flight_cell("pack.segments.0.cell.dc_resistance_milliohm"), "mΩ"),
+            ("Mass of a cell", CELL + "mass_g", None, "g"),
+            ("Most that a cell takes", CELL + "max_charge_current_a", None, "A"),
+            ("State of charge", "segments.0.state_of_charge_percent", None, "%"),
+            ("Health", "segments.0.health_percent", None, "%"),
+            ("Air around the pack", "ambient_c", None, "°C"),
+            ("Pack at the start", "pack_temperature_c", None, "°C"),
+            ("Covering", "covering", None, ""),
+            ("Charger, most current", "charger.max_current_a", None, "A"),
+            ("Charger, most power", "charger.max_power_w", None, "W"),
+            ("Charger, most voltage", "charger.max_voltage_v", None, "V"),
+            ("Charger, efficiency", "charger.efficiency", None, ""),
+            ("Current that is set", "current_a", None, "A"),
+            ("Supply, kind of battery", "supply.battery.kind", None, ""),
+            ("Supply, capacity", "supply.battery.capacity_ah", None, "Ah"),
+        ]),
+        [
+            ("Verdict", "/verdict", "verdict", ""),
+            ("Time to 80 %", "/time_to_80_percent_h", "hundredth", "h"),
+            ("Time to full", "/time_to_full_h", "hundredth", "h"),
+            ("Limited by", "/limited_by", "text", ""),
+            ("Ends because", "/end_reason", "text", ""),
+            ("Charge that goes in", "/charge_in_ah", "hundredth", "Ah"),
+            ("Energy that goes in", "/energy_in_wh", "whole", "Wh"),
+            ("Highest temperature of the cells", "/highest_temperature_c", "tenth", "°C"),
+            ("From the supply", "/supply/energy_wh", "whole", "Wh"),
+            ("Share of what it may give", "/supply/share_used_percent", "whole", "%"),
+        ],
+    ),
+    "Survey": (
+        "Survey",
+        "Photo flights over an area without a shape, at the airspeed, power and reserve of the sheet Endurance. plan_block.py takes a polygon.",
+        "survey-coverage",
+        filled("survey-coverage", [
+            ("Sensor, width", "camera.sensor_width_mm", None, "mm"),
+            ("Sensor, height", "camera.sensor_height_mm", None, "mm"),
+            ("Pixels across", "camera.image_width_px", None, "px"),
+            ("Pixels along", "camera.image_height_px", None, "px"),
+            ("Focal length", "camera.focal_length_mm", None, "mm"),
+            ("Shortest time between photos", "camera.least_interval_s", None, "s"),
+            ("Exposure", "camera.exposure_s", None, "s"),
+            ("Ground under a pixel", "ground_sample_distance_cm", None, "cm"),
+            ("Overlap along the line", "forward_overlap_percent", None, "%"),
+            ("Overlap of the lines", "side_overlap_percent", None, "%"),
+            ("Area", "area_km2", 1.5, "km²"),
+            ("Wind", "wind.speed_m_per_s", None, "m/s"),
+            ("Wind, from", "wind.from_deg", None, "°"),
+            ("Bank of the turns", "turn.bank_deg", None, "°"),
+            ("Airspeed", "airspeed_m_per_s", flight_cell("airspeed_m_per_s"), "m/s"),
+            ("Power at that airspeed", "energy.cruise_power_w", flown_cell("/at_airspeed/power_w"), "W"),
+            ("Power that nine of ten stay below", "energy.high_cruise_power_w", None, "W"),
+            ("Energy above the cutoff", "energy.usable_energy_wh", flown_cell("/energy/available_wh"), "Wh"),
+            ("Reserve", "energy.reserve_percent", flight_cell("reserve_percent"), "%"),
+            ("Launch, climb and landing", "energy.overhead_energy_wh", None, "Wh"),
+            ("Way out, and as much back", "energy.way_km", 0.4, "km"),
+        ]),
+        [
+            ("Verdict", "/verdict", "verdict", ""),
+            ("Height above the ground", "/height_above_ground_m", "whole", "m"),
+            ("Lines", "/lines", "whole", ""),
+            ("Distance of the lines", "/line_spacing_m", "tenth", "m"),
+            ("Length of the lines", "/line_length_km", "tenth", "km"),
+            ("Photos", "/photos", "whole", ""),
+            ("A photo every", "/trigger_distance_m", "tenth", "m"),
+            ("Time on the lines", "/line_time_s", "whole", "s"),
+            ("Time between them", "/turn_time_s", "whole", "s"),
+            ("Energy of all flights", "/energy_wh", "whole", "Wh"),
+            ("Flights", "/flights_needed", "whole", ""),
+            ("Flights at the higher power", "/flights_needed_at_high_power", "whole", ""),
+        ],
+    ),
+    "Loads": (
+        "Loads",
+        "Wing, spars, joint and landing. Mass and wing are those of the sheet Balance. Flutter is never judged.",
+        "airframe-loads",
+        filled("airframe-loads", [
+            ("Take-off mass", "takeoff_mass_g", "=Balance.I%d" % placed(BALANCED, 1, BALANCED_ROW, "/total_mass_g"), "g"),
+            ("Leading edge at the root", "wing.root_leading_edge_arm_mm", "=Balance.B%d" % BALANCE_ROW, "mm"),
+            *panel_rows(),
+            ("Mass of the first panel", "wing.panels.0.mass_g", None, "g"),
+            ("Mass of the second panel", "wing.panels.1.mass_g", None, "g"),
+            ("Maximum lift coefficient", "max_lift_coefficient", flight_cell("max_lift_coefficient"), ""),
+            ("Cruise", "speeds.cruise_airspeed_m_per_s", None, "m/s"),
+            ("Fastest in level flight", "speeds.top_airspeed_m_per_s", None, "m/s"),
+            ("Never faster than", "speeds.never_exceed_airspeed_m_per_s", None, "m/s"),
+            ("Load factor, up", "load_limits.positive_load_factor", None, ""),
+            ("Load factor, down", "load_limits.negative_load_factor", None, ""),
+            *spar_rows(),
+            ("Landing, sink rate", "landing.sink_rate_m_per_s", None, "m/s"),
+            ("Landing, airspeed", "landing.touchdown_airspeed_m_per_s", None, "m/s"),
+            ("Landing, way that gives", "landing.stopping_distance_mm", None, "mm"),
+            ("Landing, slide", "landing.slide_distance_m", None, "m"),
+        ]),
+        [
+            ("Verdict", "/verdict", "verdict", ""),
+            ("Stall", "/stall_speed_m_per_s", "tenth", "m/s"),
+            ("Full deflection up to", "/manoeuvre_speed_m_per_s", "tenth", "m/s"),
+            ("Load factor at the limit", "/limit_load_factor", "hundredth", ""),
+            ("Load factor of a gust in cruise", "/gust/load_factor_at_cruise", "hundredth", ""),
+            ("Weakest part", "/weakest/part", "text", ""),
+            ("at", "/weakest/lateral_mm", "whole", "mm"),
+            ("its reserve factor", "/weakest/reserve_factor", "hundredth", ""),
+            ("Tip rises in level flight by", "/tip_deflection/one_g_mm", "tenth", "mm"),
+            ("Load of a half wing in a proof test", "/proof_test/half_wing_load_n", "tenth", "N"),
+            ("Load factor of the landing", "/landing/load_factor", "hundredth", ""),
+        ],
+    ),
+}
+PART_ROW = 6
+
 FINDINGS = 3
 
 # Rows for the checks and the cautions of each question; more than any of them has with a few legs.
@@ -161,6 +329,7 @@ CAUTION_ROWS = range(6, 42, 3)
 # Where the sheet Answers keeps the text of each answer: of the balance, the endurance, then of each run.
 ANSWERS = {"Balance": 3, "Endurance": 4}
 RUN_ANSWERS = 5
+PART_ANSWERS = {name: RUN_ANSWERS + len(RUN_ROWS) + index for index, name in enumerate(PARTS)}
 CHOSEN_RUN = "Checks.$L$4"
 
 NOTES = [
@@ -316,9 +485,9 @@ def line(text, name):
     return 'IFERROR(TRIM(MID(%s;%s+%d;%s));"")' % (text, start, len(name) + 2, length)
 
 
-def counted(column):
-    """The formula that says how the checks in a column of the sheet Checks came out."""
-    cells = "Checks.$%s$%d:$%s$%d" % (column, CHECK_ROWS[0], column, CHECK_ROWS[-1])
+def counted(column, sheet="Checks"):
+    """The formula that says how the checks in a column of a sheet came out."""
+    cells = "%s.$%s$%d:$%s$%d" % (sheet, column, CHECK_ROWS[0], column, CHECK_ROWS[-1])
     passed, not_judged = ('COUNTIF(%s;"%s")' % (cells, word) for word in ("passed", "not judged"))
     others = 'COUNTIF(%s;"attention")+COUNTIF(%s;"stop")' % (cells, cells)
     return '="Checks: "&%s&" passed, "&%s&" not passed, "&%s&" not judged"' % (passed, others, not_judged)
@@ -474,27 +643,66 @@ def endurance():
     return sheet
 
 
+def listed(sheet, title, first, text):
+    """Every check of an answer: what about, how it came out, by how much, and what to give where it was not judged."""
+    columns = [chr(ord(first) + step) for step in range(4)]
+    heading(sheet, CHECK_ROWS[0] - 1, zip(columns, [title, "Outcome", "Margin, %", "To give"]))
+    for index, row in enumerate(CHECK_ROWS):
+        about, outcome, margin, give = (line(text, "checks.%d.%s" % (index, name)) for name in ("about", "outcome", "margin_percent", "give.0"))
+        sheet.put("%s%d" % (columns[0], row), "=" + about)
+        sheet.put("%s%d" % (columns[1], row), '=SUBSTITUTE(%s;"_";" ")' % outcome, "outcome")
+        kept = 'IF(%s%d="passed";NUMBERVALUE(%s;".");-1)' % (columns[1], row, margin)
+        sheet.put("%s%d" % (columns[2], row), '=IFERROR(IF(%s<0;"";%s);"")' % (kept, kept), "tenth")
+        sheet.put("%s%d" % (columns[3], row), "=" + give, "quiet")
+    more = line(text, "checks.%d.about" % len(CHECK_ROWS))
+    sheet.put("%s%d" % (columns[0], CHECK_ROWS[-1] + 1), '=IF(%s="";"";"and more: see the sheet Answers")' % more, "quiet")
+
+
+def part(name):
+    """A sheet with one question: its fields, what is answered, every check and every caution."""
+    title, about, calculation, fields, wanted = PARTS[name]
+    last = PART_ROW + len(fields) - 1
+    below = max(last, CHECK_ROWS[-1] + 1) + 2
+    sheet = Sheet(name, [5.6, 2.8, 1.6, 0.8, 5.6, 2.6, 2.4, 0.8, 10.5, 2.4, 1.8, 5.2, 0.6, 9.0], "A1:L%d" % (below + 12))
+    sheet.put("A1", title, "title")
+    sheet.put("A2", about, "quiet")
+    sheet.put("A3", AID, "aid")
+    heading(sheet, PART_ROW - 1, zip("ABC", ["What is known", "", ""]))
+    for index, (label, field, value, unit) in enumerate(fields):
+        row = PART_ROW + index
+        is_linked = isinstance(value, str) and value.startswith("=")
+        is_text = field.endswith("chemistry") or isinstance(value, str) and not is_linked
+        sheet.put("A%d" % row, label)
+        sheet.put("B%d" % row, value, "inputtext" if is_text else "linked" if is_linked else "input")
+        sheet.put("C%d" % row, unit, "unit")
+        entered = "ENCODEURL(B%d)" % row if is_text else number("B%d" % row)
+        sheet.put("N%d" % row, '=IF(B%d="";"";"&%s="&%s)' % (row, field, entered), "grey")
+    question_of(sheet, "the whole question", "N3", calculation, 'TEXTJOIN("";1;N%d:N%d)' % (PART_ROW, last))
+    heading(sheet, PART_ROW - 1, zip("EFG", ["What the service answers", "", ""]))
+    row = results(sheet, PART_ROW, "E", "$N$3", wanted)
+    sheet.put("E%d" % row, counted("J", name), "quiet", (3, 1))
+    findings(sheet, row + 1, "E", "$N$3", (3, 3))
+    text = "Answers.$B$%d" % PART_ANSWERS[name]
+    listed(sheet, "Checks", "I", text)
+    sheet.put("A%d" % below, "Cautions", "heading", (12, 1))
+    for index in range(12):
+        sheet.put("A%d" % (below + 1 + index), "=" + line(text, "cautions.%d" % index), "plain", (12, 1))
+    return sheet
+
+
 BLOCKS = [("Balance", "A", "Answers.$B$%d" % ANSWERS["Balance"]), ("Endurance", "F", "Answers.$B$%d" % ANSWERS["Endurance"])]
 BLOCKS += [("One run of wire", "K", "INDEX(Answers.$B$%d:$B$%d;%s)" % (RUN_ANSWERS, RUN_ANSWERS + len(RUN_ROWS) - 1, CHOSEN_RUN))]
 
 
 def checks():
-    sheet = Sheet("Checks", [10.5, 2.4, 1.8, 5.2, 0.6] * 3, "A1:N%d" % CHECK_ROWS[-1])
+    sheet = Sheet("Checks", [10.5, 2.4, 1.8, 5.2, 0.6] * 3, "A1:N%d" % (CHECK_ROWS[-1] + 1))
     sheet.put("A1", "Checks", "title")
     sheet.put("A2", "What was judged, with its margin to the limit, and what was not, with the field to give so that it can be.", "quiet")
     sheet.put("A3", AID + " See the sheet Cautions.", "aid")
     sheet.put("K4", "Which run of the sheet Wires, from 1")
     sheet.put("L4", 1, "input")
     for title, first, text in BLOCKS:
-        columns = [chr(ord(first) + step) for step in range(4)]
-        heading(sheet, CHECK_ROWS[0] - 1, zip(columns, [title, "Outcome", "Margin, %", "To give"]))
-        for index, row in enumerate(CHECK_ROWS):
-            about, outcome, margin, give = (line(text, "checks.%d.%s" % (index, name)) for name in ("about", "outcome", "margin_percent", "give.0"))
-            sheet.put("%s%d" % (columns[0], row), "=" + about)
-            sheet.put("%s%d" % (columns[1], row), '=SUBSTITUTE(%s;"_";" ")' % outcome, "outcome")
-            kept = 'IF(%s%d="passed";NUMBERVALUE(%s;".");-1)' % (columns[1], row, margin)
-            sheet.put("%s%d" % (columns[2], row), '=IFERROR(IF(%s<0;"";%s);"")' % (kept, kept), "tenth")
-            sheet.put("%s%d" % (columns[3], row), "=" + give, "quiet")
+        listed(sheet, title, first, text)
     return sheet
 
 
@@ -510,7 +718,7 @@ def cautions():
 
 
 def answers():
-    sheet = Sheet("Answers", [5.0, 12.0], "A1:B%d" % (RUN_ANSWERS + len(RUN_ROWS)), "low")
+    sheet = Sheet("Answers", [5.0, 12.0], "A1:B%d" % (RUN_ANSWERS + len(RUN_ROWS) + len(PARTS)), "low")
     sheet.put("A1", "What the service answers, whole: the sheets Checks and Cautions read it.", "quiet")
     for title, row in ANSWERS.items():
         sheet.put("A%d" % row, title)
@@ -519,6 +727,9 @@ def answers():
         sheet.put("A%d" % (RUN_ANSWERS + index), "run %d of the sheet Wires" % (index + 1))
         asked_for = text_of("Wires.$S$%d" % run)[1:]
         sheet.put("B%d" % (RUN_ANSWERS + index), '=IF(Wires.$S$%d="";"";%s)' % (run, asked_for), "grey")
+    for name, row in PART_ANSWERS.items():
+        sheet.put("A%d" % row, name)
+        sheet.put("B%d" % row, text_of("%s.$N$3" % name), "grey")
     return sheet
 
 
@@ -628,7 +839,7 @@ SPACES = {
 
 
 def document():
-    sheets = [balance(), wires(), endurance(), checks(), cautions(), answers(), notes()]
+    sheets = [balance(), wires(), endurance(), *map(part, PARTS), checks(), cautions(), answers(), notes()]
     widths = sorted({width for sheet in sheets for width in sheet.widths})
     yield '<?xml version="1.0" encoding="UTF-8"?>'
     spaces = " ".join('xmlns:%s="%s"' % space for space in SPACES.items())

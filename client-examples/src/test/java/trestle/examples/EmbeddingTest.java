@@ -38,6 +38,7 @@ class EmbeddingTest {
         onTheBoard(true, () -> {
             untilNumbers();
             double mild = number("/usable_energy_wh");
+            double mildHours = number("/best_endurance/endurance_h");
 
             browser.run("""
                             const input = document.querySelector('[data-sets^="ambient_c"]');
@@ -46,6 +47,9 @@ class EmbeddingTest {
                             """);
 
             browser.until("the cold counts", () -> number("/usable_energy_wh") < mild - 5);
+            browser.until(
+                    "what the pack gives less is not flown longer",
+                    () -> number("/best_endurance/endurance_h") < mildHours);
             assertThat(browser.all(".card img"))
                     .as("the pack of the flight is as cold")
                     .allSatisfy(

@@ -102,7 +102,7 @@ class SpreadsheetHttpTest {
                 .anyMatch(name -> name.contains(" "));
         assertThat(asked.at("/wing/panels")).hasSameSizeAs(EXAMPLE.at("/wing/panels"));
         ObjectNode balance = unchanged.answerTo("Balance.L3");
-        assertShows(unchanged, BALANCE, balance);
+        Shown.assertShows(unchanged, BALANCE, balance);
         assertThat(unchanged.text("Balance.I7"))
                 .isEqualTo(balance.path("verdict").asText());
         assertThat(unchanged.text("Balance.H19"))
@@ -112,14 +112,14 @@ class SpreadsheetHttpTest {
         ObjectNode endurance = unchanged.answerTo("Endurance.I2");
         assertThat(unchanged.question("Endurance.I2").path("takeoff_mass_g").asDouble())
                 .isCloseTo(balance.path("total_mass_g").asDouble(), within(1e-6));
-        assertShows(unchanged, ENDURANCE, endurance);
+        Shown.assertShows(unchanged, ENDURANCE, endurance);
         assertThat(unchanged.text("Endurance.F5"))
                 .isEqualTo(endurance.path("verdict").asText());
 
         for (int row = FIRST_RUN; row < FIRST_RUN + RUNS; row++) {
             ObjectNode wire = unchanged.answerTo("Wires.S" + row);
             for (Map.Entry<String, String> column : WIRE.entrySet()) {
-                assertShows(unchanged, "Wires." + column.getKey() + row, wire, column.getValue());
+                Shown.assertShows(unchanged, "Wires." + column.getKey() + row, wire, column.getValue());
             }
             assertThat(unchanged.text("Wires.P" + row))
                     .isEqualTo(wire.path("verdict").asText());
@@ -131,9 +131,9 @@ class SpreadsheetHttpTest {
 
     @Test
     void whatWasJudgedAndWhatWasNotIsListed() throws IOException {
-        assertLists("A", "B", "D", unchanged.answerTo("Balance.L3"));
-        assertLists("F", "G", "I", unchanged.answerTo("Endurance.I2"));
-        assertLists("K", "L", "N", unchanged.answerTo("Wires.S" + FIRST_RUN));
+        Shown.assertLists(unchanged, "Checks", "A", "B", "D", unchanged.answerTo("Balance.L3"));
+        Shown.assertLists(unchanged, "Checks", "F", "G", "I", unchanged.answerTo("Endurance.I2"));
+        Shown.assertLists(unchanged, "Checks", "K", "L", "N", unchanged.answerTo("Wires.S" + FIRST_RUN));
         List<String> balance = outcomes(unchanged.answerTo("Balance.L3"));
         assertThat(unchanged.text("Balance.H17"))
                 .isEqualTo("Checks: %d passed, %d not passed, %d not judged"
@@ -156,22 +156,6 @@ class SpreadsheetHttpTest {
             assertThat(unchanged.text("Cautions.A" + (6 + 3 * i)))
                     .isEqualTo(cautions.get(i).asText());
         }
-    }
-
-    private static void assertLists(String about, String outcome, String give, JsonNode answer) {
-        JsonNode checks = answer.path("checks");
-        assertThat(checks).isNotEmpty();
-        for (int i = 0; i < checks.size(); i++) {
-            JsonNode check = checks.get(i);
-            int row = 6 + i;
-            assertThat(unchanged.text("Checks." + about + row))
-                    .isEqualTo(check.path("about").asText());
-            assertThat(unchanged.text("Checks." + outcome + row))
-                    .isEqualTo(check.path("outcome").asText().replace('_', ' '));
-            assertThat(unchanged.text("Checks." + give + row))
-                    .isEqualTo(check.at("/give/0").asText());
-        }
-        assertThat(unchanged.text("Checks." + about + (6 + checks.size()))).isEmpty();
     }
 
     private static List<String> names(JsonNode list) {
@@ -201,8 +185,8 @@ class SpreadsheetHttpTest {
         for (int row = 20; row <= 25; row++) {
             asked.put("headwind_m_per_s", unchanged.number("Endurance.E" + row));
             ObjectNode answer = LiveService.answer("endurance", asked);
-            assertShows(unchanged, "Endurance.F" + row, answer, "/radius_of_action_km");
-            assertShows(unchanged, "Endurance.G" + row, answer, "/best_range/ground_range_km");
+            Shown.assertShows(unchanged, "Endurance.F" + row, answer, "/radius_of_action_km");
+            Shown.assertShows(unchanged, "Endurance.G" + row, answer, "/best_range/ground_range_km");
         }
     }
 
@@ -222,15 +206,15 @@ class SpreadsheetHttpTest {
         assertThat(opened.question("Balance.L3").path("items"))
                 .hasSize(EXAMPLE.path("items").size() + 1);
         assertThat(opened.number("Balance.I8")).isCloseTo(massG, within(1e-6));
-        assertShows(opened, BALANCE, opened.answerTo("Balance.L3"));
+        Shown.assertShows(opened, BALANCE, opened.answerTo("Balance.L3"));
         // The mass of the other sheet follows.
         assertThat(opened.question("Endurance.I2").path("takeoff_mass_g").asDouble())
                 .isCloseTo(massG, within(1e-6));
-        assertShows(opened, ENDURANCE, opened.answerTo("Endurance.I2"));
+        Shown.assertShows(opened, ENDURANCE, opened.answerTo("Endurance.I2"));
         // A decimal comma is understood.
         assertThat(opened.question("Wires.S6").path("supply_voltage_v").asDouble())
                 .isEqualTo(11.1);
-        assertShows(opened, "Wires.K6", opened.answerTo("Wires.S6"), "/recommended/drop_v");
+        Shown.assertShows(opened, "Wires.K6", opened.answerTo("Wires.S6"), "/recommended/drop_v");
     }
 
     @Test
@@ -248,7 +232,7 @@ class SpreadsheetHttpTest {
         assertThat(opened.text("Wires.P9")).isEqualTo("stop");
         assertThat(opened.text("Wires.R9"))
                 .isEqualTo(opened.answerTo("Wires.S9").at("/findings/0/message").asText());
-        assertShows(opened, "Wires.I10", opened.answerTo("Wires.S10"), "/recommended/gauge");
+        Shown.assertShows(opened, "Wires.I10", opened.answerTo("Wires.S10"), "/recommended/gauge");
         // A sum over what is not known is not shown.
         assertThat(opened.text("Wires.O15")).isEqualTo("–");
     }
@@ -307,21 +291,5 @@ class SpreadsheetHttpTest {
         assertThat(unchanged.text("Balance.L4"))
                 .isEqualTo(unchanged.text("Balance.L3").length() + " characters");
         assertThat(unchanged.text("Balance.L3")).doesNotContainPattern(Pattern.compile("\\s"));
-    }
-
-    private static void assertShows(Spreadsheet opened, Map<String, String> pointers, JsonNode answer) {
-        for (Map.Entry<String, String> cell : pointers.entrySet()) {
-            assertShows(opened, cell.getKey(), answer, cell.getValue());
-        }
-    }
-
-    private static void assertShows(Spreadsheet opened, String place, JsonNode answer, String pointer) {
-        JsonNode expected = answer.at(pointer);
-        if (expected.isTextual()) {
-            assertThat(opened.text(place)).as(place).isEqualTo(expected.asText());
-        } else {
-            assertThat(expected.isNumber()).as(pointer).isTrue();
-            assertThat(opened.number(place)).as(place).isEqualTo(expected.asDouble());
-        }
     }
 }
