@@ -125,8 +125,6 @@ public final class Main implements Callable<Integer> {
      * @param arguments options, see {@code --help}
      */
     public static void main(String[] arguments) {
-        // One log, not two: the validator's own would go to java.util.logging.
-        System.setProperty("org.jboss.logging.provider", "slf4j");
         // One way to write a number, whatever the machine's language; and the tables of languages,
         // which the first call would wait for, stay unread.
         System.setProperty("java.locale.providers", "SPI");
@@ -138,6 +136,8 @@ public final class Main implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        // One log, not two: the validator's own would go to java.util.logging.
+        System.setProperty("org.jboss.logging.provider", "slf4j");
         LogToStandardError.writeAs(log);
         requireUsable();
         Optional<AccessToken> token = token();
