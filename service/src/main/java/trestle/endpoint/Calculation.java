@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import trestle.api.model.ApiWorking;
 import trestle.estimate.Draw;
 import trestle.figure.Theme;
@@ -156,7 +156,7 @@ public interface Calculation<Q, R, W, A> {
      *
      * @return the layout; empty where the answer is not worth a sheet of paper
      */
-    default Optional<Function<Done<Q, R, W>, String>> sheet() {
+    default Optional<BiFunction<Done<Q, R, W>, String, String>> sheet() {
         return Optional.empty();
     }
 

@@ -14,6 +14,7 @@ import trestle.finding.Caution;
  * A request that was read and worked once; each representation is drawn from that.
  *
  * @param calculation what was computed
+ * @param request the request as it came, without estimates
  * @param done the request with its work
  * @param options what the caller asked for
  * @param <Q> generated request model
@@ -21,7 +22,7 @@ import trestle.finding.Caution;
  * @param <W> what is worked out of it
  * @param <A> generated answer model
  */
-public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Done<Q, R, W> done, Options options)
+public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Q request, Done<Q, R, W> done, Options options)
         implements Row {
 
     /**
@@ -38,7 +39,7 @@ public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Done<Q, 
      */
     public static <Q, R, W, A> Answered<Q, R, W, A> of(
             Calculation<Q, R, W, A> calculation, Q request, Options options) {
-        return new Answered<>(calculation, calculation.done(request, options.certainty()), options);
+        return new Answered<>(calculation, request, calculation.done(request, options.certainty()), options);
     }
 
     /** The answer, with its workings where they are asked for. */
@@ -77,8 +78,11 @@ public record Answered<Q, R, W, A>(Calculation<Q, R, W, A> calculation, Done<Q, 
         return calculation.figure(done, pointer, options.theme());
     }
 
-    /** The answer as a sheet to print, of a calculation that has one. */
+    /** The answer as a sheet to print with what was asked, of a calculation that has one. */
     String sheet() {
-        return calculation.sheet().orElseThrow().apply(done);
+        return calculation
+                .sheet()
+                .orElseThrow()
+                .apply(done, Json.MAPPER.valueToTree(request).toString());
     }
 }

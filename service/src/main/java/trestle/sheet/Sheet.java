@@ -17,6 +17,7 @@ import java.util.List;
  * @param cautions safety sentences
  * @param version of the service
  * @param models the models behind the numbers, with their sources
+ * @param request what was asked, as JSON on one line, so that the sheet can be computed again
  */
 public record Sheet(
         String name,
@@ -29,7 +30,8 @@ public record Sheet(
         List<Assumed> assumptions,
         List<String> cautions,
         String version,
-        List<String> models) {
+        List<String> models,
+        String request) {
     /** Copies the lists. */
     public Sheet {
         findings = List.copyOf(findings);

@@ -50,7 +50,7 @@ final class SheetPage {
                 + "\n</html>\n";
     }
 
-    /** What a builder reads fills the first page, the figures but one the second; the lists follow. */
+    /** What a builder reads fills the first page, figures and cautions the second; the lists follow. */
     private Markup body() {
         List<Table> tables = sheet.tables();
         List<String> figures = sheet.figures();
@@ -70,10 +70,21 @@ final class SheetPage {
                         when(!checks.allJudged(), notJudged()),
                         overview,
                         each(rest(tables), SheetPage::table),
-                        section("cautions", "Cautions", "", sentences(sheet.cautions())),
                         when(figures.size() > 1, figures(rest(figures))),
+                        section("cautions", "Cautions", "", sentences(sheet.cautions())),
                         when(!sheet.checks().isEmpty(), checks()),
-                        smallPrint()));
+                        smallPrint(),
+                        request()));
+    }
+
+    /** What it was computed from, so that it can be again. Paper has the fingerprint only: the whole is a page more. */
+    private Markup request() {
+        return section(
+                "request",
+                "Request",
+                "in this page as saved; Trestle " + sheet.version()
+                        + " gives these numbers again for it. SHA-256 of it: " + Fingerprint.of(sheet.request()),
+                element("pre", "", sheet.request()));
     }
 
     private Markup head() {

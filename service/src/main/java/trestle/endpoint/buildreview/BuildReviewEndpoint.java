@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import trestle.api.model.ApiBuildReviewAnswer;
 import trestle.api.model.ApiBuildReviewRequest;
@@ -105,11 +105,12 @@ public final class BuildReviewEndpoint
     }
 
     @Override
-    public Optional<Function<Done<ApiBuildReviewRequest, Aircraft, Review>, String>> sheet() {
-        return Optional.of(done -> ReviewSheet.of(
+    public Optional<BiFunction<Done<ApiBuildReviewRequest, Aircraft, Review>, String, String>> sheet() {
+        return Optional.of((done, asked) -> ReviewSheet.of(
                         Optional.ofNullable(done.request().name()),
                         answer(done),
-                        ReviewFigures.of(done.work(), parts(done)))
+                        ReviewFigures.of(done.work(), parts(done)),
+                        asked)
                 .html());
     }
 

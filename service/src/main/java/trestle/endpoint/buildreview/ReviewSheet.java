@@ -21,7 +21,7 @@ import trestle.sheet.Sheet;
 public final class ReviewSheet {
     private ReviewSheet() {}
 
-    static Sheet of(Optional<String> name, ApiBuildReviewAnswer answer, List<String> figures) {
+    static Sheet of(Optional<String> name, ApiBuildReviewAnswer answer, List<String> figures, String asked) {
         return new Sheet(
                 name.orElse(""),
                 grade(answer.verdict()),
@@ -33,7 +33,8 @@ public final class ReviewSheet {
                 assumed(answer),
                 answer.cautions(),
                 answer.computedBy().version(),
-                answer.computedBy().models());
+                answer.computedBy().models(),
+                asked);
     }
 
     /** What was estimated stands first: it has a band. */

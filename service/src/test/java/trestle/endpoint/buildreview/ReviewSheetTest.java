@@ -185,6 +185,16 @@ class ReviewSheetTest {
     }
 
     @Test
+    void computedAgainFromWhatItPrintsItSaysTheSame() throws IOException {
+        ApiBuildReviewRequest request = request(example());
+        String html = sheet(request);
+        String printed = read(html).getElementsByTagName("pre").item(0).getTextContent();
+        ApiBuildReviewRequest typed = request((ObjectNode) MAPPER.readTree(printed));
+        assertThat(REVIEW.answer(REVIEW.done(typed))).isEqualTo(REVIEW.answer(REVIEW.done(request)));
+        assertThat(sheet(typed)).isEqualTo(html);
+    }
+
+    @Test
     void whatWasNotJudgedIsNamedWithWhatToGiveAndNeverTicked() throws IOException {
         ObjectNode document = example();
         ((ObjectNode) document.at("/airframe")).remove("limits");
@@ -257,6 +267,8 @@ class ReviewSheetTest {
     }
 
     private static String sheet(ApiBuildReviewRequest request) {
-        return REVIEW.sheet().orElseThrow().apply(REVIEW.done(request));
+        return REVIEW.sheet()
+                .orElseThrow()
+                .apply(REVIEW.done(request), MAPPER.valueToTree(request).toString());
     }
 }
