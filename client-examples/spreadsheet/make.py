@@ -16,6 +16,9 @@ SERVICE = "Balance.$B$3"
 
 EXAMPLES = Path(__file__).resolve().parents[2] / "api-spec" / "examples"
 
+# An address of 2,048 characters, less what asks for one value of the answer.
+LONGEST_IN_EXCEL = 2000
+
 AID = "An aid, not an approval: local rules, makers' data and licensed practice come first."
 
 
@@ -41,6 +44,7 @@ LEAD = example("wire-sizing")
 ITEM_FIELDS = ["name", "mass_g", "quantity", "arm_mm", "lateral_mm", "vertical_mm"]
 ITEMS = [tuple(item.get(field) for field in ITEM_FIELDS) for item in WEIGHED["items"]]
 ITEM_ROWS = range(7, 23)
+MORE_ITEM_ROWS = range(6, 50)
 
 PANEL_FIELDS = ["root_chord_mm", "tip_chord_mm", "span_mm", "sweep_mm", "dihedral_deg"]
 PANELS = [tuple(panel.get(field) for field in PANEL_FIELDS) for panel in WEIGHED["wing"]["panels"]]
@@ -527,7 +531,36 @@ def question_of(sheet, label, place, calculation, parts):
     sheet.put("%s%d" % (column, row - 1), label, "grey")
     question = '=%s&"/v1/%s?errors=inline"&%s' % (SERVICE, calculation, parts)
     sheet.put(place, question, "grey")
-    sheet.put("%s%d" % (column, row + 1), '=LEN(%s)&" characters"' % place, "grey")
+    sheet.put("%s%d" % (column, row + 1), '=LEN(%s)&" characters"&IF(LEN(%s)>%d;", more than Excel takes";"")' % (place, place, LONGEST_IN_EXCEL), "grey")
+
+
+def items_on(sheet, rows, items, before):
+    """Rows of items; `before` is a formula's beginning that counts those of another sheet."""
+    heading(sheet, rows[0] - 1, zip("ABCDEF", ["Item", "Mass, g", "Pieces", "Arm, mm", "To the right, mm", "Up, mm"]))
+    sheet.put("L%d" % (rows[0] - 1), "its part of the question", "grey")
+    for row, item in zip(rows, items + [(None,) * 6] * len(rows)):
+        for column, value in zip("ABCDEF", item):
+            sheet.put("%s%d" % (column, row), value, "inputtext" if column == "A" else "input")
+        # Empty rows among the others do not count; a row that only lacks its mass does, so that it is missed.
+        used = before + 'SUMPRODUCT(--((A$%d:A%d<>"")+(B$%d:B%d<>"")>0))-1' % (rows[0], row, rows[0], row)
+        nth = '"&items."&%s&".' % used
+        query = [nth + 'name="&ENCODEURL(A%d)' % row]
+        for column, field in zip("BCDEF", ["mass_g", "quantity", "arm_mm", "lateral_mm", "vertical_mm"]):
+            place = "%s%d" % (column, row)
+            # Some programs cut a long question off, so what is not given takes no room in this long one.
+            query.append('IF(ISBLANK(%s);"";%s)' % (place, nth + '%s="&%s' % (field, number(place))))
+        sheet.put("L%d" % row, '=IF(AND(ISBLANK(A%d);ISBLANK(B%d));"";%s)' % (row, row, "&".join(query)), "grey")
+
+
+def more_items():
+    sheet = Sheet("Items", [5.8, 2.1, 2.1, 2.1, 2.6, 2.1] + [0.8] * 5 + [9.0], "A1:F%d" % MORE_ITEM_ROWS[-1])
+    sheet.put("A1", "More items", "title")
+    sheet.put("A2", "They count as those of the sheet Balance do, which shows what the service answers.", "quiet")
+    sheet.put("A3", AID, "aid")
+    first, last = ITEM_ROWS[0], ITEM_ROWS[-1]
+    before = 'SUMPRODUCT(--((Balance.$A$%d:$A$%d<>"")+(Balance.$B$%d:$B$%d<>"")>0))+' % (first, last, first, last)
+    items_on(sheet, MORE_ITEM_ROWS, [], before)
+    return sheet
 
 
 def balance():
@@ -538,20 +571,7 @@ def balance():
     sheet.put("A3", "Service")
     sheet.put("B3", ADDRESS, "inputtext", (3, 1))
     sheet.put("E3", '=IF(ISERROR(WEBSERVICE(B3&"/health/ready"));"does not answer, or may not be asked: see Notes";"answers")', "quiet")
-    heading(sheet, 6, zip("ABCDEF", ["Item", "Mass, g", "Pieces", "Arm, mm", "To the right, mm", "Up, mm"]))
-    sheet.put("L6", "its part of the question", "grey")
-    for row, item in zip(ITEM_ROWS, ITEMS + [(None,) * 6] * len(ITEM_ROWS)):
-        for column, value in zip("ABCDEF", item):
-            sheet.put("%s%d" % (column, row), value, "inputtext" if column == "A" else "input")
-        # Empty rows among the others do not count; a row that only lacks its mass does, so that it is missed.
-        used = 'SUMPRODUCT(--((A$%d:A%d<>"")+(B$%d:B%d<>"")>0))-1' % (ITEM_ROWS[0], row, ITEM_ROWS[0], row)
-        nth = '"&items."&%s&".' % used
-        query = [nth + 'name="&ENCODEURL(A%d)' % row]
-        for column, field in zip("BCDEF", ["mass_g", "quantity", "arm_mm", "lateral_mm", "vertical_mm"]):
-            place = "%s%d" % (column, row)
-            # Some programs cut a long question off, so what is not given takes no room in this long one.
-            query.append('IF(ISBLANK(%s);"";%s)' % (place, nth + '%s="&%s' % (field, number(place))))
-        sheet.put("L%d" % row, '=IF(AND(ISBLANK(A%d);ISBLANK(B%d));"";%s)' % (row, row, "&".join(query)), "grey")
+    items_on(sheet, ITEM_ROWS, ITEMS, "")
     heading(sheet, 25, zip("ABCDEF", ["Half wing, root outwards", "Root, mm", "Tip, mm", "Span, mm", "Sweep, mm", "Dihedral, °"]))
     for index, (row, panel) in enumerate(zip(PANEL_ROWS, PANELS + [(None,) * 5] * len(PANEL_ROWS))):
         sheet.put("A%d" % row, "panel %d" % (index + 1))
@@ -568,7 +588,7 @@ def balance():
         sheet.put("C%d" % row, unit, "unit")
         sheet.put("L%d" % row, '="&%s="&%s' % (field, number("B%d" % row)), "grey")
     last = BALANCE_ROW + len(BALANCE) - 1
-    question_of(sheet, "the whole question", "L3", "mass-balance", 'TEXTJOIN("";1;L%d:L%d)' % (ITEM_ROWS[0], last))
+    question_of(sheet, "the whole question", "L3", "mass-balance", 'TEXTJOIN("";1;L%d:L%d;Items.L%d:L%d)' % (ITEM_ROWS[0], last, MORE_ITEM_ROWS[0], MORE_ITEM_ROWS[-1]))
     heading(sheet, BALANCED_ROW - 1, zip("HIJ", ["Balance", "", ""]))
     row = results(sheet, BALANCED_ROW, "H", "$L$3", BALANCED)
     sheet.put("H%d" % row, counted("B"), "quiet", (3, 1))
@@ -839,7 +859,7 @@ SPACES = {
 
 
 def document():
-    sheets = [balance(), wires(), endurance(), *map(part, PARTS), checks(), cautions(), answers(), notes()]
+    sheets = [balance(), more_items(), wires(), endurance(), *map(part, PARTS), checks(), cautions(), answers(), notes()]
     widths = sorted({width for sheet in sheets for width in sheet.widths})
     yield '<?xml version="1.0" encoding="UTF-8"?>'
     spaces = " ".join('xmlns:%s="%s"' % space for space in SPACES.items())

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
@@ -120,5 +121,31 @@ class SpreadsheetPartsHttpTest {
         assertThat(others.text("Balance.H19")).startsWith("#ERR 400 ").contains("root_leading_edge_arm_mm");
         assertThat(others.text("Endurance.F5")).isEqualTo("refused");
         assertThat(others.text("Wires.R7")).startsWith("#ERR 400 ").contains("length_mm");
+    }
+
+    /** As many items as an aircraft may have here, over both sheets, and one of them without its mass. */
+    @Test
+    void sixtyItemsCount() throws IOException {
+        int first = LiveService.example("mass-balance").path("items").size();
+        List<String> entries = new ArrayList<>();
+        for (int i = 0; i < 60 - first; i++) {
+            String sheet = i < 16 - first ? "Balance." : "Items.";
+            int row = i < 16 - first ? 7 + first + i : 6 + i - (16 - first);
+            entries.addAll(
+                    List.of(sheet + "A" + row + "=part " + i, sheet + "B" + row + "=2,5", sheet + "D" + row + "=600"));
+        }
+        Spreadsheet opened = Spreadsheet.opened(folder, LiveService.url(), entries.toArray(String[]::new));
+
+        assertThat(opened.isSound()).isTrue();
+        assertThat(opened.question("Balance.L3").path("items")).hasSize(60);
+        assertThat(opened.number("Balance.I8"))
+                .isCloseTo(unchanged.number("Balance.I8") + 2.5 * (60 - first), within(1e-6));
+        assertThat(opened.text("Balance.L4")).endsWith(" characters, more than Excel takes");
+
+        entries.removeIf(entry -> entry.startsWith("Items.B49="));
+        Spreadsheet lacking = Spreadsheet.opened(folder, LiveService.url(), entries.toArray(String[]::new));
+
+        assertThat(lacking.text("Balance.I7")).isEqualTo("refused");
+        assertThat(lacking.text("Balance.H19")).startsWith("#ERR 400 /items/59/mass_g: ");
     }
 }
