@@ -305,7 +305,11 @@ function showPinned({ detail: { word, at, index } }) {
   entry?.scrollIntoView({ block: 'center' });
 }
 
+/** A part that no calculation of its own answers, such as a go-around, has no figure to ask for. */
 function pictures(name, part) {
+  if (!Array.isArray(part) && part.verdict === undefined) {
+    return [];
+  }
   return Array.isArray(part)
     ? part.map((entry, index) => figures.place(`/${name}/${index}`, entry.name))
     : [figures.place(`/${name}`, label(name))];

@@ -180,7 +180,9 @@ class DashboardDocumentTest {
                                 "propulsion_match",
                                 "rail_budget",
                                 "launch_and_climb",
-                                "compass_clearance")
+                                "compass_clearance",
+                                "pack_charge",
+                                "survey_coverage")
                         .filter(answer::hasNonNull)
                         .count()
                 + answer.path("wire_sizing").size();
