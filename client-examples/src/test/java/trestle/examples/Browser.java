@@ -104,12 +104,19 @@ final class Browser {
                 Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
     }
 
-    /** How many sheets of paper the page takes, of the size that it asks for itself. */
-    int printedPages() {
-        Object printed = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
+    /** How many sheets of paper of this size the page takes; unless it asks for another size itself. */
+    int printedPages(double widthInches, double heightInches) {
+        Object printed = driver.executeCdpCommand(
+                        "Page.printToPDF",
+                        Map.of("preferCSSPageSize", true, "paperWidth", widthInches, "paperHeight", heightInches))
                 .get("data");
         String pdf = new String(Base64.getDecoder().decode((String) printed), StandardCharsets.ISO_8859_1);
         return (int) Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count();
+    }
+
+    /** Shows the page as for a printer, or as for a screen again. */
+    void media(String media) {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", media));
     }
 
     WebElement find(String css) {

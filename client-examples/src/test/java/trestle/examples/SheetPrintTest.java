@@ -16,9 +16,18 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The sheet to print and file: five pages at most, whatever the launch. */
+/** The sheet to print and file: five legible pages at most, whatever the launch, on either paper. */
 class SheetPrintTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final double A4_WIDTH_IN = 8.27;
+    private static final double A4_HEIGHT_IN = 11.69;
+    private static final double LETTER_WIDTH_IN = 8.5;
+    private static final double LETTER_HEIGHT_IN = 11;
+    private static final double PT_PER_PX = 0.75;
+
+    /** What the sheet promises, but for the last bits of a product. */
+    private static final double LEGIBLE_PT = 7.999;
+
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     @TempDir
@@ -45,7 +54,23 @@ class SheetPrintTest {
 
         browser.open(file.toUri().toString());
 
-        assertThat(browser.printedPages()).isBetween(3, 5);
+        assertThat(browser.printedPages(A4_WIDTH_IN, A4_HEIGHT_IN)).isBetween(3, 5);
+        assertThat(browser.printedPages(LETTER_WIDTH_IN, LETTER_HEIGHT_IN)).isBetween(3, 5);
+        assertThat(smallestText(browser)).isGreaterThanOrEqualTo(LEGIBLE_PT);
+    }
+
+    /** Of what is written beside the figures, pt, as printed. */
+    private static double smallestText(Browser browser) {
+        browser.media("print");
+        Number px = browser.run("""
+                const sizes = [...document.querySelectorAll('main *:not(svg, svg *)')]
+                    .filter((element) => element.getClientRects().length > 0)
+                    .filter((element) => [...element.childNodes].some((n) => n.nodeType === 3 && n.data.trim() !== ''))
+                    .map((element) => parseFloat(getComputedStyle(element).fontSize));
+                return Math.min(...sizes)
+                """);
+        browser.media("");
+        return px.doubleValue() * PT_PER_PX;
     }
 
     private static String ask(HttpRequest.Builder request) throws IOException, InterruptedException {

@@ -94,8 +94,16 @@ final class CheckList {
                 element(
                         "p",
                         "marks",
-                        text("Where a marked limit is from: "),
-                        each(bases, basis -> element("span", "", mark(basis), text(" " + basis + "; ")))));
+                        text("Where a marked limit is from:"),
+                        each(
+                                bases,
+                                basis -> element(
+                                        "span",
+                                        "",
+                                        Markup.SPACE,
+                                        mark(basis),
+                                        Markup.SPACE,
+                                        text(basis + (bases.indexOf(basis) == bases.size() - 1 ? "." : ";"))))));
     }
 
     private Markup mark(String basis) {
