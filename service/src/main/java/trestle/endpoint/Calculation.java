@@ -154,7 +154,7 @@ public interface Calculation<Q, R, W, A> {
      * How the answer is laid out to print and file: an HTML document of its own, nothing fetched, no
      * script.
      *
-     * @return the layout; empty where the answer is not worth a sheet of paper
+     * @return the layout, of the work and of the request as JSON; empty where the answer is not worth a sheet of paper
      */
     default Optional<BiFunction<Done<Q, R, W>, String, String>> sheet() {
         return Optional.empty();

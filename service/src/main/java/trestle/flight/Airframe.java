@@ -49,6 +49,16 @@ public record Airframe(double massKg, double wingAreaM2, double wingSpanM, doubl
     }
 
     /**
+     * Airspeed of a safe climb: 1.3 stall speeds.
+     *
+     * @param densityKgPerM3 density of the air, kg/m³
+     * @return airspeed, m/s
+     */
+    public double climbSpeedMPerS(double densityKgPerM3) {
+        return SteadyFlight.CLIMB_IN_STALL_SPEEDS * stallSpeedMPerS(densityKgPerM3);
+    }
+
+    /**
      * Lift coefficient of level flight.
      *
      * @param densityKgPerM3 density, kg/m³

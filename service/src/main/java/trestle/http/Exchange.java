@@ -66,8 +66,8 @@ final class Exchange {
         return "0".repeat(16 - digits.length()) + digits;
     }
 
-    /** A header that comes twice says nothing. */
-    private static String lone(HttpFields headers, String name) {
+    /** A header's value; null where there is none, and of one that comes twice, which says nothing. */
+    static String lone(HttpFields headers, String name) {
         var values = headers.getValuesList(name);
         return values.size() == 1 ? values.get(0) : null;
     }

@@ -1,8 +1,6 @@
 package trestle.http;
 
-import java.util.List;
 import java.util.Set;
-import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler;
@@ -44,7 +42,10 @@ final class Guard extends Handler.Wrapper {
     private boolean known(Request request) {
         return admission.token().isEmpty()
                 || isPreflight(request)
-                || admission.token().get().isIn(lone(request.getHeaders()));
+                || admission
+                        .token()
+                        .get()
+                        .isIn(Exchange.lone(request.getHeaders(), HttpHeader.AUTHORIZATION.asString()));
     }
 
     /** A browser asks whether a page may send a token before it lets the page send it; the answer is a few headers. */
@@ -52,10 +53,5 @@ final class Guard extends Handler.Wrapper {
         return HttpMethod.OPTIONS.is(request.getMethod())
                 && request.getHeaders().contains(HttpHeader.ORIGIN)
                 && request.getHeaders().contains("Access-Control-Request-Method");
-    }
-
-    private static String lone(HttpFields headers) {
-        List<String> values = headers.getValuesList(HttpHeader.AUTHORIZATION);
-        return values.size() == 1 ? values.get(0) : null;
     }
 }

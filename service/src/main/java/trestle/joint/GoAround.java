@@ -92,9 +92,8 @@ public record GoAround(
         run.hold(task.holdS(), STEP_S);
         double heightM = run.cutoffS.isPresent() ? run.heightAtCutoffM : run.heightM();
         OptionalDouble lasting = lasting(task, run);
-        double lowestV =
-                Double.isFinite(run.lowestV) ? run.lowestV : before.state().terminalVoltageV(0);
-        boolean well = run.holds() && run.heightM() >= task.heightM();
+        double lowestV = run.lowestVoltageV();
+        boolean well = reached(task, run);
         run.untilCutoff();
         double allowedW = allowedW(task, before.state(), run.startPowerW);
         double allowedThrustN = task.thrustAtPowerN().applyAsDouble(Math.max(0, allowedW - task.systemsW()));
@@ -128,10 +127,9 @@ public record GoAround(
      * @return what is to be known of each
      */
     public static Gist gist(GoAroundTask task) {
-        PackState state = before(task).state();
-        GoAroundRun run = begun(task, state).hold(task.holdS(), Math.max(LEAST_SEARCH_S, task.holdS() / SEARCH_STEPS));
+        GoAroundRun run = quickly(task, before(task).state());
         boolean atOnce = run.cutoffS.isPresent() && run.cutoffS.getAsDouble() <= 0;
-        return new Gist(atOnce, Double.isFinite(run.lowestV) ? run.lowestV : state.terminalVoltageV(0));
+        return new Gist(atOnce, run.lowestVoltageV());
     }
 
     /**
@@ -231,8 +229,15 @@ public record GoAround(
     }
 
     private static boolean enough(GoAroundTask task, PackState state) {
-        GoAroundRun run = begun(task, state).hold(task.holdS(), Math.max(LEAST_SEARCH_S, task.holdS() / SEARCH_STEPS));
+        return reached(task, quickly(task, state));
+    }
+
+    private static boolean reached(GoAroundTask task, GoAroundRun run) {
         return run.holds() && run.heightM() >= task.heightM();
+    }
+
+    private static GoAroundRun quickly(GoAroundTask task, PackState state) {
+        return begun(task, state).hold(task.holdS(), Math.max(LEAST_SEARCH_S, task.holdS() / SEARCH_STEPS));
     }
 
     private static OptionalDouble leastCharge(GoAroundTask task) {

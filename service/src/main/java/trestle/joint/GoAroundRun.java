@@ -37,6 +37,7 @@ final class GoAroundRun {
     private final Cutoff cutoff;
     private final Climbing climbing;
 
+    private final PackState start;
     private PackState state;
     private double timeS;
     private double belowSinceS = Double.POSITIVE_INFINITY;
@@ -52,11 +53,12 @@ final class GoAroundRun {
     double energyAtCutoffJ;
     OptionalDouble after10sV = OptionalDouble.empty();
     OptionalDouble cutoffS = OptionalDouble.empty();
-    double lowestV = Double.POSITIVE_INFINITY;
+    private double lowestV = Double.POSITIVE_INFINITY;
     double lowestHeldV = Double.POSITIVE_INFINITY;
     GoAroundEnd end = GoAroundEnd.HELD;
 
     GoAroundRun(PackState start, FullPower power, double systemsW, Cutoff cutoff, Climbing climbing) {
+        this.start = start;
         this.state = start;
         this.power = power;
         this.systemsW = systemsW;
@@ -83,6 +85,11 @@ final class GoAroundRun {
             end = GoAroundEnd.CUTOFF;
         }
         return this;
+    }
+
+    /** Lowest voltage until the controller has cut, V; that at rest where nothing was taken. */
+    double lowestVoltageV() {
+        return Double.isFinite(lowestV) ? lowestV : start.terminalVoltageV(0);
     }
 
     /** Height gained so far, m. */

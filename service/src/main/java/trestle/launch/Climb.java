@@ -19,7 +19,7 @@ public record Climb(double airspeedMPerS, double rateMPerS, double angleRad) {
      * @param airspeedMPerS airspeed, m/s
      * @return the climb
      */
-    static Climb of(double thrustN, double dragN, double weightN, double airspeedMPerS) {
+    public static Climb of(double thrustN, double dragN, double weightN, double airspeedMPerS) {
         double sine = Math.max(-1, Math.min(1, (thrustN - dragN) / weightN));
         return new Climb(airspeedMPerS, airspeedMPerS * sine, Math.asin(sine));
     }

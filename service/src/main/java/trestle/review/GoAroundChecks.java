@@ -80,14 +80,16 @@ final class GoAroundChecks {
         } else {
             trial.of(go.timeToCutoffS().getAsDouble(), "s").atLeast(go.holdS(), basis);
         }
-        trial.stopIf(go.atOnce(), "no-go-around", "%s: %s.", happens(go), remedies(go))
+        String happens = happens(go);
+        String remedies = remedies(go);
+        trial.stopIf(go.atOnce(), "no-go-around", "%s: %s.", happens, remedies)
                 .attentionIf(
                         !go.reached() && go.holdsAt25C(),
                         "go-around-cold",
                         "%s; at 25 °C it would hold: warm the packs, or %s.",
-                        happens(go),
-                        remedies(go))
-                .attentionIf(!go.reached(), "no-go-around", "%s: %s.", happens(go), remedies(go));
+                        happens,
+                        remedies)
+                .attentionIf(!go.reached(), "no-go-around", "%s: %s.", happens, remedies);
     }
 
     private static String happens(GoAround go) {

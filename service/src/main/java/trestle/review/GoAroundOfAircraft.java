@@ -1,21 +1,16 @@
 package trestle.review;
 
-import static trestle.atmosphere.StandardAtmosphere.GRAVITY_M_PER_S2;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trestle.battery.PackState;
 import trestle.battery.PowerStep;
-import trestle.flight.Airframe;
-import trestle.flight.DragPolar;
 import trestle.flight.LegResult;
 import trestle.flight.SpeedPoint;
 import trestle.joint.Climbing;
 import trestle.joint.Drive;
 import trestle.joint.FullPower;
 import trestle.joint.GoAroundTask;
-import trestle.joint.LevelDrag;
 import trestle.joint.PackStore;
 import trestle.joint.SaggingDrive;
 import trestle.numeric.Root;
@@ -24,24 +19,12 @@ import trestle.numeric.Root;
  * What an aircraft asks of its packs when it has to climb away once more at the end of its flight: at 1.3 stall speeds.
  *
  * @param plan the go-around
- * @param airframe the aircraft
- * @param polar its drag
- * @param densityKgPerM3 density of the air, kg/m³
+ * @param climbing the aircraft at that airspeed
  * @param store the packs at take-off
  * @param thrust the propulsion
  * @param systemsW power for everything but the motors, W
  */
-record GoAroundOfAircraft(
-        GoAroundPlan plan,
-        Airframe airframe,
-        DragPolar polar,
-        double densityKgPerM3,
-        PackStore store,
-        ThrustSource thrust,
-        double systemsW) {
-    /** As the launch climbs. */
-    private static final double CLIMB_IN_STALL_SPEEDS = 1.3;
-
+record GoAroundOfAircraft(GoAroundPlan plan, Climbing climbing, PackStore store, ThrustSource thrust, double systemsW) {
     private static final double ACCURACY_RATIO = 1e-4;
 
     /**
@@ -52,8 +35,7 @@ record GoAroundOfAircraft(
      * @return what is asked; empty where the full power is not known
      */
     Optional<GoAroundTask> after(SpeedPoint cruise, List<LegResult> legs) {
-        double airspeed = CLIMB_IN_STALL_SPEEDS * airframe.stallSpeedMPerS(densityKgPerM3);
-        double dragN = new LevelDrag(polar, airframe.massKg(), airframe.wingAreaM2(), densityKgPerM3).dragN(airspeed);
+        double airspeed = climbing.airspeedMPerS();
         List<PowerStep> flown = legs.isEmpty()
                 ? steps(cruise.powerW(), cruise.enduranceS())
                 : legs.stream()
@@ -68,7 +50,7 @@ record GoAroundOfAircraft(
                         full,
                         systemsW,
                         powerW -> thrustN(powerW, airspeed),
-                        new Climbing(airspeed, dragN, airframe.massKg() * GRAVITY_M_PER_S2),
+                        climbing,
                         plan.holdS(),
                         plan.heightM()));
     }

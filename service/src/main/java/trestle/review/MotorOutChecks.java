@@ -155,14 +155,14 @@ final class MotorOutChecks {
         MotorOutOfAircraft it = found.get();
         double deadN = it.out().deadDragN();
         trial.of(deadN, "N")
-                .atMost(MUCH_DRAG * it.dragN(), Basis.COMMON_PRACTICE)
+                .atMost(MUCH_DRAG * it.task().dragN(), Basis.COMMON_PRACTICE)
                 .note(
                         "motor-out-asymmetric-drag",
                         "The stopped side drags %.2f N %s, %.0f %% of the aircraft's drag: a propeller that folds would save"
                                 + " %.2f N.",
                         deadN,
                         parts.deadPropeller().name().toLowerCase(Locale.ROOT),
-                        Share.percentFromFraction(deadN / it.dragN()),
+                        Share.percentFromFraction(deadN / it.task().dragN()),
                         deadN - it.foldedDragN());
     }
 }

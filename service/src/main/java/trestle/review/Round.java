@@ -16,6 +16,7 @@ import trestle.flight.EnduranceResult;
 import trestle.flight.EnduranceTask;
 import trestle.flight.PolarPower;
 import trestle.flight.SpeedPoint;
+import trestle.joint.Climbing;
 import trestle.joint.GoAroundTask;
 import trestle.joint.PackSource;
 import trestle.joint.PackStore;
@@ -150,13 +151,7 @@ final class Round {
     /** Empty where nothing flies, or the full power is not known. */
     Optional<GoAroundTask> goAroundTask() {
         return cruise().flatMap(point -> new GoAroundOfAircraft(
-                        aircraft.goAround(),
-                        airframe,
-                        polar,
-                        base.air().densityKgPerM3(),
-                        store,
-                        thrust.get(),
-                        base.systemsPowerW())
+                        aircraft.goAround(), climbing(), store, thrust.get(), base.systemsPowerW())
                 .after(point, endurance().energy().legs()));
     }
 
@@ -164,11 +159,14 @@ final class Round {
     Optional<MotorOutOfAircraft> motorOut() {
         return MotorOutOfAircraft.of(
                 aircraft,
-                airframe,
-                polar,
+                climbing(),
                 base.air(),
                 thrust.get(),
                 balance.stream().mapToDouble(it -> it.centre().armM()).findFirst());
+    }
+
+    private Climbing climbing() {
+        return Climbing.of(airframe, polar, base.air().densityKgPerM3());
     }
 
     Optional<LaunchAndClimbTask> launchTask() {

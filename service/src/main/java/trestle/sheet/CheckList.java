@@ -93,7 +93,7 @@ final class CheckList {
                 !bases.isEmpty(),
                 element(
                         "p",
-                        "marks",
+                        "",
                         text("Where a marked limit is from:"),
                         each(
                                 bases,
